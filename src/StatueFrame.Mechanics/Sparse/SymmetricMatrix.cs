@@ -1,0 +1,58 @@
+namespace StatueFrame.Mechanics.Sparse;
+
+/// <summary>A sparse symmetric matrix: the values of its lower triangle on a shared <see cref="SparsityPattern"/>.</summary>
+/// <remarks>Safe to read from many threads; writing to <see cref="Values"/> is for the one thread that builds it.</remarks>
+public sealed class SymmetricMatrix(SparsityPattern pattern)
+{
+    private readonly double[] values = new double[pattern.Count];
+
+    /// <summary>Where the values stand.</summary>
+    public SparsityPattern Pattern { get; } = pattern;
+
+    /// <summary>Number of rows and columns.</summary>
+    public int Order => Pattern.Order;
+
+    /// <summary>The stored values, in the order of <see cref="SparsityPattern.Rows"/>.</summary>
+    public Span<double> Values => values;
+
+    /// <summary>The value at (<paramref name="i"/>, <paramref name="j"/>), either triangle; zero where nothing is stored.</summary>
+    public double this[int i, int j]
+    {
+        get
+        {
+            int index = Pattern.IndexOf(Math.Max(i, j), Math.Min(i, j));
+            return index < 0 ? 0 : values[index];
+        }
+    }
+
+    /// <summary>Computes y = A x.</summary>
+    public void Multiply(ReadOnlySpan<double> x, Span<double> y)
+    {
+        y.Clear();
+        ReadOnlySpan<int> starts = Pattern.ColumnStarts, rows = Pattern.Rows;
+        for (int column = 0; column < Order; column++)
+        {
+            int k = starts[column];
+            double xc = x[column], sum = values[k] * xc;
+            for (k++; k < starts[column + 1]; k++)
+            {
+                int row = rows[k];
+                sum += values[k] * x[row];
+                y[row] += values[k] * xc;
+            }
+            y[column] += sum;
+        }
+    }
+
+    /// <summary>A new matrix a·A + b·B on the common pattern.</summary>
+    /// <exception cref="ArgumentException">The two matrices do not share one pattern.</exception>
+    public static SymmetricMatrix Combine(double a, SymmetricMatrix matrixA, double b, SymmetricMatrix matrixB)
+    {
+        if (matrixA.Pattern != matrixB.Pattern)
+            throw new ArgumentException("The two matrices must share one sparsity pattern.", nameof(matrixB));
+        var sum = new SymmetricMatrix(matrixA.Pattern);
+        for (int k = 0; k < sum.values.Length; k++)
+            sum.values[k] = a * matrixA.values[k] + b * matrixB.values[k];
+        return sum;
+    }
+}

@@ -1,0 +1,51 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// A metal as the checks need it. The library brings the usual ones with their sources; make your own with an object
+/// initializer, or from an existing one with <c>with</c>.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record Material
+{
+    /// <summary>Name with grade or temper, as in "copper, half hard".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Young's modulus E.</summary>
+    public required Pressure YoungsModulus { get; init; }
+
+    /// <summary>Shear modulus G.</summary>
+    public required Pressure ShearModulus { get; init; }
+
+    /// <summary>Density ρ.</summary>
+    public required Density Density { get; init; }
+
+    /// <summary>Yield strength, or the 0.2 % proof strength of metals without a yield point (characteristic value).</summary>
+    public required Pressure YieldStrength { get; init; }
+
+    /// <summary>Ultimate tensile strength (characteristic value).</summary>
+    public required Pressure UltimateStrength { get; init; }
+
+    /// <summary>Coefficient of linear thermal expansion α.</summary>
+    public required CoefficientOfThermalExpansion ThermalExpansion { get; init; }
+
+    /// <summary>Where the values come from.</summary>
+    public required Source Source { get; init; }
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Name);
+        v.Positive(YoungsModulus, YoungsModulus.Pascals, 1e9, 1e12);
+        v.Positive(ShearModulus, ShearModulus.Pascals, 3e8, 4e11);
+        v.Positive(Density, Density.KilogramsPerCubicMeter, 500, 25_000);
+        v.Positive(YieldStrength, YieldStrength.Pascals, 1e6, 3e9);
+        v.Positive(UltimateStrength, UltimateStrength.Pascals, 1e6, 4e9);
+        v.Positive(ThermalExpansion, ThermalExpansion.PerKelvin, 1e-7, 1e-4);
+        if (UltimateStrength < YieldStrength)
+            v.Add(nameof(UltimateStrength), $"is below the yield strength ({UltimateStrength} < {YieldStrength})", "Were the two swapped?");
+        double ratio = YoungsModulus.Pascals / ShearModulus.Pascals;
+        if (ratio is < 2 or > 3)
+            v.Add(nameof(ShearModulus), "does not fit Young's modulus: E/G must be from 2 to 3", "E/G = 2(1+ν), and ν of a metal is near 0.3.");
+    }
+}
