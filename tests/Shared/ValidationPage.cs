@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace StatueFrame.Testing;
@@ -31,9 +30,9 @@ public static class ValidationPage
     }
 
     /// <summary>Compares the project's part of the page with what the tests say, or writes it.</summary>
-    public static void AssertUpToDate(Assembly assembly, [CallerFilePath] string caller = "")
+    public static void AssertUpToDate(Assembly assembly)
     {
-        string page = Path.Combine(RepositoryRoot(caller), "docs", "validation.md");
+        string page = Path.Combine(RepositoryRoot(), "docs", "validation.md");
         string project = assembly.GetName().Name!;
         string begin = $"<!-- begin {project} -->", end = $"<!-- end {project} -->";
         string text = File.ReadAllText(page).ReplaceLineEndings("\n");
@@ -77,13 +76,13 @@ public static class ValidationPage
     private static string Percent(double difference) =>
         difference < 5e-6 ? "0.000 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * difference:f3} %");
 
-    private static string RepositoryRoot(string caller)
+    private static string RepositoryRoot()
     {
-        for (DirectoryInfo? dir = new FileInfo(caller).Directory; dir is not null; dir = dir.Parent)
+        for (DirectoryInfo? dir = new DirectoryInfo(AppContext.BaseDirectory); dir is not null; dir = dir.Parent)
         {
             if (File.Exists(Path.Combine(dir.FullName, "StatueFrame.sln")))
                 return dir.FullName;
         }
-        throw new DirectoryNotFoundException("The repository root (with StatueFrame.sln) was not found above " + caller);
+        throw new DirectoryNotFoundException("The repository root (with StatueFrame.sln) was not found above " + AppContext.BaseDirectory);
     }
 }
