@@ -28,6 +28,9 @@ public abstract record Section
     /// <summary>A short text such as "flat 60×8 mm".</summary>
     public abstract string Designation { get; }
 
+    /// <summary>Outer diameter of a round section, m; null for others.</summary>
+    internal virtual double? OuterDiameter => null;
+
     /// <summary>The section of the same shape with dimensions a fraction <paramref name="t"/> of the way to <paramref name="other"/>.</summary>
     internal abstract Section Blend(Section other, double t);
 

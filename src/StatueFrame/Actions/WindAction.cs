@@ -1,0 +1,64 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// Wind on the skin: on every band the force q·G·C_f·A along the wind, at the band's pressure center, for each heading.
+/// q is the profile's peak velocity pressure at the height of the pressure center above ground, A the band's area
+/// projected on the plane across the wind.
+/// </summary>
+/// <remarks>
+/// <para>Immutable and safe to share between threads.</para>
+/// <para>Sources: EN 1991-1-4:2005, 5.3 (5.4); ASCE/SEI 7-22, 29.4 (29.4-1).</para>
+/// </remarks>
+public sealed record WindAction : StatueAction
+{
+    internal const double DefaultForceCoefficient = 1.4;
+
+    internal static readonly Source DefaultForceCoefficientSource =
+        Source.Asce7_22("Figure 29.4-1, square plan, wind on a face, height 7 widths");
+
+    /// <summary>Wind speed and pressure over height.</summary>
+    public required WindProfile Profile { get; init; }
+
+    /// <summary>The plan angles that the wind blows towards, anticlockwise from +x; sixteen all round by default.</summary>
+    public ValueList<Angle> Headings { get; init; } = StatueFrame.Headings.AllRound;
+
+    /// <summary>
+    /// Force coefficient C_f of every band whose skin gives none of its own; null takes the library's 1.4, which the
+    /// sheet lists as assumed.
+    /// </summary>
+    public double? ForceCoefficient { get; init; }
+
+    /// <summary>
+    /// Gust-effect factor G (ASCE 7) or structural factor c_s c_d (EN 1991-1-4); null takes the value for a rigid
+    /// structure in the profile's own standard, which the sheet lists as assumed.
+    /// </summary>
+    public double? GustEffectFactor { get; init; }
+
+    /// <inheritdoc/>
+    public override string Title => "wind";
+
+    internal double GustFactorInUse => GustEffectFactor ?? RigidGustFactor.Value;
+
+    internal (double Value, Source Source) RigidGustFactor => Profile switch
+    {
+        AsceWind => (0.85, Source.Asce7_22("26.11.1, rigid structures")),
+        _ => (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically")),
+    };
+
+    internal double CoefficientFor(SkinBand band) => band.ForceCoefficient ?? ForceCoefficient ?? DefaultForceCoefficient;
+
+    internal override void Validate(Validator v)
+    {
+        Profile.Validate(v.At(nameof(Profile)));
+        if (Headings.Count == 0)
+            v.Add(nameof(Headings), "must not be empty", "Use Headings.AllRound for an envelope over all headings.");
+        for (int i = 0; i < Headings.Count; i++)
+            v.Within(Headings[i], Headings[i].Degrees, -360, 720, $"{nameof(Headings)}[{i}]");
+        if (ForceCoefficient is { } cf)
+            v.InRange(cf, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficient));
+        if (GustEffectFactor is { } g)
+            v.InRange(g, 0.5, 5, "Gust-effect factors lie near 0.85 to 1.5.", nameof(GustEffectFactor));
+    }
+}

@@ -1,0 +1,102 @@
+namespace StatueFrame.Analysis;
+
+/// <summary>The worst of every bar over the load cases of a situation. SI units.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class BarEnvelope
+{
+    private readonly StatueModel model;
+    private readonly LoadCase[] cases;
+    private readonly Lazy<BarResult[]> results;
+
+    /// <summary>For every bar of the statue, ring by ring: the load case of its worst stress, that of its greatest deflection, and both states.</summary>
+    private readonly Worst[] worst;
+
+    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection);
+
+    public BarEnvelope(StatueModel model, LoadCase[] cases)
+    {
+        this.model = model;
+        this.cases = cases;
+        worst = new Worst[model.BarCount];
+        int index = 0;
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+                worst[index++] = Of(ring, bar, band);
+        }
+        results = new Lazy<BarResult[]>(MakeResults);
+    }
+
+    public IReadOnlyList<BarResult> Results => results.Value;
+
+    public BarResult? WorstStress => Greatest(w => w.AtStress.WorseStress);
+
+    public BarResult? GreatestDeflection => Greatest(w => w.AtDeflection.WorseDeflection);
+
+    /// <summary>The bar of a ring with the worst stress.</summary>
+    /// <param name="firstBar">Index in the statue of the ring's first bar.</param>
+    /// <param name="count">Number of bars in the ring.</param>
+    public int WorstOfRing(int firstBar, int count)
+    {
+        int at = firstBar;
+        for (int i = firstBar + 1; i < firstBar + count; i++)
+        {
+            if (worst[i].AtStress.WorseStress > worst[at].AtStress.WorseStress)
+                at = i;
+        }
+        return at;
+    }
+
+    public BarResult ResultOf(int bar)
+    {
+        int index = 0;
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            if (bar < index + ring.Bars.Length)
+                return new BarResult(ring, bar - index, band, worst[bar], cases);
+            index += ring.Bars.Length;
+        }
+        throw new ArgumentOutOfRangeException(nameof(bar));
+    }
+
+    private Worst Of(RingElement ring, BarModel bar, int band)
+    {
+        Worst found = default;
+        for (int i = 0; i < cases.Length; i++)
+        {
+            BarState state = cases[i].StateOf(ring, bar, band);
+            if (i == 0)
+                found = new Worst(0, 0, state, state);
+            if (state.WorseStress > found.AtStress.WorseStress)
+                found = found with { StressCase = i, AtStress = state };
+            if (state.WorseDeflection > found.AtDeflection.WorseDeflection)
+                found = found with { DeflectionCase = i, AtDeflection = state };
+        }
+        return found;
+    }
+
+    private BarResult? Greatest(Func<Worst, double> value)
+    {
+        if (worst.Length == 0)
+            return null;
+        int at = 0;
+        for (int i = 1; i < worst.Length; i++)
+        {
+            if (value(worst[i]) > value(worst[at]))
+                at = i;
+        }
+        return ResultOf(at);
+    }
+
+    private BarResult[] MakeResults()
+    {
+        var all = new BarResult[worst.Length];
+        int index = 0;
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            for (int i = 0; i < ring.Bars.Length; i++, index++)
+                all[index] = new BarResult(ring, i, band, worst[index], cases);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,57 @@
+using StatueFrame.Mechanics;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>Where a level or a band is: the node that carries it, and its center, in the statue's axes.</summary>
+/// <param name="Node">Index of the node in the frame.</param>
+/// <param name="NodeAt">Position of that node, m.</param>
+/// <param name="Center">Center of the level or band, m; off the node only where a limb is joined rigidly to its root.</param>
+internal readonly record struct Place(int Node, Vector3D NodeAt, Vector3D Center)
+{
+    public static Place At(int node, Vector3D position) => new(node, position, position);
+}
+
+/// <summary>
+/// One body of the statue, the trunk or a limb, laid out in the statue's axes: its levels and bands with their nodes,
+/// its segments and its bars.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class BodyModel
+{
+    /// <summary>"" for the trunk, "wing/" for the limb named wing.</summary>
+    public required string Prefix { get; init; }
+
+    public required Tower Tower { get; init; }
+
+    public required Skin? Skin { get; init; }
+
+    public required BodyAxes Axes { get; init; }
+
+    public required Place[] Levels { get; init; }
+
+    public required SkinBand[] Bands { get; init; }
+
+    /// <summary>The node of each band, at the band's centroid.</summary>
+    public required Place[] BandPlaces { get; init; }
+
+    public required SegmentModel[] Segments { get; init; }
+
+    public required RingElement[] Rings { get; init; }
+
+    public required bool HasSeams { get; init; }
+
+    /// <summary>Whether the skin reaches at least as far as the levels do, to a millimetre.</summary>
+    public bool SkinCoversTower
+    {
+        get
+        {
+            const double Slack = 1e-3;
+            double lowest = Tower.Levels[0].Elevation.Meters, highest = Tower.Levels[^1].Elevation.Meters;
+            return Bands.Length > 0 && Bands[0].Bottom <= lowest + Slack && Bands[^1].Top >= highest - Slack;
+        }
+    }
+
+    public string Name => Prefix.Length == 0 ? "trunk" : Prefix.TrimEnd('/');
+
+    public string BandName(int band) => Prefix + StatueNames.OfBand(band);
+}

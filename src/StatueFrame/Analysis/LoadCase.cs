@@ -1,0 +1,137 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>One load case of a situation and what it does: the movement of points, the base's reactions, the bars' forces.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed class LoadCase
+{
+    private readonly StatueModel model;
+    private readonly ReadOnlyMemory<double> displacements;
+    private readonly double[] bandPressures;
+    private readonly Dictionary<SegmentModel, FrameElement>? acting;
+    private readonly Resultant resultant;
+    private readonly Vector3D wind;
+
+    internal LoadCase(
+        StatueModel model, Loads loads, ReadOnlyMemory<double> displacements, Dictionary<SegmentModel, FrameElement>? acting)
+    {
+        this.model = model;
+        this.displacements = displacements;
+        this.acting = acting;
+        (Heading, resultant, wind, bandPressures) = (loads.Heading, loads.Resultant, loads.WindForce, loads.BandPressures);
+        WindDirection = loads.WindDirection;
+        WeightFactor = loads.WeightFactor;
+    }
+
+    /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
+    public Angle? Heading { get; }
+
+    /// <summary>The total wind force on the skin, factors included.</summary>
+    public Force WindForce => Force.FromNewtons(wind.Length);
+
+    /// <summary>The forces and moments that the statue puts on its base, about the base's center.</summary>
+    public BaseReaction Base => new(resultant);
+
+    internal ReadOnlySpan<double> Displacements => displacements.Span;
+
+    internal Vector3D WindDirection { get; }
+
+    internal double WeightFactor { get; }
+
+    /// <summary>The movement of a named point.</summary>
+    /// <param name="name">The point's name.</param>
+    /// <exception cref="ArgumentException">The statue has no such point.</exception>
+    public Movement Of(string name)
+    {
+        NamedPoint point = model.Statue.Points.FirstOrDefault(p => p.Name == name)
+            ?? throw new ArgumentException($"The statue has no point \"{name}\". {StatueNames.Closest(name, model.Statue.Points.Select(p => p.Name))}", nameof(name));
+        (Vector3D displacement, Vector3D rotation) = model.Motion(Displacements, model.PlaceOf(point.On), model.PositionOf(point));
+        return new Movement(name, Heading, displacement, rotation);
+    }
+
+    /// <summary>The movement of the center of a level or band.</summary>
+    /// <param name="name">Its name, as in "L7", "band 3" or "wing/band 2".</param>
+    /// <exception cref="ArgumentException">The statue has no such level or band.</exception>
+    public Movement OfPart(string name)
+    {
+        if (!new StatueNames(model.Statue).Has(name))
+            throw new ArgumentException($"The statue has no level or band \"{name}\". {new StatueNames(model.Statue).Suggest(name)}", nameof(name));
+        Place place = model.PlaceOf(name);
+        (Vector3D displacement, Vector3D rotation) = model.Motion(Displacements, place, place.Center);
+        return new Movement(name, Heading, displacement, rotation);
+    }
+
+    /// <summary>The axial force and stress of every lattice member, segment by segment.</summary>
+    public IReadOnlyList<MemberForce> LatticeMembers()
+    {
+        var all = new List<MemberForce>();
+        Span<double> u = stackalloc double[FrameElement.Size];
+        foreach (SegmentModel segment in model.Bodies.SelectMany(b => b.Segments).Where(s => s.Members.Count > 0))
+        {
+            FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
+            Gather(element, Displacements, u);
+            var axial = new double[segment.Members.Count];
+            segment.AxialForces(element, u, axial);
+            for (int i = 0; i < axial.Length; i++)
+            {
+                LatticeMember member = segment.Members[i];
+                bool slack = segment.IsTensionOnly && member.Pair >= 0 && axial[i] < 0;
+                double area = member.Section.Properties.A;
+                all.Add(new MemberForce(segment.Name, member.Label, Heading, Force.FromNewtons(slack ? 0 : axial[i]), Pressure.FromPascals(slack ? 0 : axial[i] / area)));
+            }
+        }
+        return all;
+    }
+
+    /// <summary>The state of a bar under both bounding assumptions.</summary>
+    internal BarState StateOf(RingElement ring, BarModel bar, int bandInStatue)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize];
+        Span<double> forces = stackalloc double[FrameElement.Size], limpForces = stackalloc double[FrameElement.Size];
+        Gather(ring, Displacements, u);
+        bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion);
+        bar.Bar.Stiffness.Forces(motion, forces);
+        bar.Bar.Stiffness.RemoveSlip(motion);
+        double deflection = Norm(motion);
+        double stress = bar.Bar.Stiffness.Stress(forces).Normal;
+        Vector3D limpForce = LimpForce(bar, bandInStatue);
+        bool stands = bar.Bar.Cantilever(limpForce, limpForces, motion);
+        return new BarState(
+            stress, deflection, stands ? bar.Bar.Stiffness.Stress(limpForces).Normal : double.NaN, stands ? Norm(motion) : double.NaN);
+
+        static double Norm(ReadOnlySpan<double> d) => Math.Sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
+    }
+
+    /// <summary>The end forces of a bar, in bar axes, under one assumption.</summary>
+    internal void ForcesOf(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> forces)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize];
+        Gather(ring, Displacements, u);
+        if (assumption == SkinAssumption.RigidRing)
+            bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
+        else
+            bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+    }
+
+    /// <summary>The wind on the bar's own strip of skin, along the wind, and the strip's weight.</summary>
+    private Vector3D LimpForce(BarModel bar, int bandInStatue)
+    {
+        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity);
+        double pressure = bandPressures[bandInStatue];
+        if (pressure == 0)
+            return weight;
+        (BodyModel body, int band) = model.BandAt(bandInStatue);
+        Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
+        double width = body.Bands[band].ProjectedStrip(bar.Share.From, bar.Share.To, local);
+        return weight + pressure * width * bar.Share.Height * WindDirection;
+    }
+
+    internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)
+    {
+        displacements.Slice(element.Start * Frame.NodeSize, Frame.NodeSize).CopyTo(u);
+        displacements.Slice(element.End * Frame.NodeSize, Frame.NodeSize).CopyTo(u[Frame.NodeSize..]);
+    }
+}

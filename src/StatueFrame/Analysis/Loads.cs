@@ -1,0 +1,101 @@
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>The loads of one load case: nodal forces, their resultant, and the wind on each band. SI units.</summary>
+internal sealed class Loads
+{
+    public required Angle? Heading { get; init; }
+
+    public required Vector3D WindDirection { get; init; }
+
+    /// <summary>Sum of the factors on self-weight.</summary>
+    public required double WeightFactor { get; init; }
+
+    public Resultant Resultant { get; private set; }
+
+    /// <summary>Total wind force, N.</summary>
+    public Vector3D WindForce { get; private set; }
+
+    /// <summary>Wind force per projected area of each band of the statue, factors included, Pa.</summary>
+    public required double[] BandPressures { get; init; }
+
+    /// <summary>The loads of a situation for one wind heading, or for none.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="situation">A valid situation.</param>
+    /// <param name="heading">The heading; null when the situation has no wind.</param>
+    /// <param name="nodal">Receives the nodal forces: a full vector of the frame.</param>
+    public static Loads Of(StatueModel model, Situation situation, Angle? heading, Span<double> nodal)
+    {
+        double angle = heading?.Radians ?? 0, weight = 0;
+        foreach (FactoredAction action in situation.Actions.AsSpan())
+        {
+            if (action.Action is SelfWeight)
+                weight += action.Factor;
+        }
+        var loads = new Loads
+        {
+            Heading = heading,
+            WindDirection = heading is null ? Vector3D.Zero : new Vector3D(Math.Cos(angle), Math.Sin(angle), 0),
+            WeightFactor = weight,
+            BandPressures = new double[model.BandCount],
+        };
+        loads.AddWeight(model, nodal);
+        foreach (FactoredAction action in situation.Actions.AsSpan())
+        {
+            if (action.Action is WindAction wind)
+                loads.AddWind(model, wind, action.Factor, nodal);
+            else if (action.Action is ImposedLoad imposed)
+                loads.AddImposed(model, imposed, action.Factor, nodal);
+        }
+        return loads;
+    }
+
+    private void AddWeight(StatueModel model, Span<double> nodal)
+    {
+        ReadOnlySpan<double> unit = model.SelfWeightLoads;
+        for (int i = 0; i < nodal.Length; i++)
+            nodal[i] = WeightFactor * unit[i];
+        var force = new Vector3D(0, 0, -WeightFactor * model.Masses.TotalKilograms * SelfWeight.Gravity);
+        Resultant = Resultant.Of(force, model.Masses.CenterMeters);
+    }
+
+    private void AddImposed(StatueModel model, ImposedLoad load, double factor, Span<double> nodal)
+    {
+        Place place = model.PlaceOf(load.On);
+        var force = factor * new Vector3D(load.AlongX.Newtons, load.AlongY.Newtons, -load.Down.Newtons);
+        AddForce(nodal, place, force, load.At?.Meters ?? place.Center);
+    }
+
+    private void AddWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
+    {
+        double baseHeight = model.Statue.BaseAboveGround.Meters;
+        for (int i = 0; i < model.BandCount; i++)
+        {
+            (BodyModel body, int index) = model.BandAt(i);
+            SkinBand band = body.Bands[index];
+            WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
+            Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
+            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + at.Z));
+            double pressure = factor * wind.GustFactorInUse * wind.CoefficientFor(band) * q;
+            Vector3D force = pressure * exposure.ProjectedArea * WindDirection;
+            BandPressures[i] = pressure;
+            WindForce += force;
+            AddForce(nodal, body.BandPlaces[index], force, at);
+        }
+    }
+
+    private void AddForce(Span<double> nodal, Place place, Vector3D force, Vector3D at)
+    {
+        Vector3D moment = (at - place.NodeAt).Cross(force);
+        Span<double> node = nodal.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
+        node[0] += force.X;
+        node[1] += force.Y;
+        node[2] += force.Z;
+        node[3] += moment.X;
+        node[4] += moment.Y;
+        node[5] += moment.Z;
+        Resultant += Resultant.Of(force, at);
+    }
+}

@@ -1,0 +1,80 @@
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// What happens in a situation: a <see cref="LoadCase"/> for every wind heading, the worst of them for each quantity,
+/// and the statue's stability under them.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed class Response
+{
+    private readonly LoadCase[] cases;
+    private readonly Lazy<BarEnvelope> bars;
+    private readonly Lazy<Stability> stability;
+
+    internal Response(StatueModel model, Situation situation)
+    {
+        Model = model;
+        Situation = situation;
+        Angle?[] headings = situation.Wind?.Action is WindAction wind ? [.. wind.Headings.Select(h => (Angle?)h)] : [null];
+        int size = model.Frame.FreedomCount;
+        var nodal = new double[headings.Length * size];
+        var loads = new Loads[headings.Length];
+        for (int i = 0; i < headings.Length; i++)
+            loads[i] = Loads.Of(model, situation, headings[i], nodal.AsSpan(i * size, size));
+        cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
+        bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
+        stability = new Lazy<Stability>(() => new Stability(model, OverturningGoverns, nodal.AsSpan(Array.IndexOf(cases, OverturningGoverns) * size, size)));
+    }
+
+    /// <summary>The model that responds.</summary>
+    public StatueModel Model { get; }
+
+    /// <summary>What acts.</summary>
+    public Situation Situation { get; }
+
+    /// <summary>One load case for every wind heading, in the order of the headings.</summary>
+    public IReadOnlyList<LoadCase> Cases => cases;
+
+    /// <summary>The load case with the greatest overturning moment at the base.</summary>
+    public LoadCase OverturningGoverns => cases.MaxBy(c => c.Base.Overturning.NewtonMeters)!;
+
+    /// <summary>The load case with the greatest total wind force.</summary>
+    public LoadCase WindForceGoverns => cases.MaxBy(c => c.WindForce.Newtons)!;
+
+    /// <summary>The greatest sway of a named point over all headings.</summary>
+    /// <param name="point">The point's name.</param>
+    /// <exception cref="ArgumentException">The statue has no such point.</exception>
+    public Movement GreatestSway(string point) => cases.Select(c => c.Of(point)).MaxBy(m => m.Sway.Meters)!;
+
+    /// <summary>The greatest twist of a named point about z over all headings.</summary>
+    /// <param name="point">The point's name.</param>
+    /// <exception cref="ArgumentException">The statue has no such point.</exception>
+    public Movement GreatestTwist(string point) => cases.Select(c => c.Of(point)).MaxBy(m => Math.Abs(m.Twist.Radians))!;
+
+    /// <summary>Every standoff with the worst stress and the greatest deflection over all headings and both assumptions.</summary>
+    public IReadOnlyList<BarResult> Bars => bars.Value.Results;
+
+    /// <summary>The standoff with the worst stress; null when the statue has none.</summary>
+    public BarResult? WorstBar => bars.Value.WorstStress;
+
+    /// <summary>The standoff with the greatest deflection; null when the statue has none.</summary>
+    public BarResult? MostDeflectedBar => bars.Value.GreatestDeflection;
+
+    /// <summary>Second-order effects and buckling, in the load case with the greatest overturning moment.</summary>
+    public Stability Stability => stability.Value;
+
+    internal BarEnvelope BarEnvelope => bars.Value;
+
+    private static LoadCase[] Solve(StatueModel model, Loads[] loads, double[] nodal)
+    {
+        double[] u = model.Statics.Solve(nodal);
+        int size = model.Frame.FreedomCount;
+        var cases = new LoadCase[loads.Length];
+        for (int i = 0; i < cases.Length; i++)
+            cases[i] = new LoadCase(model, loads[i], u.AsMemory(i * size, size), null);
+        return cases;
+    }
+}

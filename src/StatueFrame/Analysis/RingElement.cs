@@ -1,0 +1,38 @@
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>A ring of standoffs as one element between the node of its level and the node of its band: the sum of its bars.</summary>
+/// <remarks>
+/// Immutable and safe to share between threads. The bars' own geometric stiffness is left out: their axial forces are
+/// small against their buckling loads, or the strut check fails.
+/// </remarks>
+internal sealed class RingElement : FrameElement
+{
+    private readonly double[] stiffness = new double[Size * Size];
+
+    public RingElement(string level, int band, string bandName, BarModel[] bars, Place levelPlace, Place bandPlace)
+        : base(levelPlace.Node, bandPlace.Node)
+    {
+        (Level, Band, BandName, Bars) = (level, band, bandName, bars);
+        foreach (BarModel bar in bars)
+            bar.Bar.AddTo(stiffness);
+    }
+
+    /// <summary>Full name of the level the bars stand on.</summary>
+    public string Level { get; }
+
+    /// <summary>Index of the band in its body.</summary>
+    public int Band { get; }
+
+    /// <summary>Full name of the band the bars carry.</summary>
+    public string BandName { get; }
+
+    public BarModel[] Bars { get; }
+
+    public override void AddStiffness(Span<double> k)
+    {
+        for (int i = 0; i < stiffness.Length; i++)
+            k[i] += stiffness[i];
+    }
+}

@@ -1,0 +1,91 @@
+using StatueFrame.Mechanics;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>Lays out the rings of one body: finds the band of each, places its bars, and splits the band's skin among them.</summary>
+/// <remarks>For one thread.</remarks>
+internal sealed class RingPlacer(
+    string prefix, Tower tower, Skin? skin, SkinBand[] bands, BodyAxes axes, Place[] levels, Place[] bandPlaces)
+{
+    /// <summary>How far the skin ends of a ring may stand off the band they are said to carry, m.</summary>
+    private const double Reach = 0.001;
+
+    private sealed record Found(StandoffRing Ring, int Level, int Band, double SkinElevation, BarPlacement[] Bars, PlanCurve Outline);
+
+    /// <summary>The rings as elements; problems go to <paramref name="at"/>, the validator of the body.</summary>
+    public RingElement[] Place(ValueList<StandoffRing> standoffs, Validator at)
+    {
+        var found = new List<Found>(standoffs.Count);
+        for (int i = 0; i < standoffs.Count; i++)
+        {
+            if (Find(standoffs[i], at.At(nameof(Statue.Standoffs), i)) is { } ring)
+                found.Add(ring);
+        }
+        return [.. found.Select(ring => Element(ring, found))];
+    }
+
+    private Found? Find(StandoffRing ring, Validator at)
+    {
+        int level = tower.IndexOfLevel(ring.Level);
+        double z = ring.SkinElevation(tower.Levels[level].Elevation.Meters);
+        int band = ring.Band is { } number ? number - 1 : Array.FindIndex(bands, b => z >= b.Bottom - Reach && z <= b.Top + Reach);
+        if (band < 0 || band >= bands.Length)
+        {
+            string range = bands.Length == 0 ? "" : $"The skin reaches from {bands[0].Bottom:0.###} m to {bands[^1].Top:0.###} m and has {bands.Length} bands.";
+            at.Add(nameof(StandoffRing.Band), ring.Band is null ? $"there is no skin at {z:0.###} m, where the ring meets it" : $"there is no band {ring.Band}", range);
+            return null;
+        }
+        if (z < bands[band].Bottom - Reach || z > bands[band].Top + Reach)
+        {
+            at.Add(nameof(StandoffRing.Band), $"band {band + 1} reaches from {bands[band].Bottom:0.###} m to {bands[band].Top:0.###} m, but the ring meets the skin at {z:0.###} m", "Choose another Band, Level or Rise.");
+            return null;
+        }
+        PlanCurve outline = BandBuilder.OutlineAt(skin!, z);
+        Vector3D center = tower.Levels[level].Center;
+        PlanCurve? towerOutline = tower.OutlineAt(level)?.Shifted(center.X, center.Y);
+        BarPlacement[] bars = ring.Place(new RingSite(outline, z, towerOutline, center.X, center.Y), at);
+        return bars.Length == 0 ? null : new Found(ring, level, band, z, bars, outline);
+    }
+
+    private RingElement Element(Found ring, List<Found> all)
+    {
+        SkinBand band = bands[ring.Band];
+        (double bottom, double top) = Strip(ring, all, band);
+        (double From, double To)[] shares = BandShare.Split(Array.ConvertAll(ring.Bars, b => b.Position / ring.Outline.Perimeter));
+        var bars = new BarModel[ring.Bars.Length];
+        for (int i = 0; i < bars.Length; i++)
+        {
+            BarPlacement place = ring.Bars[i].Moved(axes.Axes, axes.Origin);
+            (double from, double to) = shares[i];
+            double skinMass = band.Mass * (to - from) * (top - bottom) / (band.Top - band.Bottom);
+            bars[i] = new BarModel(
+                new PlacedBar(place, levels[ring.Level].NodeAt, bandPlaces[ring.Band].NodeAt),
+                new BandShare(from, to, top - bottom, skinMass), place.Mass);
+        }
+        return new RingElement(
+            prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,
+            levels[ring.Level], bandPlaces[ring.Band]);
+    }
+
+    /// <summary>The slice of the band that the ring serves: halfway to the rings above and below it on the same band.</summary>
+    private static (double Bottom, double Top) Strip(Found ring, List<Found> all, SkinBand band)
+    {
+        double below = double.NegativeInfinity, above = double.PositiveInfinity;
+        int level = 0;
+        foreach (Found other in all)
+        {
+            if (other.Band != ring.Band || ReferenceEquals(other, ring))
+                continue;
+            if (Math.Abs(other.SkinElevation - ring.SkinElevation) < Reach)
+                level++;
+            else if (other.SkinElevation < ring.SkinElevation)
+                below = Math.Max(below, other.SkinElevation);
+            else
+                above = Math.Min(above, other.SkinElevation);
+        }
+        double bottom = double.IsFinite(below) ? 0.5 * (below + ring.SkinElevation) : band.Bottom;
+        double top = double.IsFinite(above) ? 0.5 * (above + ring.SkinElevation) : band.Top;
+        // Rings at one height share their slice.
+        return (bottom, bottom + (top - bottom) / (1 + level));
+    }
+}

@@ -1,0 +1,150 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// A tower segment as a frame element between the nodes of two levels. A lattice is one condensed element whose members'
+/// forces can still be read; where its braces act in tension only, it is condensed anew for every set of acting braces.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class SegmentModel
+{
+    private readonly Place lower;
+    private readonly Place upper;
+    private readonly BodyAxes axes;
+    private readonly LatticePanel? panel;
+    private readonly FrameElement[] members;
+
+    public SegmentModel(TowerSegment segment, string name, BodyAxes axes, (Place Place, Level Level) bottom, (Place Place, Level Level) top)
+    {
+        (lower, upper, this.axes) = (bottom.Place, top.Place, axes);
+        (Segment, Name) = (segment, name);
+        panel = segment is LatticeSegment lattice ? new LatticePanel(lattice, bottom.Level, top.Level) : null;
+        members = panel is null ? [] : [.. panel.Members.Select(MakeMember)];
+        Element = segment switch
+        {
+            MemberSegment member => Beam(Definition(member), member.Roll.Radians),
+            CoreSegment core => Beam(new BeamDefinition(core.AsBeamSection()), 0),
+            _ => Condense(members),
+        };
+        Mass = TotalMass(Element);
+    }
+
+    /// <summary>Name of the segment, as in "L3–L4".</summary>
+    public string Name { get; }
+
+    public TowerSegment Segment { get; }
+
+    /// <summary>
+    /// The element for mass, modes and buckling, and for every load when no brace is tension-only. Where braces are, each
+    /// crossing pair has the stiffness of one diagonal here, half from each.
+    /// </summary>
+    public FrameElement Element { get; }
+
+    /// <summary>Mass of the segment, kg.</summary>
+    public double Mass { get; }
+
+    public bool IsTensionOnly => Segment is LatticeSegment { Bracing: Bracing.TensionOnlyCross };
+
+    /// <summary>The members of a lattice; empty for other segments.</summary>
+    public IReadOnlyList<LatticeMember> Members => panel?.Members ?? [];
+
+    /// <summary>A member as an element in the panel's local node numbers; a tension-only brace has its full stiffness.</summary>
+    public FrameElement Member(int index) =>
+        IsTensionOnly && Members[index].Pair >= 0 ? MakeBar(Members[index], 1) : members[index];
+
+    /// <summary>The element with only those members acting that <paramref name="acts"/> names.</summary>
+    public Superelement WithActing(ReadOnlySpan<bool> acts)
+    {
+        var acting = new List<FrameElement>(members.Length);
+        for (int i = 0; i < members.Length; i++)
+        {
+            if (acts[i])
+                acting.Add(Member(i));
+        }
+        return Condense(acting.ToArray());
+    }
+
+    /// <summary>The axial forces of all members, N, tension positive, from the twelve displacements of the two levels' nodes.</summary>
+    /// <param name="element">The element that was solved: <see cref="Element"/> or one from <see cref="WithActing"/>.</param>
+    /// <param name="u">The twelve displacements.</param>
+    /// <param name="axial">Receives a force for every member; for one that does not act, what it would carry if it did.</param>
+    public void AxialForces(FrameElement element, ReadOnlySpan<double> u, Span<double> axial)
+    {
+        Span<double> memberU = stackalloc double[FrameElement.Size];
+        var condensed = (Superelement)element;
+        for (int i = 0; i < members.Length; i++)
+        {
+            FrameElement member = Member(i);
+            condensed.MemberDisplacements(member, u, memberU);
+            axial[i] = member is BeamElement beam ? beam.AxialForce(memberU) : ((BarElement)member).AxialForce(memberU);
+        }
+    }
+
+    private Superelement Condense(ReadOnlySpan<FrameElement> acting) =>
+        new(lower.Node, upper.Node, panel!.Interior.Count, acting);
+
+    private FrameElement MakeMember(LatticeMember member) =>
+        member.Pinned
+            ? MakeBar(member, IsTensionOnly && member.Pair >= 0 ? 0.5 : 1)
+            : new BeamElement(member.Start, NodeAt(member.Start), member.End, NodeAt(member.End), new BeamDefinition(SectionOf(member))
+            {
+                StartOffset = axes.ToGlobal(member.From) - NodeAt(member.Start),
+                EndOffset = axes.ToGlobal(member.To) - NodeAt(member.End),
+                Up = Outward(member),
+            });
+
+    private BarElement MakeBar(LatticeMember member, double stiffnessFactor)
+    {
+        BeamSection section = SectionOf(member);
+        return new BarElement(
+            member.Start, NodeAt(member.Start), member.End, NodeAt(member.End), stiffnessFactor * section.EA, section.Mass,
+            axes.ToGlobal(member.From) - NodeAt(member.Start), axes.ToGlobal(member.To) - NodeAt(member.End));
+    }
+
+    private BeamSection SectionOf(LatticeMember member)
+    {
+        var lattice = (LatticeSegment)Segment;
+        BeamSection section = member.Section.Of(lattice.Material);
+        return section with { Mass = section.Mass * (1 + lattice.ConnectionMassFraction) };
+    }
+
+    private Vector3D NodeAt(int local) => local switch
+    {
+        0 => lower.NodeAt,
+        1 => upper.NodeAt,
+        _ => axes.ToGlobal(panel!.Interior[local - 2]),
+    };
+
+    /// <summary>From the middle of the panel's plan to the member: local z of a leg points outward.</summary>
+    private Vector3D Outward(LatticeMember member)
+    {
+        Vector3D middle = 0.5 * (lower.Center + upper.Center);
+        Vector3D at = 0.5 * (axes.ToGlobal(member.From) + axes.ToGlobal(member.To));
+        return at - middle;
+    }
+
+    private BeamElement Beam(BeamDefinition definition, double roll) =>
+        new(lower.Node, lower.NodeAt, upper.Node, upper.NodeAt, definition with
+        {
+            StartOffset = lower.Center - lower.NodeAt,
+            EndOffset = upper.Center - upper.NodeAt,
+            Up = axes.Axes.X,
+            Roll = roll,
+        });
+
+    private static BeamDefinition Definition(MemberSegment member) =>
+        member.TopSection is null
+            ? new BeamDefinition(member.Section.Of(member.Material))
+            : new BeamDefinition(xi => member.SectionAt(xi).Of(member.Material));
+
+    /// <summary>What a unit acceleration of both nodes along x meets.</summary>
+    private static double TotalMass(FrameElement element)
+    {
+        const int Row = FrameElement.Size, End = Frame.NodeSize;
+        Span<double> m = stackalloc double[Row * Row];
+        element.AddMass(m);
+        return m[0] + m[End] + m[End * Row] + m[End * Row + End];
+    }
+}

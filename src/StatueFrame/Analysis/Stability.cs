@@ -1,0 +1,50 @@
+using StatueFrame.Mechanics.Statics;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// Second-order effects of one load case: by how much the loads' action on the swayed statue adds to the sway, and at
+/// which multiple of the loads it buckles.
+/// </summary>
+/// <remarks>
+/// <para>Small rotations; geometric stiffness of the tower's and the limbs' members. Tension-only braces act as in the modes.</para>
+/// <para>Immutable and safe to share between threads.</para>
+/// <para>Source of the factor's use: EN 1993-1-1:2005, 5.2.1 (3): second-order effects may be left out when it is 10 or more.</para>
+/// </remarks>
+public sealed class Stability
+{
+    /// <summary>Above this factor buckling is out of reach, and the factor is not looked for.</summary>
+    internal const double GreatestFactor = 1e4;
+
+    internal Stability(StatueModel model, LoadCase loadCase, ReadOnlySpan<double> nodal)
+    {
+        Case = loadCase;
+        try
+        {
+            Amplification = SecondOrder.Solve(model.Statics, nodal).Amplification;
+        }
+        catch (UnstableFrameException e)
+        {
+            Amplification = null;
+            Instability = e.Message;
+        }
+        BucklingResult buckling = LinearBuckling.Solve(model.Frame, model.Statics.Solve(nodal), 1, GreatestFactor);
+        BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
+    }
+
+    /// <summary>The load case.</summary>
+    public LoadCase Case { get; }
+
+    /// <summary>The wind's heading; null without wind.</summary>
+    public Angle? Heading => Case.Heading;
+
+    /// <summary>Greatest displacement with second-order effects over that without; null when the statue does not stand.</summary>
+    public double? Amplification { get; }
+
+    /// <summary>The multiple of the loads at which the statue buckles, α_cr; null when it is above 10 000.</summary>
+    public double? BucklingFactor { get; }
+
+    /// <summary>Why there is no amplification; empty when the statue stands.</summary>
+    public string Instability { get; } = "";
+}

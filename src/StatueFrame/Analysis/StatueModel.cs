@@ -1,0 +1,144 @@
+using StatueFrame.Checks;
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Statics;
+using StatueFrame.Mechanics.Vibration;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// A statue as numbers: built once, then asked for its modes and for its response to any number of situations. The
+/// stiffness is factored when the model is built.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed class StatueModel
+{
+    private readonly Dictionary<string, Place> places;
+    private readonly double[] selfWeight;
+    private readonly (BodyModel Body, int Band)[] bands;
+    private readonly List<(RingElement Ring, int BandInStatue)> rings = [];
+
+    internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, MassSummary masses)
+    {
+        Statue = statue;
+        Bodies = bodies;
+        Frame = frame;
+        Masses = masses;
+        this.places = places;
+        Statics = new LinearStatics(frame);
+        bands = [.. bodies.SelectMany(body => Enumerable.Range(0, body.Bands.Length).Select(band => (body, band)))];
+        int firstBand = 0;
+        foreach (BodyModel body in bodies)
+        {
+            rings.AddRange(body.Rings.Select(ring => (ring, firstBand + ring.Band)));
+            firstBand += body.Bands.Length;
+        }
+        BarCount = rings.Sum(r => r.Ring.Bars.Length);
+        HasTensionOnly = bodies.Any(body => body.Segments.Any(s => s.IsTensionOnly));
+        double[] fall = frame.RigidMotion(2);
+        selfWeight = frame.InertiaForces(fall);
+        for (int i = 0; i < selfWeight.Length; i++)
+            selfWeight[i] *= -SelfWeight.Gravity;
+    }
+
+    /// <summary>Builds the model of a statue.</summary>
+    /// <param name="statue">The description.</param>
+    /// <exception cref="InvalidStatueException">The description has problems; all of them are listed.</exception>
+    /// <exception cref="FrameException">Something is loose; the message names the level or band and the direction.</exception>
+    public static StatueModel Build(Statue statue) => ModelBuilder.Build(statue);
+
+    /// <summary>The description the model was built from.</summary>
+    public Statue Statue { get; }
+
+    /// <summary>Masses by group, and their center.</summary>
+    public MassSummary Masses { get; }
+
+    internal BodyModel[] Bodies { get; }
+
+    internal Frame Frame { get; }
+
+    internal LinearStatics Statics { get; }
+
+    /// <summary>Nodal forces of the weight of everything, N and N·m; zero at freedoms that the ground holds.</summary>
+    internal ReadOnlySpan<double> SelfWeightLoads => selfWeight;
+
+    /// <summary>The statue's lowest modes of vibration, undamped, about the unloaded state.</summary>
+    /// <param name="count">How many, from 1; fewer are returned when the model has fewer.</param>
+    public ModalResponse Modes(int count = 12)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        return new ModalResponse(this, Mechanics.Vibration.Modes.Solve(Frame, Math.Min(count, Frame.EquationCount)));
+    }
+
+    /// <summary>What happens in a situation: one load case a wind heading, or one when there is no wind.</summary>
+    /// <param name="situation">The actions with their factors.</param>
+    /// <exception cref="InvalidStatueException">The situation has problems; all of them are listed.</exception>
+    public Response Respond(Situation situation)
+    {
+        var v = new Validator();
+        Validator at = v.At("Situation");
+        situation.Validate(at);
+        ValidateHosts(situation, at);
+        v.ThrowIfAny();
+        return new Response(this, situation);
+    }
+
+    /// <summary>Height above ground of the highest level or band edge, m.</summary>
+    internal double GreatestHeightAboveGround
+    {
+        get
+        {
+            double top = 0;
+            foreach (BodyModel body in Bodies)
+            {
+                foreach (Place level in body.Levels)
+                    top = Math.Max(top, level.Center.Z);
+                foreach (SkinBand band in body.Bands)
+                    top = Math.Max(top, Math.Max(body.Axes.ToGlobal(new Vector3D(0, 0, band.Bottom)).Z, body.Axes.ToGlobal(new Vector3D(0, 0, band.Top)).Z));
+            }
+            return top + Statue.BaseAboveGround.Meters;
+        }
+    }
+
+    /// <summary>Number of bands of the whole statue.</summary>
+    internal int BandCount => bands.Length;
+
+    internal int BarCount { get; }
+
+    internal bool HasTensionOnly { get; }
+
+    /// <summary>Every ring with the number, in the whole statue, of the band it carries.</summary>
+    internal IReadOnlyList<(RingElement Ring, int BandInStatue)> Rings => rings;
+
+    internal (BodyModel Body, int Band) BandAt(int bandInStatue) => bands[bandInStatue];
+
+    /// <summary>The check sheet of the statue in a number of situations.</summary>
+    /// <param name="criteria">What is enough.</param>
+    /// <param name="situations">The situations to check; at least one.</param>
+    /// <exception cref="InvalidStatueException">A situation or the criteria have problems; all of them are listed.</exception>
+    public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations) =>
+        StatueSheet.Of(this, criteria, situations);
+
+    internal Place PlaceOf(string name) => places[name];
+
+    /// <summary>The position of a named point, m.</summary>
+    internal Vector3D PositionOf(NamedPoint point) => point.At?.Meters ?? places[point.On].Center;
+
+    /// <summary>The displacement and rotation that a full vector of displacements gives a point of a level or band.</summary>
+    internal (Vector3D Displacement, Vector3D Rotation) Motion(ReadOnlySpan<double> u, Place place, Vector3D at)
+    {
+        ReadOnlySpan<double> node = u.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
+        var rotation = new Vector3D(node[3], node[4], node[5]);
+        return (new Vector3D(node[0], node[1], node[2]) + rotation.Cross(at - place.NodeAt), rotation);
+    }
+
+    private void ValidateHosts(Situation situation, Validator v)
+    {
+        var names = new StatueNames(Statue);
+        for (int i = 0; i < situation.Actions.Count; i++)
+        {
+            if (situation.Actions[i].Action is ImposedLoad load)
+                names.Require(v.At(nameof(Situation.Actions), i), nameof(ImposedLoad.On), load.On);
+        }
+    }
+}

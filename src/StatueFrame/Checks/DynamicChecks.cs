@@ -1,0 +1,38 @@
+using StatueFrame.Analysis;
+
+namespace StatueFrame.Checks;
+
+/// <summary>Whether gusts may be taken as static loads.</summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+public static class DynamicChecks
+{
+    /// <summary>Below this frequency a structure is flexible for gusts, Hz.</summary>
+    internal const double RigidFrequency = 1;
+
+    private static readonly Source Limit = Source.Asce7_22("26.2, definition of \"building or other structure, flexible\"");
+
+    /// <summary>
+    /// The lowest frequency against 1 Hz. Above it the statue is rigid for the wind, and static pressures with a rigid
+    /// gust factor do. Below it, gusts need the dynamic method: then this is not a failure but a check that was not done,
+    /// unless a gust factor from that method was given.
+    /// </summary>
+    /// <param name="first">The lowest mode.</param>
+    /// <param name="wind">The wind.</param>
+    /// <param name="situation">Name of the situation.</param>
+    public static Check RigidForWind(ModeResult first, WindAction wind, string situation)
+    {
+        var subject = new CheckSubject("wind.rigid", "gusts as static loads", Situation: situation);
+        double f = first.Frequency.Hertz;
+        if (f < RigidFrequency)
+        {
+            return Check.NotChecked(subject, wind.GustEffectFactor is { } g
+                ? $"the lowest frequency is {f:0.00} Hz, below 1 Hz: the gust factor {g:0.00} that was given must come from the dynamic method"
+                : $"the lowest frequency is {f:0.00} Hz, below 1 Hz: gusts need the dynamic method", Limit);
+        }
+        return Check.Of(subject, Dimension.Frequency, Limit, w =>
+        {
+            w.Given(f, Dimension.Frequency, "lowest natural frequency");
+            return (RigidFrequency, f);
+        });
+    }
+}

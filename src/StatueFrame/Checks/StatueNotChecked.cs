@@ -1,0 +1,33 @@
+using StatueFrame.Analysis;
+
+namespace StatueFrame.Checks;
+
+/// <summary>What a sheet says was not checked, since nothing in it does: silence never reads as a pass.</summary>
+internal static class StatueNotChecked
+{
+    /// <summary>The checks that a statue of this make needs and the library does not do.</summary>
+    public static IEnumerable<(string Id, string Title, string Reason)> Items(StatueModel model)
+    {
+        if (model.BarCount > 0)
+        {
+            yield return ("bars.shear", "torsion and transverse shear of standoffs", "not part of this sheet");
+            yield return ("bars.strut", "buckling of standoffs as struts", "not part of this sheet");
+            yield return ("bars.fatigue", "fatigue of standoffs", "not part of this sheet");
+            yield return ("bars.fixings", "bolts, welds and saddles of standoffs", "not part of this sheet");
+            yield return ("heat.skin", "heat movement of skin against tower", "not part of this sheet");
+        }
+        if (model.Bodies.Any(b => b.Bands.Length > 0))
+        {
+            yield return ("sheet.panels", "sheets and armature between standoffs", "not part of this sheet");
+            yield return ("seams.rivets", "seams and their rivets", "not part of this sheet");
+            yield return ("wind.local", "local pressure and suction on the skin", "not part of this sheet");
+        }
+        if (model.Bodies.Any(b => b.Bands.Length == 0 || b.Levels.Length > 0 && !b.SkinCoversTower))
+            yield return ("wind.bare", "wind on tower that no skin covers", "wind is put on the skin only");
+        yield return ("wind.across", "vortex shedding and galloping", "not part of this sheet");
+        yield return ("tower.members", "strength and buckling of tower members and their connections", "member forces are given, resistances are not");
+        yield return ("base.hold-down", "hold-down bars, base plates, pedestal and foundation", "the reactions are given, resistances are not");
+        yield return ("earthquake.response", "earthquake", "not part of this sheet");
+        yield return ("metals.galvanic", "dissimilar metals and loss by corrosion", "not part of this sheet");
+    }
+}

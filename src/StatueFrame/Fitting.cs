@@ -1,0 +1,30 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// Something permanent that rides on the statue: a stair, a platform, a lamp. Its mass counts in self-weight, in the
+/// modes and in the totals. People and other passing loads are <see cref="ImposedLoad"/>s of a situation instead.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record Fitting
+{
+    /// <summary>Short name, as in "stair" or "lamp".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The level or band that carries it, as in "L7", "band 3" or "wing/band 2".</summary>
+    public required string On { get; init; }
+
+    /// <summary>Its mass.</summary>
+    public required Mass Mass { get; init; }
+
+    /// <summary>Position of its center of mass in the statue's axes; null for the center of what carries it.</summary>
+    public Point3? At { get; init; }
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Name);
+        v.Positive(Mass, Mass.Kilograms, 0, 1e6);
+        At?.Validate(v.At(nameof(At)));
+    }
+}

@@ -1,0 +1,47 @@
+namespace StatueFrame;
+
+/// <summary>Which kind of limit a situation is checked against.</summary>
+public enum LimitState
+{
+    /// <summary>Strength and stability: factored actions against resistance.</summary>
+    Strength,
+
+    /// <summary>Use and appearance: sway, deflection, comfort.</summary>
+    Service,
+}
+
+/// <summary>
+/// A design situation: the actions that occur together, each with its factor, for one limit state. Wind in several
+/// headings gives one load case a heading.
+/// </summary>
+/// <remarks>
+/// <para>Immutable and safe to share between threads.</para>
+/// <para>Source of the term: EN 1990:2002+A1:2005, 1.5.2.2.</para>
+/// </remarks>
+public sealed record Situation
+{
+    /// <summary>Short name, as in "design wind".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The limit state it is for; strength by default.</summary>
+    public LimitState LimitState { get; init; } = LimitState.Strength;
+
+    /// <summary>What acts, with factors: <c>[1.35 * new SelfWeight(), 1.5 * wind]</c>.</summary>
+    public required ValueList<FactoredAction> Actions { get; init; }
+
+    /// <summary>The situation's wind, or null.</summary>
+    internal FactoredAction? Wind => Actions.FirstOrDefault(a => a.Action is WindAction);
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Name);
+        if (Actions.Count == 0)
+            v.Add(nameof(Actions), "must not be empty", "A situation without actions has nothing to check.");
+        for (int i = 0; i < Actions.Count; i++)
+            Actions[i].Validate(v.At(nameof(Actions), i));
+        if (Actions.Count(a => a.Action is WindAction) > 1)
+            v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
+        if (!Enum.IsDefined(LimitState))
+            v.Add(nameof(LimitState), $"is not a limit state: {LimitState}");
+    }
+}

@@ -1,0 +1,61 @@
+using StatueFrame.Mechanics.Elements;
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>A segment given by its rigidities and mass: a core whose make is settled elsewhere.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record CoreSegment : TowerSegment
+{
+    /// <summary>Rigidity E·I against bending in the x–z plane.</summary>
+    public required Rigidity BendingX { get; init; }
+
+    /// <summary>Rigidity E·I against bending in the y–z plane.</summary>
+    public required Rigidity BendingY { get; init; }
+
+    /// <summary>Torsional rigidity G·J.</summary>
+    public required Rigidity Torsion { get; init; }
+
+    /// <summary>Axial rigidity E·A.</summary>
+    public required Force Axial { get; init; }
+
+    /// <summary>Shear rigidity G·A_s for sway along x; null for no shear deformation.</summary>
+    public Force? ShearX { get; init; }
+
+    /// <summary>Shear rigidity G·A_s for sway along y; null for no shear deformation.</summary>
+    public Force? ShearY { get; init; }
+
+    /// <summary>Mass per length.</summary>
+    public LinearDensity Mass { get; init; }
+
+    /// <summary>As a beam section whose local z lies along the tower's x.</summary>
+    internal BeamSection AsBeamSection() => new()
+    {
+        EA = Axial.Newtons,
+        EIy = BendingX.NewtonSquareMeters,
+        EIz = BendingY.NewtonSquareMeters,
+        GJ = Torsion.NewtonSquareMeters,
+        GAz = ShearX?.Newtons ?? double.PositiveInfinity,
+        GAy = ShearY?.Newtons ?? double.PositiveInfinity,
+        Mass = Mass.KilogramsPerMeter,
+    };
+
+    internal override void Validate(Validator v)
+    {
+        Check(BendingX.NewtonSquareMeters, nameof(BendingX), "N·m²");
+        Check(BendingY.NewtonSquareMeters, nameof(BendingY), "N·m²");
+        Check(Torsion.NewtonSquareMeters, nameof(Torsion), "N·m²");
+        Check(Axial.Newtons, nameof(Axial), "N");
+        if (ShearX is { } x)
+            Check(x.Newtons, nameof(ShearX), "N");
+        if (ShearY is { } y)
+            Check(y.Newtons, nameof(ShearY), "N");
+        v.NotNegative(Mass, Mass.KilogramsPerMeter, 1e6);
+
+        void Check(double si, string member, string unit)
+        {
+            if (!(si is > 1 and < 1e18))
+                v.Add(member, $"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}");
+        }
+    }
+}

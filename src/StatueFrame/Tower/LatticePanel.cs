@@ -1,0 +1,121 @@
+using StatueFrame.Mechanics;
+
+namespace StatueFrame;
+
+/// <summary>What a lattice member is there for.</summary>
+internal enum LatticeRole
+{
+    Leg,
+    Brace,
+    Horizontal,
+}
+
+/// <summary>One member of a lattice panel, between two joints in the tower's own axes.</summary>
+/// <param name="Role">Leg, brace or horizontal.</param>
+/// <param name="Label">Where it stands in the panel, as in "brace 2b, bay 1".</param>
+/// <param name="Start">Local number of its first joint's node: 0 the lower level, 1 the upper level, 2 and above interior.</param>
+/// <param name="End">Local number of its second joint's node.</param>
+/// <param name="From">Position of its first joint, m.</param>
+/// <param name="To">Position of its second joint, m.</param>
+/// <param name="Section">Its section.</param>
+/// <param name="Pinned">Whether it is pin-ended, carrying axial force only.</param>
+/// <param name="Pair">For crossing diagonals: the index of the other one; otherwise −1.</param>
+internal sealed record LatticeMember(
+    LatticeRole Role, string Label, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1);
+
+/// <summary>
+/// The members and joints of a <see cref="LatticeSegment"/> between two levels. Joints at the two levels belong to the
+/// rigid plans; joints between bays, and the middles of the horizontals that K-braces meet, are interior nodes.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class LatticePanel
+{
+    private readonly LatticeSegment segment;
+    private readonly Vector3D[] bottom;
+    private readonly Vector3D[] top;
+    private readonly List<LatticeMember> members = [];
+    private readonly List<Vector3D> interior = [];
+
+    public LatticePanel(LatticeSegment segment, Level lower, Level upper)
+    {
+        this.segment = segment;
+        bottom = Corners(lower);
+        top = Corners(upper);
+        int legs = bottom.Length, bays = segment.Bays;
+        for (int joint = 1; joint < bays; joint++)
+        {
+            for (int leg = 0; leg < legs; leg++)
+                interior.Add(Corner(leg, joint));
+        }
+        for (int bay = 0; bay < bays; bay++)
+        {
+            for (int leg = 0; leg < legs; leg++)
+                Add(LatticeRole.Leg, $"leg {leg + 1}, bay {bay + 1}", Joint(leg, bay), Joint(leg, bay + 1), segment.Legs, pinned: false);
+            for (int face = 0; face < legs; face++)
+                AddFace(face, bay);
+        }
+    }
+
+    public IReadOnlyList<LatticeMember> Members => members;
+
+    /// <summary>Positions of the interior nodes; local node number 2 comes first.</summary>
+    public IReadOnlyList<Vector3D> Interior => interior;
+
+    private static Vector3D[] Corners(Level level) =>
+        Array.ConvertAll(level.Plan!.Legs, leg => level.Center + new Vector3D(leg.X, leg.Y, 0));
+
+    private Vector3D Corner(int leg, int joint)
+    {
+        double t = (double)joint / segment.Bays;
+        return (1 - t) * bottom[leg] + t * top[leg];
+    }
+
+    private (int Node, Vector3D At) Joint(int leg, int joint)
+    {
+        int node = joint == 0 ? 0 : joint == segment.Bays ? 1 : 2 + (joint - 1) * bottom.Length + leg;
+        return (node, Corner(leg, joint));
+    }
+
+    private void AddFace(int face, int bay)
+    {
+        int left = face, right = (face + 1) % bottom.Length;
+        string where = $"face {face + 1}, bay {bay + 1}";
+        switch (segment.Bracing)
+        {
+            case Bracing.Cross or Bracing.TensionOnlyCross:
+                int first = members.Count;
+                Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), Joint(right, bay + 1), segment.Braces, pinned: true, first + 1);
+                Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), Joint(left, bay + 1), segment.Braces, pinned: true, first);
+                break;
+            case Bracing.SingleDiagonal:
+                (int foot, int head) = (face + bay) % 2 == 0 ? (left, right) : (right, left);
+                Add(LatticeRole.Brace, $"brace, {where}", Joint(foot, bay), Joint(head, bay + 1), segment.Braces, pinned: true);
+                break;
+            default:
+                AddKBrace(left, right, bay, where);
+                return;
+        }
+        if (bay + 1 < segment.Bays)
+            Add(LatticeRole.Horizontal, $"horizontal, {where}", Joint(left, bay + 1), Joint(right, bay + 1), Horizontals, pinned: true);
+    }
+
+    private void AddKBrace(int left, int right, int bay, string where)
+    {
+        Vector3D at = 0.5 * (Corner(left, bay + 1) + Corner(right, bay + 1));
+        int node = 1;
+        if (bay + 1 < segment.Bays)
+        {
+            node = 2 + interior.Count;
+            interior.Add(at);
+            Add(LatticeRole.Horizontal, $"horizontal a, {where}", Joint(left, bay + 1), (node, at), Horizontals, pinned: false);
+            Add(LatticeRole.Horizontal, $"horizontal b, {where}", (node, at), Joint(right, bay + 1), Horizontals, pinned: false);
+        }
+        Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), (node, at), segment.Braces, pinned: true);
+        Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), (node, at), segment.Braces, pinned: true);
+    }
+
+    private Section Horizontals => segment.Horizontals ?? segment.Braces;
+
+    private void Add(LatticeRole role, string label, (int Node, Vector3D At) from, (int Node, Vector3D At) to, Section section, bool pinned, int pair = -1) =>
+        members.Add(new LatticeMember(role, label, from.Node, to.Node, from.At, to.At, section, pinned, pair));
+}

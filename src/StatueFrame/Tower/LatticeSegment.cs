@@ -1,0 +1,45 @@
+namespace StatueFrame;
+
+/// <summary>
+/// A lattice panel between two rigid levels: a leg at each corner of the plan, and bracing in each face. The legs are
+/// continuous beams; the braces are pin-ended unless the pattern needs them rigid.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record LatticeSegment : TowerSegment
+{
+    /// <summary>Section of the legs.</summary>
+    public required Section Legs { get; init; }
+
+    /// <summary>Section of the diagonals.</summary>
+    public required Section Braces { get; init; }
+
+    /// <summary>Section of the horizontals between bays; null for the section of the braces. Unused when there is one bay.</summary>
+    public Section? Horizontals { get; init; }
+
+    /// <summary>What the members are made of.</summary>
+    public required Material Material { get; init; }
+
+    /// <summary>How the faces are braced.</summary>
+    public Bracing Bracing { get; init; } = Bracing.Cross;
+
+    /// <summary>Number of bays between the two levels, 1 to 20; the joints between bays move freely and are condensed out exactly.</summary>
+    public int Bays { get; init; } = 1;
+
+    /// <summary>
+    /// Mass of gussets, splices, rivets and whatever else the members' own sections leave out, as a fraction of the
+    /// members' mass: 0 to 1.
+    /// </summary>
+    public double ConnectionMassFraction { get; init; }
+
+    internal override void Validate(Validator v)
+    {
+        Legs.Validate(v.At(nameof(Legs)));
+        Braces.Validate(v.At(nameof(Braces)));
+        Horizontals?.Validate(v.At(nameof(Horizontals)));
+        Material.Validate(v.At(nameof(Material)));
+        v.InRange(Bays, 1, 20);
+        v.InRange(ConnectionMassFraction, 0, 1);
+        if (!Enum.IsDefined(Bracing))
+            v.Add(nameof(Bracing), $"is not a bracing pattern: {Bracing}");
+    }
+}

@@ -1,0 +1,38 @@
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// A height on a tower where things attach. In the analysis it is a rigid plan that moves with six degrees of freedom.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <param name="Name">Short name, unique in its tower, as in "L7" or "neck".</param>
+/// <param name="Elevation">Distance along the tower's axis from its base; levels are listed from the base up.</param>
+public sealed record Level(string Name, Length Elevation)
+{
+    /// <summary>Offset of the plan's center from the tower's axis along x; 0 unless the tower leans or steps.</summary>
+    public Length OffsetX { get; init; }
+
+    /// <summary>Offset of the plan's center from the tower's axis along y.</summary>
+    public Length OffsetY { get; init; }
+
+    /// <summary>
+    /// The plan of the tower at this level: where the legs of a lattice stand, and what standoffs attach to. Null for a
+    /// tower whose member sections or stiffness say enough; lattice segments need one at both ends.
+    /// </summary>
+    public TowerPlan? Plan { get; init; }
+
+    internal Vector3D Center => new(OffsetX.Meters, OffsetY.Meters, Elevation.Meters);
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Name);
+        if (Name?.Contains('/') == true)
+            v.Add(nameof(Name), $"must not contain '/', is \"{Name}\"", "The slash separates a limb's name from its parts.");
+        v.Within(Elevation, Elevation.Meters, -1, 1000);
+        v.Within(OffsetX, OffsetX.Meters, -100, 100);
+        v.Within(OffsetY, OffsetY.Meters, -100, 100);
+        Plan?.Validate(v.At(nameof(Plan)));
+    }
+}

@@ -1,0 +1,27 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>A rectangle of four legs with sides parallel to x and y.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <param name="WidthX">Distance between leg axes along x.</param>
+/// <param name="WidthY">Distance between leg axes along y.</param>
+public sealed record RectangularPlan(Length WidthX, Length WidthY) : TowerPlan
+{
+    internal override (double X, double Y)[] Legs
+    {
+        get
+        {
+            double x = 0.5 * WidthX.Meters, y = 0.5 * WidthY.Meters;
+            return [(x, y), (-x, y), (-x, -y), (x, -y)];
+        }
+    }
+
+    internal override PlanCurve Outline => Through(Legs);
+
+    internal override void Validate(Validator v)
+    {
+        v.Positive(WidthX, WidthX.Meters, 0.02, 60);
+        v.Positive(WidthY, WidthY.Meters, 0.02, 60);
+    }
+}

@@ -1,0 +1,17 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>A circle, for tubes, masts and cores.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <param name="Diameter">Outer diameter, where standoffs attach.</param>
+public sealed record RoundPlan(Length Diameter) : TowerPlan
+{
+    private const int Sides = 72;
+
+    internal override (double X, double Y)[] Legs => [];
+
+    internal override PlanCurve Outline => PlanCurve.Ellipse(Diameter.Meters, Diameter.Meters, 0, 0, 0, Sides);
+
+    internal override void Validate(Validator v) => v.Positive(Diameter, Diameter.Meters, 0.02, 60);
+}
