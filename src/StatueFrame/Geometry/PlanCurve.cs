@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -70,12 +72,26 @@ internal sealed class PlanCurve
     /// <summary>The least and the greatest coordinate of the curve along a unit direction.</summary>
     public (double Least, double Greatest) Extent(double directionX, double directionY)
     {
+        Vector<double> allX = new(directionX), allY = new(directionY);
+        Vector<double> low = new(double.PositiveInfinity), high = new(double.NegativeInfinity);
+        int i = 0;
+        for (; i <= x.Length - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            Vector<double> s = new Vector<double>(x, i) * allX + new Vector<double>(y, i) * allY;
+            low = Vector.Min(low, s);
+            high = Vector.Max(high, s);
+        }
         double least = double.PositiveInfinity, greatest = double.NegativeInfinity;
-        for (int i = 0; i < x.Length; i++)
+        for (int k = 0; k < Vector<double>.Count; k++)
+        {
+            least = Math.Min(least, low[k]);
+            greatest = Math.Max(greatest, high[k]);
+        }
+        for (; i < x.Length; i++)
         {
             double s = x[i] * directionX + y[i] * directionY;
-            least = s < least ? s : least;
-            greatest = s > greatest ? s : greatest;
+            least = Math.Min(least, s);
+            greatest = Math.Max(greatest, s);
         }
         return (least, greatest);
     }

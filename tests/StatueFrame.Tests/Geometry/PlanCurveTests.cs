@@ -22,6 +22,16 @@ public class PlanCurveTests
     }
 
     [Fact]
+    public void Extent_counts_every_vertex_of_any_number_of_them() =>
+        Gen.Select(Gen.Int[3, 40], Gen.Double[-4, 4]).Sample((n, angle) =>
+        {
+            PlanCurve c = PlanCurve.Ellipse(3, 1, 0.2, 0.1, 0.3, n);
+            (double s, double cos) = Math.SinCos(angle);
+            double[] along = [.. c.X.ToArray().Zip(c.Y.ToArray(), (x, y) => x * cos + y * s)];
+            return c.Extent(cos, s) == (along.Min(), along.Max());
+        });
+
+    [Fact]
     public void A_ray_meets_the_nearest_edge_with_its_outward_normal()
     {
         Assert.Equal((2, 1, 0), Box.Cast(1, 0.5, 1, 0));
