@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -70,8 +72,22 @@ internal sealed class PlanCurve
     /// <summary>The least and the greatest coordinate of the curve along a unit direction.</summary>
     public (double Least, double Greatest) Extent(double directionX, double directionY)
     {
+        Vector<double> allX = new(directionX), allY = new(directionY);
+        Vector<double> low = new(double.PositiveInfinity), high = new(double.NegativeInfinity);
+        int i = 0;
+        for (; i <= x.Length - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            Vector<double> s = new Vector<double>(x, i) * allX + new Vector<double>(y, i) * allY;
+            low = Vector.Min(low, s);
+            high = Vector.Max(high, s);
+        }
         double least = double.PositiveInfinity, greatest = double.NegativeInfinity;
-        for (int i = 0; i < x.Length; i++)
+        for (int k = 0; k < Vector<double>.Count; k++)
+        {
+            least = Math.Min(least, low[k]);
+            greatest = Math.Max(greatest, high[k]);
+        }
+        for (; i < x.Length; i++)
         {
             double s = x[i] * directionX + y[i] * directionY;
             least = Math.Min(least, s);
@@ -79,6 +95,117 @@ internal sealed class PlanCurve
         }
         return (least, greatest);
     }
+
+    /// <summary>
+    /// The width that the stretch of the curve from vertex 0 to a perimeter position shows to a wind: Σ max(0, −n·w) ds
+    /// with the outward normal n, for a curve that runs anticlockwise. Edges on the lee side show none; an edge in the
+    /// shadow of another counts in full. Past the perimeter the stretch winds on, so that differences of two positions
+    /// give any stretch, also across vertex 0.
+    /// </summary>
+    public double WindwardWidth(double position, double windX, double windY)
+    {
+        double turns = Math.Floor(position / Perimeter), rest = position - turns * Perimeter;
+        double whole = 0, part = 0, start = 0;
+        for (int i = 0; i < x.Length; i++)
+        {
+            int j = Next(i);
+            double ex = x[j] - x[i], ey = y[j] - y[i];
+            double length = Math.Sqrt(ex * ex + ey * ey);
+            double width = Math.Max(0, ex * windY - ey * windX);
+            whole += width;
+            if (start + length <= rest)
+                part += width;
+            else if (start < rest)
+                part += width * (rest - start) / length;
+            start += length;
+        }
+        return turns * whole + part;
+    }
+
+    /// <summary>The perimeter position, in metres anticlockwise from vertex 0, of the point of the curve nearest to (px, py).</summary>
+    public double NearestPosition(double px, double py)
+    {
+        double nearest = double.PositiveInfinity, position = 0, start = 0;
+        for (int i = 0; i < x.Length; i++)
+        {
+            int j = Next(i);
+            double ex = x[j] - x[i], ey = y[j] - y[i], dx = px - x[i], dy = py - y[i];
+            double square = ex * ex + ey * ey;
+            double t = square > 0 ? Math.Clamp((dx * ex + dy * ey) / square, 0, 1) : 0;
+            double distance = Square(dx - t * ex) + Square(dy - t * ey);
+            double length = Math.Sqrt(square);
+            if (distance < nearest)
+                (nearest, position) = (distance, start + t * length);
+            start += length;
+        }
+        return position < Perimeter ? position : 0;
+    }
+
+    /// <summary>Perimeter positions of the vertices as fractions of the perimeter: from 0 for vertex 0, ascending, below 1.</summary>
+    public double[] Fractions()
+    {
+        var fractions = new double[x.Length];
+        for (int i = 1; i < x.Length; i++)
+            fractions[i] = fractions[i - 1] + Math.Sqrt(Square(x[i] - x[i - 1]) + Square(y[i] - y[i - 1])) / Perimeter;
+        return fractions;
+    }
+
+    /// <summary>The curve through the points of this one at the given perimeter fractions: from 0, ascending, below 1.</summary>
+    public PlanCurve AtFractions(ReadOnlySpan<double> fractions)
+    {
+        double[] own = Fractions();
+        var px = new double[fractions.Length];
+        var py = new double[fractions.Length];
+        int i = 0;
+        for (int k = 0; k < fractions.Length; k++)
+        {
+            while (i + 1 < own.Length && own[i + 1] <= fractions[k])
+                i++;
+            int j = Next(i);
+            double length = (j == 0 ? 1 : own[j]) - own[i];
+            double t = length > 0 ? Math.Min(1, (fractions[k] - own[i]) / length) : 0;
+            px[k] = x[i] + t * (x[j] - x[i]);
+            py[k] = y[i] + t * (y[j] - y[i]);
+        }
+        return new PlanCurve(px, py);
+    }
+
+    /// <summary>The same curve run anticlockwise from the same first vertex.</summary>
+    public PlanCurve Anticlockwise()
+    {
+        if (Area >= 0)
+            return this;
+        double[] px = [.. x], py = [.. y];
+        Array.Reverse(px, 1, px.Length - 1);
+        Array.Reverse(py, 1, py.Length - 1);
+        return new PlanCurve(px, py);
+    }
+
+    /// <summary>True when no two edges cross or touch, but for neighbors at the vertex they share.</summary>
+    public bool IsSimple()
+    {
+        for (int i = 0; i < x.Length; i++)
+        {
+            int end = Next(i), after = Next(end);
+            if (Turn(i, end, after) == 0 && (x[end] - x[i]) * (x[after] - x[end]) + (y[end] - y[i]) * (y[after] - y[end]) <= 0)
+                return false;
+            for (int j = i + 2; j < x.Length; j++)
+            {
+                if (Next(j) != i && Meet(i, end, j, Next(j)))
+                    return false;
+            }
+        }
+        return true;
+    }
+
+    private bool Meet(int a, int b, int c, int d) =>
+        Turn(a, b, c) * Turn(a, b, d) <= 0 && Turn(c, d, a) * Turn(c, d, b) <= 0
+        && Overlap(x[a], x[b], x[c], x[d]) && Overlap(y[a], y[b], y[c], y[d]);
+
+    private double Turn(int a, int b, int c) => (x[b] - x[a]) * (y[c] - y[a]) - (y[b] - y[a]) * (x[c] - x[a]);
+
+    private static bool Overlap(double a, double b, double c, double d) =>
+        Math.Max(a, b) >= Math.Min(c, d) && Math.Max(c, d) >= Math.Min(a, b);
 
     /// <summary>
     /// Where a ray first meets the curve: the distance along the unit direction (NaN when it misses) and the outward
