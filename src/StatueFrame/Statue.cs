@@ -55,7 +55,7 @@ public sealed record Statue
     /// <exception cref="InvalidStatueException">The description has problems; all of them are listed.</exception>
     /// <exception cref="Mechanics.FrameException">Something is loose; the message names the level or band and the direction.</exception>
     public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations) =>
-        StatueModel.Build(this).Check(criteria, situations);
+        StatueSheet.Of(StatueModel.Build(this), criteria, situations);
 
     internal void Validate(Validator v)
     {

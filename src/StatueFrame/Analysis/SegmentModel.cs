@@ -28,7 +28,7 @@ internal sealed class SegmentModel
             CoreSegment core => Beam(new BeamDefinition(core.AsBeamSection()), 0),
             _ => Condense(members),
         };
-        Mass = TotalMass(Element);
+        (Mass, CenterOfMass) = RigidMass();
     }
 
     /// <summary>Name of the segment, as in "L3–L4".</summary>
@@ -44,6 +44,9 @@ internal sealed class SegmentModel
 
     /// <summary>Mass of the segment, kg.</summary>
     public double Mass { get; }
+
+    /// <summary>Its center of mass, in the statue's axes, m.</summary>
+    public Vector3D CenterOfMass { get; }
 
     public bool IsTensionOnly => Segment is LatticeSegment { Bracing: Bracing.TensionOnlyCross };
 
@@ -139,12 +142,40 @@ internal sealed class SegmentModel
             ? new BeamDefinition(member.Section.Of(member.Material))
             : new BeamDefinition(xi => member.SectionAt(xi).Of(member.Material));
 
-    /// <summary>What a unit acceleration of both nodes along x meets.</summary>
-    private static double TotalMass(FrameElement element)
+    /// <summary>Mass and center of mass, from what rigid motions of the two nodes meet.</summary>
+    private (double Mass, Vector3D Center) RigidMass()
     {
-        const int Row = FrameElement.Size, End = Frame.NodeSize;
-        Span<double> m = stackalloc double[Row * Row];
-        element.AddMass(m);
-        return m[0] + m[End] + m[End * Row] + m[End * Row + End];
+        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size];
+        Element.AddMass(m);
+        Span<double> x = stackalloc double[FrameElement.Size], y = stackalloc double[FrameElement.Size];
+        Span<double> turnY = stackalloc double[FrameElement.Size], turnZ = stackalloc double[FrameElement.Size];
+        Rigid(Vector3D.UnitX, Vector3D.Zero, x);
+        Rigid(Vector3D.UnitY, Vector3D.Zero, y);
+        Rigid(Vector3D.Zero, Vector3D.UnitY, turnY);
+        Rigid(Vector3D.Zero, Vector3D.UnitZ, turnZ);
+        double mass = Product(x, m, x);
+        return mass == 0
+            ? (0, 0.5 * (lower.Center + upper.Center))
+            : (mass, new Vector3D(Product(turnZ, m, y), -Product(turnZ, m, x), Product(turnY, m, x)) / mass);
+    }
+
+    private void Rigid(Vector3D move, Vector3D turn, Span<double> motion)
+    {
+        Put(motion, move + turn.Cross(lower.NodeAt), turn);
+        Put(motion[Frame.NodeSize..], move + turn.Cross(upper.NodeAt), turn);
+
+        static void Put(Span<double> node, Vector3D u, Vector3D theta) =>
+            (node[0], node[1], node[2], node[3], node[4], node[5]) = (u.X, u.Y, u.Z, theta.X, theta.Y, theta.Z);
+    }
+
+    private static double Product(ReadOnlySpan<double> a, ReadOnlySpan<double> m, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int i = 0; i < FrameElement.Size; i++)
+        {
+            for (int j = 0; j < FrameElement.Size; j++)
+                sum += a[i] * m[i * FrameElement.Size + j] * b[j];
+        }
+        return sum;
     }
 }

@@ -1,4 +1,3 @@
-using StatueFrame.Checks;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
@@ -111,13 +110,6 @@ public sealed class StatueModel
     internal IReadOnlyList<(RingElement Ring, int BandInStatue)> Rings => rings;
 
     internal (BodyModel Body, int Band) BandAt(int bandInStatue) => bands[bandInStatue];
-
-    /// <summary>The check sheet of the statue in a number of situations.</summary>
-    /// <param name="criteria">What is enough.</param>
-    /// <param name="situations">The situations to check; at least one.</param>
-    /// <exception cref="InvalidStatueException">A situation or the criteria have problems; all of them are listed.</exception>
-    public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations) =>
-        StatueSheet.Of(this, criteria, situations);
 
     internal Place PlaceOf(string name) => places[name];
 

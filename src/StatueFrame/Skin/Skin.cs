@@ -55,6 +55,9 @@ public sealed record Skin
     /// </summary>
     public bool ClosedTop { get; init; } = true;
 
+    /// <summary>Number of bands the skin is cut into.</summary>
+    public int BandCount => Math.Max(0, (BandEdges?.Count ?? Stations.Count) - 1);
+
     /// <summary>Mass of sheets and armature.</summary>
     /// <exception cref="InvalidStatueException">The description has problems.</exception>
     public Mass Mass() => UnitsNet.Mass.FromKilograms(CheckedBands().Sum(b => b.Mass));
@@ -136,7 +139,7 @@ public sealed record Skin
 
     private void CheckBandForceCoefficients(Validator v)
     {
-        int bands = (BandEdges?.Count ?? Stations.Count) - 1;
+        int bands = BandCount;
         for (int i = 0; i < BandForceCoefficients.Count; i++)
         {
             Validator at = v.At(nameof(BandForceCoefficients), i);
