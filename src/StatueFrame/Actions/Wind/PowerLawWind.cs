@@ -1,5 +1,5 @@
-using static System.FormattableString;
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
