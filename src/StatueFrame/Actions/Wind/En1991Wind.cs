@@ -1,0 +1,158 @@
+using UnitsNet;
+using static System.FormattableString;
+
+namespace StatueFrame;
+
+/// <summary>
+/// Wind by EN 1991-1-4: from the fundamental basic wind velocity of the map and the terrain category to the mean velocity
+/// v_m(z) = c_r c_o v_b, the turbulence intensity I_v(z) = k_I / (c_o ln(z/z₀)), and the peak velocity pressure
+/// q_p(z) = (1 + 7 I_v) ½ρv_m² that forces are worked out from. Recommended values; a national annex may differ.
+/// </summary>
+/// <remarks>
+/// Immutable and safe to share between threads. Valid up to 200 m above ground. Source: EN 1991-1-4:2005, 4.2 to 4.5,
+/// A.3 and B.1.
+/// </remarks>
+public sealed record En1991Wind : WindProfile
+{
+    /// <summary>
+    /// Fundamental basic wind velocity v_b,0: the 10-minute mean at 10 m over terrain II with a yearly probability of 0.02,
+    /// from the national map. A characteristic value: the wind's partial factor is still to be applied.
+    /// </summary>
+    public required Speed FundamentalVelocity { get; init; }
+
+    /// <summary>Terrain category.</summary>
+    public required TerrainCategory Terrain { get; init; }
+
+    /// <summary>Directional factor c_dir; null takes 1.</summary>
+    public double? DirectionFactor { get; init; }
+
+    /// <summary>Season factor c_season; null takes 1.</summary>
+    public double? SeasonFactor { get; init; }
+
+    /// <summary>Turbulence factor k_I; null takes 1.</summary>
+    public double? TurbulenceFactor { get; init; }
+
+    /// <summary>Orography factor c_o, the same at all heights; null takes <see cref="Orography"/>, and 1 without that.</summary>
+    public double? OrographyFactor { get; init; }
+
+    /// <summary>The rise of the ground from which c_o(z) is worked out; not together with <see cref="OrographyFactor"/>.</summary>
+    public Orography? Orography { get; init; }
+
+    /// <inheritdoc/>
+    public override string Name => Invariant($"EN 1991-1-4, {FundamentalVelocity.MetersPerSecond:g4} m/s, terrain {(Terrain == TerrainCategory.Zero ? "0" : Terrain.ToString())}");
+
+    /// <inheritdoc/>
+    public override Source Source => Source.En1991_1_4("4.2 to 4.5");
+
+    /// <summary>Basic wind velocity v_b = c_dir c_season v_b,0, (4.1).</summary>
+    public Speed BasicVelocity => Speed.FromMetersPerSecond(BasicVelocitySi);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Assumption> Assumptions => [.. Defaults()];
+
+    private protected override double DefaultDensity => 1.25;
+
+    private double BasicVelocitySi => (DirectionFactor ?? 1) * (SeasonFactor ?? 1) * FundamentalVelocity.MetersPerSecond;
+
+    /// <summary>Exposure factor c_e(z) = q_p(z) / (½ρv_b²), (4.9).</summary>
+    /// <inheritdoc cref="WindProfile.MeanSpeed"/>
+    public double ExposureFactor(Length heightAboveGround)
+    {
+        double vb = BasicVelocitySi;
+        return PeakPressure(heightAboveGround).Pascals / (0.5 * Rho * vb * vb);
+    }
+
+    /// <summary>Power spectral density of the gusts, non-dimensional: S_L = n S_v / σ_v², (B.2).</summary>
+    /// <param name="heightAboveGround">Height above ground, zero or more.</param>
+    /// <param name="frequency">Frequency n, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
+    /// <exception cref="InvalidStatueException">The profile is not valid.</exception>
+    public double PowerSpectralDensity(Length heightAboveGround, Frequency frequency)
+    {
+        double n = GustInput.Positive(frequency.Hertz, 1000, nameof(frequency));
+        return En1991StructuralFactor.Spectrum(n * TurbulenceLengthScale(heightAboveGround).Meters / MeanSpeed(heightAboveGround).MetersPerSecond);
+    }
+
+    internal override double MeanSpeedSi(double z)
+    {
+        (double z0, double zMin) = Roughness(Terrain);
+        double kr = 0.19 * Math.Pow(z0 / 0.05, 0.07);
+        return kr * Math.Log(Math.Max(z, zMin) / z0) * OrographyFactorSi(z) * BasicVelocitySi;
+    }
+
+    internal override double TurbulenceIntensitySi(double z)
+    {
+        (double z0, double zMin) = Roughness(Terrain);
+        double reached = Math.Max(z, zMin);
+        return (TurbulenceFactor ?? 1) / (OrographyFactorSi(reached) * Math.Log(reached / z0));
+    }
+
+    internal override double PeakPressureSi(double z)
+    {
+        double vm = MeanSpeedSi(z);
+        return (1 + 7 * TurbulenceIntensitySi(z)) * 0.5 * Rho * vm * vm;
+    }
+
+    internal override double TurbulenceLengthScaleSi(double z)
+    {
+        (double z0, double zMin) = Roughness(Terrain);
+        return LengthScale(Math.Max(z, zMin), z0);
+    }
+
+    internal double OrographyFactorSi(double z) => OrographyFactor ?? Orography?.FactorSi(z) ?? 1;
+
+    /// <summary>Turbulent length scale L(z) = 300 (z/200)^(0.67 + 0.05 ln z₀), in metres, (B.1).</summary>
+    internal static double LengthScale(double z, double z0) => 300 * Math.Pow(z / 200, 0.67 + 0.05 * Math.Log(z0));
+
+    /// <summary>Roughness length and minimum height, in metres, Table 4.1.</summary>
+    internal static (double Z0, double ZMin) Roughness(TerrainCategory terrain) => terrain switch
+    {
+        TerrainCategory.Zero => (0.003, 1),
+        TerrainCategory.I => (0.01, 1),
+        TerrainCategory.II => (0.05, 2),
+        TerrainCategory.III => (0.3, 5),
+        TerrainCategory.IV => (1.0, 10),
+        _ => throw new ArgumentOutOfRangeException(nameof(terrain)),
+    };
+
+    internal override IEnumerable<string> RangeWarnings(double greatestHeight)
+    {
+        if (greatestHeight > 200)
+            yield return Invariant($"EN 1991-1-4, 1.1(2): the top is {greatestHeight:g4} m above ground; the standard ends at 200 m.");
+    }
+
+    private IEnumerable<Assumption> Defaults()
+    {
+        if (AirDensity is null)
+            yield return new Assumption("density of air", "1.25 kg/m³", Source.En1991_1_4("4.5(1) note 2"));
+        if (DirectionFactor is null)
+            yield return new Assumption("directional factor c_dir", "1.0", Source.En1991_1_4("4.2(2) note 2"));
+        if (SeasonFactor is null)
+            yield return new Assumption("season factor c_season", "1.0", Source.En1991_1_4("4.2(2) note 3"));
+        if (TurbulenceFactor is null)
+            yield return new Assumption("turbulence factor k_I", "1.0", Source.En1991_1_4("4.4(1) note 2"));
+        if (OrographyFactor is null && Orography is null)
+            yield return new Assumption("orography factor c_o", "1.0 (flat ground)", Source.En1991_1_4("4.3.1(1) note 1"));
+    }
+
+    internal override void Validate(Validator v)
+    {
+        base.Validate(v);
+        v.Positive(FundamentalVelocity, FundamentalVelocity.MetersPerSecond, 5, 100);
+        if (!Enum.IsDefined(Terrain))
+            v.Add(nameof(Terrain), $"is not a known category: {Terrain}", "Use Zero, I, II, III or IV.");
+        Factor(DirectionFactor, 0.3, 1.5, nameof(DirectionFactor));
+        Factor(SeasonFactor, 0.3, 1.5, nameof(SeasonFactor));
+        Factor(TurbulenceFactor, 0.3, 2, nameof(TurbulenceFactor));
+        Factor(OrographyFactor, 0.5, 2.5, nameof(OrographyFactor));
+        Orography?.Validate(v.At(nameof(Orography)));
+        if (OrographyFactor is not null && Orography is not null)
+            v.Add(nameof(OrographyFactor), "must not be given together with Orography", "Leave out one of them.");
+
+        void Factor(double? value, double least, double most, string member)
+        {
+            if (value is { } factor)
+                v.InRange(factor, least, most, "1.0 is usual.", member);
+        }
+    }
+}
