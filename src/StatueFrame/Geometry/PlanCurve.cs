@@ -56,6 +56,11 @@ internal sealed class PlanCurve
         return new PlanCurve(x, y);
     }
 
+    /// <summary>The same curve moved.</summary>
+    public PlanCurve Shifted(double dx, double dy) => dx == 0 && dy == 0
+        ? this
+        : new PlanCurve(Array.ConvertAll(x, v => v + dx), Array.ConvertAll(y, v => v + dy));
+
     /// <summary>The curve a fraction <paramref name="t"/> of the way from one curve to another with as many vertices.</summary>
     public static PlanCurve Between(PlanCurve from, PlanCurve to, double t)
     {

@@ -21,6 +21,16 @@ internal static class BandBuilder
         return bands;
     }
 
+    /// <summary>The skin's outline at an elevation within its range. The skin must have passed <see cref="Skin.Validate"/>.</summary>
+    public static PlanCurve OutlineAt(Skin skin, double z)
+    {
+        int upper = 1;
+        while (upper + 1 < skin.Stations.Count && skin.Stations[upper].Elevation.Meters < z)
+            upper++;
+        SkinSlab slab = SkinSlab.Between(skin.Stations[upper - 1], skin.Stations[upper], skin);
+        return slab.At(Math.Clamp(z, slab.Lower.Z, slab.Upper.Z)).Curve;
+    }
+
     private static double[] Edges(Skin skin)
     {
         double[] stations = [.. skin.Stations.Select(s => s.Elevation.Meters)];
