@@ -32,7 +32,7 @@ public static class ValidationPage
     /// <summary>Compares the project's part of the page with what the tests say, or writes it.</summary>
     public static void AssertUpToDate(Assembly assembly)
     {
-        string page = Path.Combine(RepositoryRoot(), "docs", "validation.md");
+        string page = Path.Combine(Repository.Root, "docs", "validation.md");
         string project = assembly.GetName().Name!;
         string begin = $"<!-- begin {project} -->", end = $"<!-- end {project} -->";
         string text = File.ReadAllText(page).ReplaceLineEndings("\n");
@@ -75,14 +75,4 @@ public static class ValidationPage
 
     private static string Percent(double difference) =>
         difference < 5e-6 ? "0.000 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * difference:f3} %");
-
-    private static string RepositoryRoot()
-    {
-        for (DirectoryInfo? dir = new DirectoryInfo(AppContext.BaseDirectory); dir is not null; dir = dir.Parent)
-        {
-            if (File.Exists(Path.Combine(dir.FullName, "StatueFrame.sln")))
-                return dir.FullName;
-        }
-        throw new DirectoryNotFoundException("The repository root (with StatueFrame.sln) was not found above " + AppContext.BaseDirectory);
-    }
 }
