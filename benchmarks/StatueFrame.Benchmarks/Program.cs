@@ -1,1 +1,3 @@
-Console.WriteLine("placeholder");
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

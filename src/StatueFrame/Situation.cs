@@ -1,15 +1,5 @@
 namespace StatueFrame;
 
-/// <summary>Which kind of limit a situation is checked against.</summary>
-public enum LimitState
-{
-    /// <summary>Strength and stability: factored actions against resistance.</summary>
-    Strength,
-
-    /// <summary>Use and appearance: sway, deflection, comfort.</summary>
-    Service,
-}
-
 /// <summary>
 /// A design situation: the actions that occur together, each with its factor, for one limit state. Wind in several
 /// headings gives one load case a heading.

@@ -1,0 +1,11 @@
+namespace StatueFrame.Analysis;
+
+/// <summary>How the skin shares its load among the bars of a band: the truth lies between the two.</summary>
+public enum SkinAssumption
+{
+    /// <summary>The band is a rigid ring that shares the load by the bars' stiffness.</summary>
+    RigidRing,
+
+    /// <summary>The skin is so limp that each bar takes the wind and the weight of its own strip, as a cantilever.</summary>
+    LimpSkin,
+}
