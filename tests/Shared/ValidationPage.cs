@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using System.Text;
@@ -10,8 +11,12 @@ namespace StatueFrame.Testing;
 /// </summary>
 public static class ValidationPage
 {
+    private static readonly ConcurrentDictionary<Assembly, IReadOnlyList<(Type Class, PublishedValue Row)>> Rows = new();
+
     /// <summary>All rows of the assembly, by test class.</summary>
-    public static IReadOnlyList<(Type Class, PublishedValue Row)> RowsOf(Assembly assembly) =>
+    public static IReadOnlyList<(Type Class, PublishedValue Row)> RowsOf(Assembly assembly) => Rows.GetOrAdd(assembly, Collect);
+
+    private static IReadOnlyList<(Type Class, PublishedValue Row)> Collect(Assembly assembly) =>
     [
         .. assembly.GetTypes()
             .OrderBy(type => type.FullName, StringComparer.Ordinal)

@@ -30,8 +30,33 @@ public sealed record Material
     /// <summary>Coefficient of linear thermal expansion α.</summary>
     public required CoefficientOfThermalExpansion ThermalExpansion { get; init; }
 
+    /// <summary>Poisson's ratio ν, as it follows from E and G of an isotropic metal: E/(2G) − 1.</summary>
+    /// <exception cref="InvalidStatueException">The material is not valid.</exception>
+    public double PoissonRatio
+    {
+        get
+        {
+            var v = new Validator();
+            Validate(v);
+            v.ThrowIfAny();
+            return YoungsModulus / ShearModulus / 2 - 1;
+        }
+    }
+
     /// <summary>Where the values come from.</summary>
     public required Source Source { get; init; }
+
+    /// <summary>The shear modulus of an isotropic metal, G = E/(2(1 + ν)).</summary>
+    /// <param name="youngsModulus">Young's modulus E.</param>
+    /// <param name="poissonRatio">Poisson's ratio ν, from 0 to 0.5.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Poisson's ratio is not from 0 to 0.5.</exception>
+    public static Pressure ShearModulusOf(Pressure youngsModulus, double poissonRatio) =>
+        poissonRatio is >= 0 and <= 0.5
+            ? youngsModulus / (2 * (1 + poissonRatio))
+            : throw new ArgumentOutOfRangeException(nameof(poissonRatio), poissonRatio, "Poisson's ratio must be from 0 to 0.5.");
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
 
     internal void Validate(Validator v)
     {

@@ -24,13 +24,13 @@ public sealed record MemberSegment : TowerSegment
     internal Section SectionAt(double t) => TopSection is null ? Section : Section.Blend(TopSection, t);
 
     internal override PlanCurve? OutlineAt(bool top) =>
-        SectionAt(top ? 1 : 0).OuterDiameter is { } d ? PlanCurve.Ellipse(d, d, 0, 0, 0, 72) : null;
+        SectionAt(top ? 1 : 0).OutlineDiameter is { } d ? PlanCurve.Ellipse(d, d, 0, 0, 0, 72) : null;
 
     internal override void Validate(Validator v)
     {
         Section.Validate(v.At(nameof(Section)));
         TopSection?.Validate(v.At(nameof(TopSection)));
-        if (TopSection is not null && TopSection.GetType() != Section.GetType())
+        if (TopSection is not null && !TopSection.SameShape(Section))
             v.Add(nameof(TopSection), $"must have the shape of the lower section ({Section.GetType().Name}), is {TopSection.GetType().Name}");
         Material.Validate(v.At(nameof(Material)));
         v.Within(Roll, Roll.Degrees, -360, 360);
