@@ -9,7 +9,9 @@ public class AsceWindTests
 {
     private static AsceWind Wind(AsceEdition edition, AsceExposure exposure) => new()
     {
-        Edition = edition, BasicSpeed = Speed.FromMilesPerHour(115), Exposure = exposure,
+        Edition = edition,
+        BasicSpeed = Speed.FromMilesPerHour(115),
+        Exposure = exposure,
     };
 
     public static IEnumerable<PublishedValue> Rows =>

@@ -8,7 +8,10 @@ public class LogLawWindTests
 {
     private static LogLawWind Mean { get; } = new()
     {
-        SpeedIs = WindSpeedBasis.MeanSpeed, ReferenceSpeed = Mps(26), ReferenceHeight = M(10), RoughnessLength = M(0.05),
+        SpeedIs = WindSpeedBasis.MeanSpeed,
+        ReferenceSpeed = Mps(26),
+        ReferenceHeight = M(10),
+        RoughnessLength = M(0.05),
     };
 
     private static LogLawWind Gust { get; } = Mean with { SpeedIs = WindSpeedBasis.GustSpeed, ReferenceSpeed = Mps(42), DisplacementHeight = M(1) };

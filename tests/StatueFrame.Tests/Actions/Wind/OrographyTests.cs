@@ -8,7 +8,11 @@ public class OrographyTests
 {
     public static Orography Hill { get; } = new()
     {
-        Kind = OrographyKind.HillOrRidge, Height = M(40), UpwindLength = M(200), DownwindLength = M(250), DistanceFromCrest = M(0),
+        Kind = OrographyKind.HillOrRidge,
+        Height = M(40),
+        UpwindLength = M(200),
+        DownwindLength = M(250),
+        DistanceFromCrest = M(0),
     };
 
     private static Orography Cliff { get; } = Hill with { Kind = OrographyKind.CliffOrEscarpment, DownwindLength = null };

@@ -9,12 +9,19 @@ public class PowerLawWindTests
 {
     private static PowerLawWind Gust { get; } = new()
     {
-        SpeedIs = WindSpeedBasis.GustSpeed, ReferenceSpeed = Mps(45), ReferenceHeight = M(10), Exponent = 0.11,
+        SpeedIs = WindSpeedBasis.GustSpeed,
+        ReferenceSpeed = Mps(45),
+        ReferenceHeight = M(10),
+        Exponent = 0.11,
     };
 
     private static PowerLawWind Mean { get; } = new()
     {
-        SpeedIs = WindSpeedBasis.MeanSpeed, ReferenceSpeed = Mps(28), ReferenceHeight = M(10), Exponent = 0.16, TurbulenceIntensityAtReference = 0.19,
+        SpeedIs = WindSpeedBasis.MeanSpeed,
+        ReferenceSpeed = Mps(28),
+        ReferenceHeight = M(10),
+        Exponent = 0.16,
+        TurbulenceIntensityAtReference = 0.19,
     };
 
     public static IEnumerable<PublishedValue> Rows =>
@@ -65,8 +72,11 @@ public class PowerLawWindTests
     {
         PowerLawWind full = Gust with
         {
-            AirDensity = Density.FromKilogramsPerCubicMeter(1.2), PeakFactor = 3.5, RoughnessLength = M(0.05),
-            TurbulenceIntensityAtReference = 0.18, MinimumHeight = M(2),
+            AirDensity = Density.FromKilogramsPerCubicMeter(1.2),
+            PeakFactor = 3.5,
+            RoughnessLength = M(0.05),
+            TurbulenceIntensityAtReference = 0.18,
+            MinimumHeight = M(2),
         };
         Assert.Equal("length scale of turbulence", Assert.Single(full.Assumptions).Subject);
         Assert.Equal(6, Gust.Assumptions.Count);

@@ -7,12 +7,14 @@ public class TableWindTests
 {
     private static TableWind Gust { get; } = new()
     {
-        SpeedIs = WindSpeedBasis.GustSpeed, Rows = [new(M(5), Mps(38)), new(M(10), Mps(42)), new(M(30), Mps(50))],
+        SpeedIs = WindSpeedBasis.GustSpeed,
+        Rows = [new(M(5), Mps(38)), new(M(10), Mps(42)), new(M(30), Mps(50))],
     };
 
     private static TableWind Mean { get; } = new()
     {
-        SpeedIs = WindSpeedBasis.MeanSpeed, Rows = [new(M(5), Mps(22), 0.24), new(M(10), Mps(26), 0.20), new(M(30), Mps(32), 0.16)],
+        SpeedIs = WindSpeedBasis.MeanSpeed,
+        Rows = [new(M(5), Mps(22), 0.24), new(M(10), Mps(26), 0.20), new(M(30), Mps(32), 0.16)],
     };
 
     [Theory]
