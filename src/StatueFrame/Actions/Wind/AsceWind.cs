@@ -28,7 +28,8 @@ public sealed record AsceWind : WindProfile
     public double? TopographicFactor { get; init; }
 
     /// <summary>
-    /// Wind directionality factor K_d, from 0.8 to 1; null takes 0.85, the value of solid signs and square trussed towers.
+    /// Wind directionality factor K_d, from 0.8 to 1; null takes 1, which
+    /// makes no reduction.
     /// The table asks for more on chimneys, tanks and similar structures: 0.90 square, 0.95 or 1.0 round.
     /// </summary>
     public double? DirectionalityFactor { get; init; }
@@ -58,7 +59,7 @@ public sealed record AsceWind : WindProfile
 
     private protected override double DefaultDensity => 1.226 * ElevationFactor;
 
-    private double DirectionalityInUse => DirectionalityFactor ?? 0.85;
+    private double DirectionalityInUse => DirectionalityFactor ?? 1;
 
     internal override double PeakPressureSi(double z)
     {
@@ -87,7 +88,7 @@ public sealed record AsceWind : WindProfile
     private IEnumerable<Assumption> Defaults()
     {
         if (DirectionalityFactor is null)
-            yield return new Assumption("wind directionality factor K_d", "0.85, that of signs and square trussed towers; 0.90 to 1.0 if the statue ranks with chimneys and tanks", EditionSource("Table 26.6-1"));
+            yield return new Assumption("wind directionality factor K_d", "1.0, no reduction; the table has 0.85 to 1.0 by kind of structure", EditionSource("Table 26.6-1"));
         if (TopographicFactor is null)
             yield return new Assumption("topographic factor K_zt", "1.0 (flat ground)", EditionSource("26.8"));
         if (AirDensity is null && GroundElevation is null)
