@@ -1,0 +1,106 @@
+namespace StatueFrame.Mechanics.Elements;
+
+/// <summary>
+/// A straight bar that carries axial force only: a ball joint at each end, rigid offsets from node to end if wanted.
+/// </summary>
+/// <remarks>
+/// The mass is the consistent one of a straight line between the ends, without rotary inertia. The geometric stiffness is
+/// that of a string, N/L across the bar, with the second-order motion of the offsets. A bar does not resist the spin of a
+/// node about it. Immutable and safe to share between threads.
+/// </remarks>
+public sealed class BarElement : FrameElement
+{
+    private readonly MemberLine line;
+    private readonly double EA, mass;
+
+    /// <summary>Lays a bar between two nodes.</summary>
+    /// <param name="start">Index of the start node.</param>
+    /// <param name="startPosition">Position of the start node, m, global axes.</param>
+    /// <param name="end">Index of the end node.</param>
+    /// <param name="endPosition">Position of the end node, m, global axes.</param>
+    /// <param name="EA">Axial rigidity E·A, N; positive.</param>
+    /// <param name="massPerLength">Mass per length, kg/m; zero or more.</param>
+    /// <param name="startOffset">Rigid arm from the start node to the start of the bar, m, global axes.</param>
+    /// <param name="endOffset">Rigid arm from the end node to the end of the bar, m, global axes.</param>
+    /// <exception cref="ArgumentException">No length, a value that is not finite, a rigidity that is not positive, a negative mass.</exception>
+    public BarElement(
+        int start, Vector3D startPosition, int end, Vector3D endPosition, double EA, double massPerLength = 0,
+        Vector3D startOffset = default, Vector3D endOffset = default) : base(start, end)
+    {
+        line = MemberLine.Between(start, startPosition, startOffset, end, endPosition, endOffset, Vector3D.UnitZ);
+        if (!(EA > 0 && double.IsFinite(EA)))
+            throw new ArgumentException($"{MemberLine.Name(start, end)} needs a positive, finite axial rigidity, not {EA}.", nameof(EA));
+        if (!(massPerLength >= 0 && double.IsFinite(massPerLength)))
+            throw new ArgumentException($"{MemberLine.Name(start, end)} needs a finite mass of 0 or more, not {massPerLength}.", nameof(massPerLength));
+        this.EA = EA;
+        mass = massPerLength * line.Length;
+    }
+
+    /// <summary>The local axes of the bar, in global components; x runs from start to end.</summary>
+    public Axes3D Axes => line.Axes;
+
+    /// <summary>The length between the bar's ends, offsets taken off, m.</summary>
+    public double Length => line.Length;
+
+    /// <inheritdoc/>
+    public override void AddStiffness(Span<double> k)
+    {
+        Span<double> stretch = stackalloc double[Size];
+        Stretch(stretch);
+        for (int i = 0; i < Size; i++)
+            for (int j = 0; j < Size; j++)
+                k[Size * i + j] += EA / Length * stretch[i] * stretch[j];
+    }
+
+    /// <inheritdoc/>
+    public override void AddMass(Span<double> m)
+    {
+        Span<double> local = stackalloc double[Size * Size];
+        for (int axis = 0; axis < 3; axis++)
+            AddPair(axis, mass / 3, mass / 6, local);
+        line.ToGlobal(local);
+        SmallMatrix.AddSymmetric(local, m, Size);
+    }
+
+    /// <inheritdoc/>
+    public override void AddGeometricStiffness(ReadOnlySpan<double> u, Span<double> kg)
+    {
+        double N = AxialForce(u);
+        Span<double> local = stackalloc double[Size * Size];
+        AddPair(1, N / Length, -N / Length, local);
+        AddPair(2, N / Length, -N / Length, local);
+        line.ToGlobal(local);
+        line.AddArmGeometricStiffness(N, local);
+        SmallMatrix.AddSymmetric(local, kg, Size);
+    }
+
+    /// <summary>The axial force that the displacements of the two nodes (12 values, global axes) cause, N, tension positive.</summary>
+    public double AxialForce(ReadOnlySpan<double> u)
+    {
+        Span<double> stretch = stackalloc double[Size];
+        Stretch(stretch);
+        double sum = 0;
+        for (int i = 0; i < Size; i++)
+            sum += stretch[i] * u[i];
+        return EA / Length * sum;
+    }
+
+    /// <summary>The lengthening of the bar for a unit value of each freedom.</summary>
+    private void Stretch(Span<double> stretch)
+    {
+        Vector3D x = line.Axes.X, near = x.Cross(line.StartArm), far = line.EndArm.Cross(x);
+        (stretch[0], stretch[1], stretch[2]) = (-x.X, -x.Y, -x.Z);
+        (stretch[3], stretch[4], stretch[5]) = (near.X, near.Y, near.Z);
+        (stretch[6], stretch[7], stretch[8]) = (x.X, x.Y, x.Z);
+        (stretch[9], stretch[10], stretch[11]) = (far.X, far.Y, far.Z);
+    }
+
+    private static void AddPair(int axis, double own, double other, Span<double> m)
+    {
+        int i = axis, j = axis + 6;
+        m[Size * i + i] += own;
+        m[Size * j + j] += own;
+        m[Size * i + j] += other;
+        m[Size * j + i] += other;
+    }
+}
