@@ -28,6 +28,20 @@ public readonly record struct InertiaTensor(double XX, double YY, double ZZ, dou
     /// <param name="offset">From the other point to the centroid, or the reverse, m.</param>
     public InertiaTensor MovedFromCentroid(double mass, Vector3D offset) => this + OfPoint(mass, offset);
 
+    /// <summary>The tensor in global axes, when this one is given in local <paramref name="axes"/>.</summary>
+    /// <param name="axes">The local axes in global components.</param>
+    public InertiaTensor ToGlobal(Axes3D axes)
+    {
+        Vector3D x = axes.ToLocal(Vector3D.UnitX), y = axes.ToLocal(Vector3D.UnitY), z = axes.ToLocal(Vector3D.UnitZ);
+        Vector3D ofX = Times(x), ofY = Times(y), ofZ = Times(z);
+        return new InertiaTensor(x.Dot(ofX), y.Dot(ofY), z.Dot(ofZ), x.Dot(ofY), x.Dot(ofZ), y.Dot(ofZ));
+
+        Vector3D Times(Vector3D axis) => new(
+            XX * axis.X + XY * axis.Y + XZ * axis.Z,
+            XY * axis.X + YY * axis.Y + YZ * axis.Z,
+            XZ * axis.X + YZ * axis.Y + ZZ * axis.Z);
+    }
+
     /// <summary>The inertia of two bodies about their common point.</summary>
     public static InertiaTensor operator +(InertiaTensor a, InertiaTensor b) =>
         new(a.XX + b.XX, a.YY + b.YY, a.ZZ + b.ZZ, a.XY + b.XY, a.XZ + b.XZ, a.YZ + b.YZ);

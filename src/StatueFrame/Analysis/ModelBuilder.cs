@@ -128,7 +128,7 @@ internal sealed class ModelBuilder
             Vector3D centroid = axes.ToGlobal(bands[i].Centroid);
             string name = prefix + StatueNames.OfBand(i);
             result[i] = places[name] = Place.At(AddNode(centroid, name), centroid);
-            new PointMass(bands[i].Mass, Vector3D.Zero, bands[i].Inertia.In(axes.Axes)).AddMass(nodeMasses[result[i].Node]);
+            new PointMass(result[i].Node, bands[i].Mass, Vector3D.Zero, bands[i].Inertia.ToGlobal(axes.Axes)).AddMass(nodeMasses[result[i].Node]);
             masses.Add(prefix.Length == 0 ? MassGroup.Skin : MassGroup.Limbs, bands[i].Mass, centroid);
         }
         return result;
@@ -154,5 +154,5 @@ internal sealed class ModelBuilder
     }
 
     private void AddPointMass(Place place, double mass, Vector3D at) =>
-        new PointMass(mass, at - place.NodeAt).AddMass(nodeMasses[place.Node]);
+        new PointMass(place.Node, mass, at - place.NodeAt).AddMass(nodeMasses[place.Node]);
 }

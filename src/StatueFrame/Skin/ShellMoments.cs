@@ -1,5 +1,6 @@
 using MathNet.Numerics.Integration;
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame;
 
@@ -38,7 +39,7 @@ internal sealed class ShellMoments(Vector3D reference, double density, double ar
         {
             (double x, double y, double z) = first / Mass;
             double sxx = xx - Mass * x * x, syy = yy - Mass * y * y, szz = zz - Mass * z * z;
-            return new InertiaTensor(syy + szz, szz + sxx, sxx + syy, Mass * x * y - xy, Mass * y * z - yz, Mass * z * x - zx);
+            return new InertiaTensor(syy + szz, szz + sxx, sxx + syy, XY: Mass * x * y - xy, XZ: Mass * z * x - zx, YZ: Mass * y * z - yz);
         }
     }
 

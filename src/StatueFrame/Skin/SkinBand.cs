@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame;
 

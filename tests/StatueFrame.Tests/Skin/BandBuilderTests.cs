@@ -1,5 +1,6 @@
 using CsCheck;
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 using static StatueFrame.Tests.Skins.Shells;
 
 namespace StatueFrame.Tests.Skins;
@@ -31,13 +32,13 @@ public class BandBuilderTests
             Near(whole.Mass, parts.Sum(b => b.Mass));
             Close(whole.Centroid, (parts[0].Mass * parts[0].Centroid + parts[1].Mass * parts[1].Centroid) / whole.Mass);
             InertiaTensor a = Moved(parts[0], whole.Centroid), b = Moved(parts[1], whole.Centroid), all = whole.Inertia;
-            double digits = 1e-9 * (all.Xx + all.Yy + all.Zz);
-            Close(all.Xx, a.Xx + b.Xx, digits);
-            Close(all.Yy, a.Yy + b.Yy, digits);
-            Close(all.Zz, a.Zz + b.Zz, digits);
-            Close(all.Xy, a.Xy + b.Xy, digits);
-            Close(all.Yz, a.Yz + b.Yz, digits);
-            Close(all.Zx, a.Zx + b.Zx, digits);
+            double digits = 1e-9 * (all.XX + all.YY + all.ZZ);
+            Close(all.XX, a.XX + b.XX, digits);
+            Close(all.YY, a.YY + b.YY, digits);
+            Close(all.ZZ, a.ZZ + b.ZZ, digits);
+            Close(all.XY, a.XY + b.XY, digits);
+            Close(all.YZ, a.YZ + b.YZ, digits);
+            Close(all.XZ, a.XZ + b.XZ, digits);
         }, iter: 20);
     }
 
@@ -67,11 +68,11 @@ public class BandBuilderTests
             Near(here.ProjectedArea, there.ProjectedArea);
             Close(Rotate(here.PressureCenter, turn), there.PressureCenter);
             Near(band.ProjectedStrip(0.1, 0.5, wind), turned.ProjectedStrip(0.1, 0.5, Rotate(wind, turn)), 1e-8);
-            Near(band.Inertia.Zz, turned.Inertia.Zz);
-            Near(band.Inertia.Xx + band.Inertia.Yy, turned.Inertia.Xx + turned.Inertia.Yy);
+            Near(band.Inertia.ZZ, turned.Inertia.ZZ);
+            Near(band.Inertia.XX + band.Inertia.YY, turned.Inertia.XX + turned.Inertia.YY);
             InertiaTensor i = turned.Inertia;
             Vector3D axis = Rotate(Vector3D.UnitX, turn);
-            Near(band.Inertia.Xx, i.Xx * axis.X * axis.X + i.Yy * axis.Y * axis.Y + 2 * i.Xy * axis.X * axis.Y);
+            Near(band.Inertia.XX, i.XX * axis.X * axis.X + i.YY * axis.Y * axis.Y + 2 * i.XY * axis.X * axis.Y);
         }, iter: 50);
 
     [Fact]
@@ -92,7 +93,7 @@ public class BandBuilderTests
         SkinBand plain = Band(At(0, Box(2, 2)), At(2, Box(1, 1)));
         SkinBand extra = Band(At(0, Polygon((-1, -1), (0.2, -1), (1, -1), (1, 1), (-1, 1))), At(2, Box(1, 1)));
         Near(plain.OutlineArea, extra.OutlineArea);
-        Near(plain.Inertia.Xx, extra.Inertia.Xx);
+        Near(plain.Inertia.XX, extra.Inertia.XX);
         Near(plain.Exposure(Heading(0.3)).ProjectedArea, extra.Exposure(Heading(0.3)).ProjectedArea);
     }
 
@@ -145,7 +146,7 @@ public class BandBuilderTests
         (double x, double y, double z) = band.Centroid - to;
         InertiaTensor i = band.Inertia;
         double m = band.Mass;
-        return new InertiaTensor(i.Xx + m * (y * y + z * z), i.Yy + m * (z * z + x * x), i.Zz + m * (x * x + y * y),
-            i.Xy - m * x * y, i.Yz - m * y * z, i.Zx - m * z * x);
+        return new InertiaTensor(i.XX + m * (y * y + z * z), i.YY + m * (z * z + x * x), i.ZZ + m * (x * x + y * y),
+            i.XY - m * x * y, i.XZ - m * z * x, i.YZ - m * y * z);
     }
 }

@@ -49,12 +49,12 @@ public class SkinShellTests
         Close(new(0.4, -0.2, 2), band.Centroid);
         // Two walls 3 m at y = ±0.5 and two walls 1 m at x = ±1.5, each 2 m high.
         double sx = 2 * m * (2 * 27 / 12.0 + 2 * 1.5 * 1.5), sy = 2 * m * (2 * 1 / 12.0 + 2 * 3 * 0.25), sz = 8 * m * 8 / 12.0;
-        Near(sy + sz, band.Inertia.Xx);
-        Near(sz + sx, band.Inertia.Yy);
-        Near(sx + sy, band.Inertia.Zz);
-        Close(0, band.Inertia.Xy);
-        Close(0, band.Inertia.Yz);
-        Close(0, band.Inertia.Zx);
+        Near(sy + sz, band.Inertia.XX);
+        Near(sz + sx, band.Inertia.YY);
+        Near(sx + sy, band.Inertia.ZZ);
+        Close(0, band.Inertia.XY);
+        Close(0, band.Inertia.YZ);
+        Close(0, band.Inertia.XZ);
     }
 
     [Fact]
@@ -62,8 +62,8 @@ public class SkinShellTests
     {
         // All points of a leaning prism move by z/2 along x: Zx = −∫xz dm = −½∫z² dm about the centroid.
         SkinBand band = Band(At(0, Box(1, 1)), At(2, Box(1, 1, 1)));
-        Near(-0.5 * band.Mass * 4 / 12, band.Inertia.Zx);
-        Close(0, band.Inertia.Xy);
+        Near(-0.5 * band.Mass * 4 / 12, band.Inertia.XZ);
+        Close(0, band.Inertia.XY);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public class SkinShellTests
         Near(2, capped.CapArea);
         Near((18 * 1.5 + 2 * 3) / 20, capped.Centroid.Z);
         // The plate has m(a²+b²)/12 about the axis.
-        Near(2 * m * (1 + 4) / 12.0, capped.Inertia.Zz - bare.Inertia.Zz);
+        Near(2 * m * (1 + 4) / 12.0, capped.Inertia.ZZ - bare.Inertia.ZZ);
     }
 
     [Fact]
@@ -118,7 +118,7 @@ public class SkinShellTests
     private static InertiaTensor PerMass(SkinBand band)
     {
         InertiaTensor i = band.Inertia;
-        return new InertiaTensor(i.Xx / band.Mass, i.Yy / band.Mass, i.Zz / band.Mass, i.Xy / band.Mass, i.Yz / band.Mass, i.Zx / band.Mass);
+        return new InertiaTensor(i.XX / band.Mass, i.YY / band.Mass, i.ZZ / band.Mass, i.XY / band.Mass, i.XZ / band.Mass, i.YZ / band.Mass);
     }
 
     /// <summary>Gauss: perimeter = (2π/M)·(a² − Σ 2ⁿ⁻¹cₙ²), M the arithmetic-geometric mean of a and b, c₀² = a²−b².</summary>
