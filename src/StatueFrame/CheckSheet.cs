@@ -1,0 +1,90 @@
+using StatueFrame.Checks;
+
+namespace StatueFrame;
+
+/// <summary>
+/// What was found, for people: results, checks, what was assumed and what was not checked. A sheet can be printed, kept
+/// as a stable text, and compared with an earlier one.
+/// </summary>
+/// <remarks>
+/// Immutable and safe to share between threads. A sheet is in one order whatever order its checks came in: by family, the
+/// worst first.
+/// </remarks>
+public sealed record CheckSheet
+{
+    /// <summary>What every print of a sheet says at its end.</summary>
+    public const string Caution =
+        "These results are for review and sign-off by a licensed engineer. Local codes govern. Outside the range of the methods, "
+        + "seek wind-tunnel tests or specialist advice. What is not on this sheet was not checked.";
+
+    /// <summary>The heading, as in "Saltmere Heron".</summary>
+    public required string Title { get; init; }
+
+    /// <summary>What the sheet is for, as in "storm, all headings"; may be empty.</summary>
+    public string Subject { get; init; } = "";
+
+    /// <summary>Numbers for information, in the order of the print; lines of a group belong together.</summary>
+    public ValueList<ResultLine> Results { get; init; } = [];
+
+    /// <summary>All checks: by family, failed before passed before not checked, the greatest utilization first.</summary>
+    public ValueList<Check> Checks { get; init => field = CheckOrder.Sorted(value); } = [];
+
+    /// <summary>What the library took for the user; each once, in the order given.</summary>
+    public ValueList<Assumption> Assumptions { get; init => field = value.Distinct().ToValueList(); } = [];
+
+    /// <summary>What the reader should know before trusting the numbers; each once, in the order given.</summary>
+    public ValueList<string> Warnings { get; init => field = value.Distinct().ToValueList(); } = [];
+
+    /// <summary>The checks that could not be done.</summary>
+    public IEnumerable<Check> NotChecked => Checks.Where(check => check.Verdict == Verdict.NotChecked);
+
+    /// <summary>The checks that fail.</summary>
+    public IEnumerable<Check> Failed => Checks.Where(check => check.Verdict == Verdict.Fail);
+
+    /// <summary>True when something was checked and nothing fails. See also <see cref="Complete"/> and <see cref="RestsOnAssumedInputs"/>.</summary>
+    public bool Passed => Checks.Any(check => check.Verdict == Verdict.Pass) && !Failed.Any();
+
+    /// <summary>True when there are checks and all of them were done.</summary>
+    public bool Complete => Checks.Count > 0 && !NotChecked.Any();
+
+    /// <summary>True when a check passes only with inputs that nobody gave.</summary>
+    public bool RestsOnAssumedInputs => Checks.Any(check => check is { Verdict: Verdict.Pass, AssumedInputs.Count: > 0 });
+
+    /// <summary>The check with the greatest utilization; null when nothing was checked.</summary>
+    public Check? Governing => GoverningByFamily.MinBy(check => check, CheckOrder.WorstFirst);
+
+    /// <summary>The check with the greatest utilization of each family in which something was checked, by family.</summary>
+    public IEnumerable<Check> GoverningByFamily =>
+        Checks.Where(check => check.Verdict != Verdict.NotChecked).DistinctBy(check => check.Family);
+
+    /// <summary>The check with the greatest utilization of a family; null when nothing of it was checked.</summary>
+    /// <param name="family">The family, as in "bars".</param>
+    public Check? GoverningOf(string family) => GoverningByFamily.FirstOrDefault(check => check.Family == family);
+
+    /// <summary>The verdict of the whole sheet in words, as in "FAIL: 1 check fails, 12 pass (3 with assumed inputs), 2 not checked".</summary>
+    public string VerdictText => CheckSheetText.VerdictOf(this);
+
+    /// <summary>The sheet as plain text, at most 110 columns wide.</summary>
+    /// <param name="units">The units to print in.</param>
+    /// <param name="allChecks">
+    /// True to print every check; false to print those that govern or fail, and to count the others.
+    /// </param>
+    public string Print(DisplayUnits units = DisplayUnits.Metric, bool allChecks = false) => CheckSheetText.Of(this, units, allChecks);
+
+    /// <summary>
+    /// The sheet as a text that stays the same when nothing but rounding noise changes: SI units, few digits, all checks
+    /// in an order that does not depend on their numbers. For comparison with a file that is kept.
+    /// </summary>
+    /// <param name="digits">Significant digits, from 1 to 9.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The digits are out of range.</exception>
+    public string ToStableText(int digits = 4) => CheckSheetStableText.Of(this, digits);
+
+    /// <summary>What is different from an earlier sheet, line by line.</summary>
+    /// <param name="earlier">The sheet from before.</param>
+    /// <param name="tolerance">The relative difference of numbers that does not count.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not a number.</exception>
+    public SheetComparison CompareWith(CheckSheet earlier, double tolerance = 0.001) => SheetComparison.Of(earlier, this, tolerance);
+
+    /// <summary>The sheet as plain text in metric units, with the governing checks.</summary>
+    public override string ToString() => Print();
+}

@@ -1,0 +1,111 @@
+using System.Text;
+
+namespace StatueFrame.Checks;
+
+/// <summary>Lays out a <see cref="CheckSheet"/> as plain text.</summary>
+internal static class CheckSheetText
+{
+    private static readonly TextColumn[] checkColumns =
+        [new(24), new(18), new(14), new(11, Right: true), new(11, Right: true), new(5, Right: true), new(0)];
+
+    public static string Of(CheckSheet sheet, DisplayUnits units, bool allChecks)
+    {
+        var text = new StringBuilder();
+        TextLayout.AppendWrapped(text, "", $"CHECK SHEET: {sheet.Title}");
+        if (sheet.Subject.Length > 0)
+            TextLayout.AppendWrapped(text, "", sheet.Subject);
+        TextLayout.AppendWrapped(text, "", VerdictOf(sheet));
+        if (sheet.Governing is { } governing)
+            TextLayout.AppendWrapped(text, "", $"Governs: {governing}");
+        AppendResults(text, sheet, units);
+        AppendChecks(text, sheet, units, allChecks);
+        AppendSection(text, "Assumptions", sheet.Assumptions.Select(a => new[] { a.Subject, $"{a.Value} [{a.Source}]" }), new(36), new(0));
+        AppendSection(text, "Not checked", sheet.NotChecked.Select(c => new[] { c.Id, Place(c), c.Reason }), new(30), new(36), new(0));
+        AppendSection(text, "Warnings", sheet.Warnings.Select(w => new[] { w }), new TextColumn(0));
+        AppendSection(text, "Caution", [[CheckSheet.Caution]], new TextColumn(0));
+        return text.ToString();
+    }
+
+    public static string VerdictOf(CheckSheet sheet)
+    {
+        int failed = sheet.Failed.Count(), open = sheet.NotChecked.Count(), passed = sheet.Checks.Count - failed - open;
+        int assumed = sheet.Checks.Count(check => check is { Verdict: Verdict.Pass, AssumedInputs.Count: > 0 });
+        if (failed + passed == 0)
+            return open == 0 ? "NOTHING CHECKED" : $"NOTHING CHECKED: {open} not checked";
+        var parts = new List<string>();
+        if (failed > 0)
+            parts.Add(failed == 1 ? "1 check fails" : $"{failed} checks fail");
+        if (passed > 0)
+            parts.Add((passed == 1 ? "1 passes" : $"{passed} pass") + (assumed > 0 ? $" ({assumed} with assumed inputs)" : ""));
+        if (open > 0)
+            parts.Add($"{open} not checked");
+        string word = failed > 0 ? "FAIL" : open > 0 ? "PASS, BUT NOT COMPLETE" : assumed > 0 ? "PASS, WITH ASSUMED INPUTS" : "PASS";
+        return $"{word}: {string.Join(", ", parts)}";
+    }
+
+    private static void AppendResults(StringBuilder text, CheckSheet sheet, DisplayUnits units)
+    {
+        var rows = new List<string[]>();
+        foreach (IGrouping<string, ResultLine> group in sheet.Results.GroupBy(line => line.Group))
+        {
+            foreach ((int i, ResultLine line) in group.Index())
+                rows.Add([i == 0 ? group.Key : "", line.Name, TextLayout.Format(line.Value, line.Dimension, units), line.Note]);
+        }
+        AppendSection(text, "Results", rows, new(20), new(40), new(20, Right: true), new(0));
+    }
+
+    private static void AppendChecks(StringBuilder text, CheckSheet sheet, DisplayUnits units, bool allChecks)
+    {
+        Check[] done = [.. sheet.Checks.Where(check => check.Verdict != Verdict.NotChecked)];
+        HashSet<Check> governing = new(sheet.GoverningByFamily, ReferenceEqualityComparer.Instance);
+        AppendTable("Governing check of each family", governing.Contains);
+        if (allChecks)
+        {
+            AppendTable("Other checks", check => !governing.Contains(check));
+            return;
+        }
+        AppendTable("Other checks that fail", check => check.Verdict == Verdict.Fail && !governing.Contains(check));
+        string[][] counts =
+        [
+            .. done.Where(check => check.Verdict == Verdict.Pass && !governing.Contains(check))
+                .GroupBy(check => check.Id)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => new[] { group.Key, Count(group), $"up to {CheckNumber.Utilization(group.Max(check => check.Utilization!.Value))}" }),
+        ];
+        AppendSection(text, "Other checks that pass", counts, new(30), new(40), new(0));
+
+        void AppendTable(string title, Func<Check, bool> which)
+        {
+            string[][] rows = [.. done.Where(which).Select(check => Row(check, units))];
+            string[] heads = ["check", "where", "situation", "demand", "capacity", "util.", "verdict"];
+            if (rows.Length > 0)
+                AppendSection(text, title, [heads, .. rows], checkColumns);
+        }
+    }
+
+    private static string Count(IGrouping<string, Check> checks)
+    {
+        int assumed = checks.Count(check => check.AssumedInputs.Count > 0);
+        return $"{checks.Count()} pass" + (assumed > 0 ? $" ({assumed} with assumed inputs)" : "");
+    }
+
+    private static string[] Row(Check check, DisplayUnits units) =>
+    [
+        check.Id, check.Where, check.Situation,
+        TextLayout.Unbroken(TextLayout.Format(check.Demand ?? double.NaN, check.Dimension, units)),
+        TextLayout.Unbroken(TextLayout.Format(check.Capacity ?? double.NaN, check.Dimension, units)),
+        CheckNumber.Utilization(check.Utilization ?? double.NaN),
+        check.VerdictText,
+    ];
+
+    private static string Place(Check check) => string.Join(", ", new[] { check.Where, check.Situation }.Where(part => part.Length > 0));
+
+    private static void AppendSection(StringBuilder text, string title, IEnumerable<string[]> rows, params TextColumn[] columns)
+    {
+        string[][] all = [.. rows];
+        if (all.Length == 0)
+            return;
+        text.Append('\n').Append(title.ToUpperInvariant()).Append('\n');
+        TextLayout.AppendTable(text, 2, columns, all);
+    }
+}

@@ -1,0 +1,19 @@
+namespace StatueFrame.Checks;
+
+/// <summary>What a check is about, and where: the part of a <see cref="Check"/> that is known before any number is.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <param name="Id">
+/// The kind of check, the same in every release, as in "bars.bending": a family and a name, in lower case, with a dot
+/// between.
+/// </param>
+/// <param name="Title">The kind of check in words, as in "bending of a standoff".</param>
+/// <param name="Where">The level, band or bar, as in "band 3, bar 2"; empty for the whole statue.</param>
+/// <param name="Situation">The name of the situation; empty for all.</param>
+public sealed record CheckSubject(string Id, string Title, string Where = "", string Situation = "")
+{
+    /// <summary>The part of <see cref="Id"/> before the first dot, as in "bars".</summary>
+    public string Family => Id.IndexOf('.') is > 0 and int dot ? Id[..dot] : Id;
+
+    /// <summary>The subject on one line, as in "bars.bending, band 3, bar 2, storm".</summary>
+    public override string ToString() => string.Join(", ", new[] { Id, Where, Situation }.Where(part => part.Length > 0));
+}
