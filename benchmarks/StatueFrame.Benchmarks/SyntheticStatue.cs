@@ -15,7 +15,7 @@ internal static class SyntheticStatue
             Name = $"{levels} levels",
             Tower = new Tower
             {
-                Levels = [.. Enumerable.Range(0, levels + 1).Select(i => new Level($"L{i}", (Step * i).Meters) { Plan = TowerPlan.Square(Width(i).Meters) })],
+                Levels = [.. Enumerable.Range(0, levels + 1).Select(i => new TowerLevel($"L{i}", (Step * i).Meters) { Plan = TowerPlan.Square(Width(i).Meters) })],
                 Segments = [.. Enumerable.Repeat<TowerSegment>(new LatticeSegment
                 {
                     Legs = new AngleBar(150.Millimeters, 150.Millimeters, 15.Millimeters),

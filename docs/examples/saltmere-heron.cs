@@ -7,12 +7,12 @@ using StatueFrame;
 using UnitsNet;
 
 // The tower: nine braced panels up to the shoulders, then a tapering tube inside the neck.
-Level[] shaft = [.. Enumerable.Range(0, 10).Select(i => new Level($"L{i}", (2.0 * i).Meters)
+TowerLevel[] shaft = [.. Enumerable.Range(0, 10).Select(i => new TowerLevel($"L{i}", (2.0 * i).Meters)
 {
     Plan = TowerPlan.Square((2.8 - 0.2 * i).Meters),
 })];
 double[] neckHeights = [20.0, 22.0, 24.0, 26.0, 28.0, 29.5];
-Level[] neck = [.. neckHeights.Select((z, i) => new Level($"N{i + 1}", z.Meters))];
+TowerLevel[] neck = [.. neckHeights.Select((z, i) => new TowerLevel($"N{i + 1}", z.Meters))];
 
 TowerSegment panel = new LatticeSegment
 {
@@ -91,7 +91,7 @@ var wing = new Limb
     Name = "wing", From = "L7", Heading = 90.Degrees, Inclination = 35.Degrees,
     Tower = new Tower
     {
-        Levels = [new Level("root", 0.Meters), .. Enumerable.Range(1, 4).Select(i => new Level($"W{i}", (1.0 + 1.6 * i).Meters))],
+        Levels = [new TowerLevel("root", 0.Meters), .. Enumerable.Range(1, 4).Select(i => new TowerLevel($"W{i}", (1.0 + 1.6 * i).Meters))],
         Segments =
         [
             .. new[] { (0.0, 2.6), (2.6, 4.2), (4.2, 5.8), (5.8, 7.4) }.Select(s => new MemberSegment

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame;
 
 /// <summary>What is enough: the limits that a check sheet compares the response with.</summary>

@@ -35,11 +35,6 @@ public readonly record struct InertiaTensor(double XX, double YY, double ZZ, dou
         Vector3D x = axes.ToLocal(Vector3D.UnitX), y = axes.ToLocal(Vector3D.UnitY), z = axes.ToLocal(Vector3D.UnitZ);
         Vector3D ofX = Times(x), ofY = Times(y), ofZ = Times(z);
         return new InertiaTensor(x.Dot(ofX), y.Dot(ofY), z.Dot(ofZ), x.Dot(ofY), x.Dot(ofZ), y.Dot(ofZ));
-
-        Vector3D Times(Vector3D axis) => new(
-            XX * axis.X + XY * axis.Y + XZ * axis.Z,
-            XY * axis.X + YY * axis.Y + YZ * axis.Z,
-            XZ * axis.X + YZ * axis.Y + ZZ * axis.Z);
     }
 
     /// <summary>The inertia of two bodies about their common point.</summary>
@@ -53,4 +48,9 @@ public readonly record struct InertiaTensor(double XX, double YY, double ZZ, dou
         (m[3], m[4], m[5]) = (XY, YY, YZ);
         (m[6], m[7], m[8]) = (XZ, YZ, ZZ);
     }
+
+    private Vector3D Times(Vector3D axis) => new(
+        XX * axis.X + XY * axis.Y + XZ * axis.Z,
+        XY * axis.X + YY * axis.Y + YZ * axis.Z,
+        XZ * axis.X + YZ * axis.Y + ZZ * axis.Z);
 }

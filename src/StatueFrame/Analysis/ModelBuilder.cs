@@ -13,7 +13,7 @@ internal sealed class ModelBuilder
     private readonly List<BodyModel> bodies = [];
     private readonly List<double[]> nodeMasses = [];
     private readonly Dictionary<string, Place> places = [];
-    private MassSummary masses = new();
+    private readonly MassSummary masses = new();
 
     private ModelBuilder(Statue statue) => this.statue = statue;
 
@@ -112,7 +112,7 @@ internal sealed class ModelBuilder
         var segments = new SegmentModel[tower.Segments.Count];
         for (int i = 0; i < segments.Length; i++)
         {
-            Level bottom = tower.Levels[i], top = tower.Levels[i + 1];
+            TowerLevel bottom = tower.Levels[i], top = tower.Levels[i + 1];
             segments[i] = new SegmentModel(tower.Segments[i], $"{prefix}{bottom.Name}–{top.Name}", axes, (levels[i], bottom), (levels[i + 1], top));
             frame.Add(segments[i].Element);
             masses.Add(prefix.Length == 0 ? MassGroup.Tower : MassGroup.Limbs, segments[i].Mass, segments[i].CenterOfMass);

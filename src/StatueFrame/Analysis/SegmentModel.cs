@@ -16,7 +16,7 @@ internal sealed class SegmentModel
     private readonly LatticePanel? panel;
     private readonly FrameElement[] members;
 
-    public SegmentModel(TowerSegment segment, string name, BodyAxes axes, (Place Place, Level Level) bottom, (Place Place, Level Level) top)
+    public SegmentModel(TowerSegment segment, string name, BodyAxes axes, (Place Place, TowerLevel Level) bottom, (Place Place, TowerLevel Level) top)
     {
         (lower, upper, this.axes) = (bottom.Place, top.Place, axes);
         (Segment, Name) = (segment, name);

@@ -1,6 +1,5 @@
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Statics;
-using StatueFrame.Mechanics.Vibration;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;

@@ -41,7 +41,6 @@ internal static class TensionOnlyBracing
         }
         double[] u = model.Statics.Solve(nodal);
         var stiffness = new SymmetricMatrix(frame.Stiffness.Pattern);
-        var factors = new LdlFactorization(frame.Symbolic);
         var reduced = new double[frame.EquationCount];
         for (int round = 0; round < Rounds; round++)
         {
@@ -51,15 +50,27 @@ internal static class TensionOnlyBracing
                 elements[i] = segments[i].WithActing(acts[i]);
             frame.Stiffness.Values.CopyTo(stiffness.Values);
             for (int i = 0; i < segments.Length; i++)
-                frame.AddDifference(segments[i].Element, elements[i], stiffness);
-            factors.Factor(stiffness);
-            Pivots.RequirePositive(frame, factors);
+                Exchange(frame, segments[i].Element, elements[i], stiffness);
             frame.Reduce(nodal, reduced);
-            factors.Solve(reduced);
+            Pivots.FactorPositive(frame, stiffness).Solve(reduced);
             frame.Expand(reduced, u);
         }
         throw new FrameException(new FrameProblem(
             $"The tension-only braces do not settle{(loads.Heading is { } h ? $" for the wind heading {h}" : "")}; the loads leave several pairs of braces at the point of going slack."));
+    }
+
+    /// <summary>Puts one element in the place of another in an assembled stiffness.</summary>
+    private static void Exchange(Frame frame, FrameElement element, FrameElement replacement, SymmetricMatrix stiffness)
+    {
+        Span<double> difference = stackalloc double[FrameElement.Size * FrameElement.Size];
+        element.AddStiffness(difference);
+        for (int i = 0; i < difference.Length; i++)
+            difference[i] = -difference[i];
+        replacement.AddStiffness(difference);
+        int index = 0;
+        while (!ReferenceEquals(frame.Elements[index], element))
+            index++;
+        frame.Topology.ScatterElement(index, difference, stiffness.Values);
     }
 
     /// <summary>Takes the acting set from the forces; false when nothing changes.</summary>
@@ -67,10 +78,10 @@ internal static class TensionOnlyBracing
     {
         bool changed = isFirst;
         (int Segment, int Member, double Wrong) worst = (-1, -1, 0);
+        Span<double> own = stackalloc double[FrameElement.Size];
         for (int i = 0; i < segments.Length; i++)
         {
             var axial = new double[segments[i].Members.Count];
-            Span<double> own = stackalloc double[FrameElement.Size];
             LoadCase.Gather(elements[i], u, own);
             segments[i].AxialForces(elements[i], own, axial);
             double noise = 1e-9 * axial.Max(Math.Abs);

@@ -36,7 +36,7 @@ internal sealed class LatticePanel
     private readonly List<LatticeMember> members = [];
     private readonly List<Vector3D> interior = [];
 
-    public LatticePanel(LatticeSegment segment, Level lower, Level upper)
+    public LatticePanel(LatticeSegment segment, TowerLevel lower, TowerLevel upper)
     {
         this.segment = segment;
         bottom = Corners(lower);
@@ -61,7 +61,7 @@ internal sealed class LatticePanel
     /// <summary>Positions of the interior nodes; local node number 2 comes first.</summary>
     public IReadOnlyList<Vector3D> Interior => interior;
 
-    private static Vector3D[] Corners(Level level) =>
+    private static Vector3D[] Corners(TowerLevel level) =>
         Array.ConvertAll(level.Plan!.Legs, leg => level.Center + new Vector3D(leg.X, leg.Y, 0));
 
     private Vector3D Corner(int leg, int joint)

@@ -8,7 +8,7 @@ namespace StatueFrame;
 public sealed record Tower
 {
     /// <summary>The levels from the base up; at least two. The first one is held by <see cref="Base"/>.</summary>
-    public required ValueList<Level> Levels { get; init; }
+    public required ValueList<TowerLevel> Levels { get; init; }
 
     /// <summary>The segments from the base up: item i joins level i to level i + 1.</summary>
     public required ValueList<TowerSegment> Segments { get; init; }
@@ -39,9 +39,9 @@ public sealed record Tower
             Validator at = v.At(nameof(Levels), i);
             Levels[i].Validate(at);
             if (i > 0 && Levels[i].Elevation.Meters < Levels[i - 1].Elevation.Meters + 0.001)
-                at.Add(nameof(Level.Elevation), $"must lie above the level before ({Levels[i].Elevation} after {Levels[i - 1].Elevation})", "List the levels from the base up.");
+                at.Add(nameof(TowerLevel.Elevation), $"must lie above the level before ({Levels[i].Elevation} after {Levels[i - 1].Elevation})", "List the levels from the base up.");
             if (IndexOfLevel(Levels[i].Name) is var first && first >= 0 && first < i)
-                at.Add(nameof(Level.Name), $"\"{Levels[i].Name}\" is also the name of Levels[{first}]", "Level names must be unique in a tower.");
+                at.Add(nameof(TowerLevel.Name), $"\"{Levels[i].Name}\" is also the name of Levels[{first}]", "Level names must be unique in a tower.");
         }
         if (Levels.Count < 2)
             v.Add(nameof(Levels), $"must have at least two levels, has {Levels.Count}", "A tower needs a base and a top.");
@@ -57,7 +57,7 @@ public sealed record Tower
         Base.Validate(v.At(nameof(Base)));
     }
 
-    private static void ValidatePlans(Validator at, Level bottom, Level top)
+    private static void ValidatePlans(Validator at, TowerLevel bottom, TowerLevel top)
     {
         int below = bottom.Plan?.Legs.Length ?? 0, above = top.Plan?.Legs.Length ?? 0;
         if (below < 3 || above < 3)

@@ -36,7 +36,7 @@ internal sealed class StatueNames
 
     private void AddBody(int owner, string prefix, Tower tower, Skin? skin)
     {
-        foreach (Level level in tower.Levels)
+        foreach (TowerLevel level in tower.Levels)
         {
             all.Add(prefix + level.Name);
             levelOwner.TryAdd(prefix + level.Name, owner);

@@ -9,7 +9,7 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Name">Short name, unique in its tower, as in "L7" or "neck".</param>
 /// <param name="Elevation">Distance along the tower's axis from its base; levels are listed from the base up.</param>
-public sealed record Level(string Name, Length Elevation)
+public sealed record TowerLevel(string Name, Length Elevation)
 {
     /// <summary>Offset of the plan's center from the tower's axis along x; 0 unless the tower leans or steps.</summary>
     public Length OffsetX { get; init; }
