@@ -1,0 +1,69 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// What a standoff is made of and how it is fastened, wherever it stands: the flat, its metal, the fixity of its two
+/// ends. The fixities have no default, since the bar's stiffness may change twelvefold with them. One
+/// <see cref="Standoff"/> may serve a whole ring, or all rings.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record Standoff
+{
+    internal const double LeastLength = 0.02;
+    internal const double GreatestLength = 20;
+
+    /// <summary>The flat: 5 to 500 mm wide, 1 to 60 mm thick.</summary>
+    public required FlatBar Section { get; init; }
+
+    /// <summary>The metal of the bar.</summary>
+    public required Material Material { get; init; }
+
+    /// <summary>How the tower end is held against turning.</summary>
+    public required EndFixity TowerFixity { get; init; }
+
+    /// <summary>How the skin end is held against turning by its saddle.</summary>
+    public required EndFixity SkinFixity { get; init; }
+
+    /// <summary>
+    /// The turn of the flat about its length, right-handed looking from the tower to the skin, from −180° to 180°. At
+    /// zero the width stands as near to the body's axis as it can, so that a radial bar flexes sideways and a bar along
+    /// the skin flexes in and out. A bar parallel to the body's axis has its width along the skin's outward normal.
+    /// </summary>
+    public Angle Roll { get; init; }
+
+    /// <summary>The direction in which the saddle lets the skin slide.</summary>
+    public SaddleSlide Slide { get; init; } = SaddleSlide.None;
+
+    internal void Validate(Validator v)
+    {
+        v.Positive(Section.Width, Section.Width.Meters, 0.005, 0.5);
+        v.Positive(Section.Thickness, Section.Thickness.Meters, 0.001, 0.06);
+        if (Section.Thickness > Section.Width)
+            v.Add("Section.Thickness", $"is greater than the width ({Section.Designation})", "Were the two swapped?");
+        Material.Validate(v.At(nameof(Material)));
+        TowerFixity.Validate(v.At(nameof(TowerFixity)));
+        SkinFixity.Validate(v.At(nameof(SkinFixity)));
+        v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
+        Slide.Validate(v, nameof(Slide));
+    }
+
+    /// <summary>Asks for a length that makes a bar of this flat: neither a block, nor a ribbon, nor a slip of units.</summary>
+    internal bool ValidateLength(Validator v, string member, string bar, double L)
+    {
+        if (!(L >= LeastLength && L <= GreatestLength))
+        {
+            v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is {L:g4} m long; a standoff is {LeastLength} m to {GreatestLength} m"), "Is the unit right?");
+            return false;
+        }
+        double slenderness = L / Section.Thickness.Meters;
+        if (slenderness < 3)
+            v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is only {slenderness:g2} times as long as thick"), "That is a block, not a bar: make it longer or thinner.");
+        else if (slenderness > 1500)
+            v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is {slenderness:g4} times as long as thick"), "That is a ribbon, not a bar: make it shorter or thicker.");
+        else
+            return true;
+        return false;
+    }
+}

@@ -1,0 +1,41 @@
+namespace StatueFrame;
+
+/// <summary>
+/// The standoffs that carry one band of skin from one level of the tower: evenly spaced (<see cref="EvenRing"/>) or
+/// each placed by hand (<see cref="ExplicitRing"/>).
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public abstract record StandoffRing
+{
+    internal const int MostBars = 400;
+
+    private protected StandoffRing()
+    {
+    }
+
+    /// <summary>The name of the level that the bars stand on.</summary>
+    public required string Level { get; init; }
+
+    /// <summary>The band that the bars carry, counted from 0; null takes the band at the height of the ring's skin ends.</summary>
+    public int? Band { get; init; }
+
+    /// <summary>The height (along the body's axis, m) of the ring's skin ends; their mean when they differ.</summary>
+    /// <param name="levelElevation">The height of the ring's level, m.</param>
+    internal abstract double SkinElevation(double levelElevation);
+
+    /// <summary>
+    /// Lays the bars out. Needs a valid ring; what the geometry forbids is added to <paramref name="v"/>, the validator
+    /// of this ring, and then no bars are returned.
+    /// </summary>
+    internal abstract BarPlacement[] Place(in RingSite site, Validator v);
+
+    /// <summary>What the ring's model takes for the user.</summary>
+    internal abstract IEnumerable<Assumption> Assumptions();
+
+    internal virtual void Validate(Validator v)
+    {
+        v.Named(Level);
+        if (Band < 0)
+            v.Add(nameof(Band), $"must not be negative, is {Band}", "Bands are counted from 0, the lowest; null lets the height decide.");
+    }
+}
