@@ -26,6 +26,10 @@ internal sealed record BarPlacement
 
     public double Length => (SkinEnd - TowerEnd).Length;
 
+    /// <summary>Mass of the bar, kg.</summary>
+    public double Mass =>
+        Standoff.Material.Density.KilogramsPerCubicMeter * Standoff.Section.Width.Meters * Standoff.Section.Thickness.Meters * Length;
+
     /// <summary>Places a bar by its ends; the flat's width stands up, or along the outward normal when the bar itself stands up.</summary>
     public static BarPlacement Between(Vector3D towerEnd, Vector3D skinEnd, Vector3D outward, double position, Standoff standoff)
     {

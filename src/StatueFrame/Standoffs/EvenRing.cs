@@ -38,16 +38,7 @@ public sealed record EvenRing : StandoffRing
 
     internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site, v);
 
-    internal override IEnumerable<Assumption> Assumptions()
-    {
-        if (Length is { } length)
-        {
-            yield return new Assumption(
-                $"tower ends of the {Count} standoffs at level {Level}",
-                $"joined to the level by rigid brackets, as the bars' length is given ({length})",
-                Source.Assumed("standoffs"));
-        }
-    }
+    internal override IEnumerable<Assumption> Assumptions() => Length is null ? [] : [RigidBrackets];
 
     internal override void Validate(Validator v)
     {

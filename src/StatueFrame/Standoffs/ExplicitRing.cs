@@ -17,13 +17,7 @@ public sealed record ExplicitRing : StandoffRing
 
     internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site);
 
-    internal override IEnumerable<Assumption> Assumptions() =>
-    [
-        new Assumption(
-            $"tower ends of the {Bars.Count} standoffs at level {Level}",
-            "joined to the level by rigid brackets where they are off the tower",
-            Source.Assumed("standoffs")),
-    ];
+    internal override IEnumerable<Assumption> Assumptions() => [RigidBrackets];
 
     internal override void Validate(Validator v)
     {

@@ -9,9 +9,6 @@ namespace StatueFrame;
 /// <param name="t">Thickness, m; positive.</param>
 internal readonly record struct FlatRectangle(double b, double t)
 {
-    /// <summary>Σ 1/n⁵ over odd n, which is 31/32 ζ(5).</summary>
-    private const double OddFifths = 1.0045237627951383;
-
     public double A => b * t;
 
     /// <summary>Shear area κA with κ = 5/6, the same along both sides, m².</summary>
@@ -25,21 +22,8 @@ internal readonly record struct FlatRectangle(double b, double t)
 
     public double StrongW => t * b * b / 6;
 
-    /// <summary>
-    /// St. Venant torsion constant, m⁴: J = bt³/3 (1 − 192t/(π⁵b) Σ tanh(nπb/2t)/n⁵) over odd n, with b the longer
-    /// side. The sum is taken as that of 1/n⁵ less a remainder that dies out within six terms.
-    /// </summary>
-    public double J
-    {
-        get
-        {
-            (double longer, double shorter) = (Math.Max(b, t), Math.Min(b, t));
-            double sum = OddFifths;
-            for (int n = 1; n <= 11; n += 2)
-                sum -= 2 / ((Math.Exp(n * Math.PI * longer / shorter) + 1) * Math.Pow(n, 5));
-            return longer * shorter * shorter * shorter / 3 * (1 - 192 * shorter / (Math.Pow(Math.PI, 5) * longer) * sum);
-        }
-    }
+    /// <summary>St. Venant torsion constant, m⁴.</summary>
+    public double J => SolidRectangle.TorsionConstant(Math.Max(b, t), Math.Min(b, t));
 
     /// <summary>
     /// Torsion modulus T/τ, m³, where τ is the greatest shear stress, at the middle of the longer side:

@@ -3,7 +3,7 @@ using StatueFrame.Mechanics;
 
 namespace StatueFrame;
 
-/// <summary>The geometry of rings of standoffs: where each bar's ends are, and how much of the outline each bar serves.</summary>
+/// <summary>The geometry of rings of standoffs: where each bar's ends are.</summary>
 /// <remarks>Safe to call from any number of threads.</remarks>
 internal static class RingLayout
 {
@@ -35,41 +35,11 @@ internal static class RingLayout
         for (int k = 0; k < bars.Length; k++)
         {
             StandoffBar bar = ring.Bars[k];
-            Vector3D skinEnd = StandoffBar.Meters(bar.SkinEnd);
+            Vector3D skinEnd = bar.SkinEnd.Meters;
             (double position, Vector3D outward) = Nearest(site.Skin, skinEnd.X, skinEnd.Y);
-            bars[k] = BarPlacement.Between(StandoffBar.Meters(bar.TowerEnd), skinEnd, outward, position, bar.Standoff);
+            bars[k] = BarPlacement.Between(bar.TowerEnd.Meters, skinEnd, outward, position, bar.Standoff);
         }
         return bars;
-    }
-
-    /// <summary>
-    /// The length of outline that each bar serves: half the gap to the next bar on either side. Bars at one place share
-    /// evenly; the shares add up to the perimeter.
-    /// </summary>
-    /// <param name="position">Positions along the outline, from 0 up to the perimeter, in any order, m.</param>
-    /// <param name="perimeter">Length of the closed outline, m; positive.</param>
-    public static double[] Tributary(ReadOnlySpan<double> position, double perimeter)
-    {
-        int n = position.Length;
-        var share = new double[n];
-        var order = new int[n];
-        double[] sorted = position.ToArray();
-        for (int i = 0; i < n; i++)
-            order[i] = i;
-        Array.Sort(sorted, order);
-        for (int first = 0; first < n;)
-        {
-            int next = first + 1;
-            while (next < n && sorted[next] - sorted[first] <= 1e-9 * perimeter)
-                next++;
-            double before = first > 0 ? sorted[first - 1] : sorted[n - 1] - perimeter;
-            double after = next < n ? sorted[next] : sorted[0] + perimeter;
-            double served = 0.5 * (sorted[first] - before) + 0.5 * (after - sorted[next - 1]) + (sorted[next - 1] - sorted[first]);
-            for (int i = first; i < next; i++)
-                share[order[i]] = served / (next - first);
-            first = next;
-        }
-        return share;
     }
 
     private static BarPlacement? Lay(EvenRing ring, int k, in RingSite site, Validator v)

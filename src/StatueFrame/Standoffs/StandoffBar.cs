@@ -1,5 +1,3 @@
-using StatueFrame.Mechanics;
-
 namespace StatueFrame;
 
 /// <summary>One standoff of an <see cref="ExplicitRing"/>, placed by its two ends in the body's axes.</summary>
@@ -15,11 +13,9 @@ public sealed record StandoffBar
     /// <summary>What the bar is made of and how it is fastened.</summary>
     public required Standoff Standoff { get; init; }
 
-    internal static Vector3D Meters(Point3 p) => new(p.X.Meters, p.Y.Meters, p.Z.Meters);
-
     internal void Validate(Validator v)
     {
         Standoff.Validate(v.At(nameof(Standoff)));
-        Standoff.ValidateLength(v, nameof(SkinEnd), "the bar", (Meters(SkinEnd) - Meters(TowerEnd)).Length);
+        Standoff.ValidateLength(v, nameof(SkinEnd), "the bar", (SkinEnd.Meters - TowerEnd.Meters).Length);
     }
 }

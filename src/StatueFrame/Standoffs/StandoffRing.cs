@@ -16,7 +16,7 @@ public abstract record StandoffRing
     /// <summary>The name of the level that the bars stand on.</summary>
     public required string Level { get; init; }
 
-    /// <summary>The band that the bars carry, counted from 0; null takes the band at the height of the ring's skin ends.</summary>
+    /// <summary>The band that the bars carry, counted from 1 as in its name; null takes the band at the height of the ring's skin ends.</summary>
     public int? Band { get; init; }
 
     /// <summary>The height (along the body's axis, m) of the ring's skin ends; their mean when they differ.</summary>
@@ -29,13 +29,17 @@ public abstract record StandoffRing
     /// </summary>
     internal abstract BarPlacement[] Place(in RingSite site, Validator v);
 
+    /// <summary>Bars that end off the tower are joined to their level by brackets that do not give.</summary>
+    private protected static readonly Assumption RigidBrackets = new(
+        "tower ends of standoffs that lie off the tower", "joined to the level by rigid brackets", Source.Assumed("standoffs"));
+
     /// <summary>What the ring's model takes for the user.</summary>
     internal abstract IEnumerable<Assumption> Assumptions();
 
     internal virtual void Validate(Validator v)
     {
         v.Named(Level);
-        if (Band < 0)
-            v.Add(nameof(Band), $"must not be negative, is {Band}", "Bands are counted from 0, the lowest; null lets the height decide.");
+        if (Band < 1)
+            v.Add(nameof(Band), $"must be 1 or more, is {Band}", "Bands are counted from 1, the lowest; null lets the height decide.");
     }
 }

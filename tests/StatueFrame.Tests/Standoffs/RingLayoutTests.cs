@@ -193,23 +193,31 @@ public class RingLayoutTests
 
     [Fact]
     public void Tributary_is_half_the_gap_on_either_side() =>
-        Assert.Equal([3.5, 2.5, 4], RingLayout.Tributary([9, 1, 4], 10));
+        Equal([3.5, 2.5, 4], Shares(9, 1, 4));
 
     [Fact]
     public void Tributary_shares_add_up_to_the_perimeter() =>
         Gen.Double[0, 10].Array[1, 20].Sample(positions =>
         {
-            double[] share = RingLayout.Tributary(positions, 10);
+            double[] share = Shares(positions);
             Assert.Equal(10, share.Sum(), 1e-9);
             Assert.All(share, s => Assert.True(s >= 0));
         });
 
     [Fact]
     public void Bars_at_one_place_share_evenly() =>
-        Assert.Equal([2.5, 5, 2.5], RingLayout.Tributary([3, 8, 3], 10));
+        Equal([2.5, 5, 2.5], Shares(3, 8, 3));
 
     private static double Gap(BarPlacement[] bars, int k) =>
-        RingLayout.Tributary([.. bars.Select(b => b.Position)], Skin.Perimeter)[k];
+        Shares(Skin.Perimeter, [.. bars.Select(b => b.Position)])[k];
+
+    private static void Equal(double[] expected, double[] actual) =>
+        Assert.All(expected.Zip(actual), pair => Assert.Equal(pair.First, pair.Second, 1e-12));
+
+    private static double[] Shares(params double[] positions) => Shares(10, positions);
+
+    private static double[] Shares(double perimeter, double[] positions) =>
+        Array.ConvertAll(BandShare.Split(Array.ConvertAll(positions, p => p / perimeter)), share => perimeter * (share.To - share.From));
 
     private static EvenRing Ring(double lay) =>
         Bars.Ring with { FirstAngle = Angle.FromRadians(HalfEdge), Lay = Angle.FromDegrees(lay) };

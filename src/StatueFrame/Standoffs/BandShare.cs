@@ -1,4 +1,4 @@
-namespace StatueFrame.Analysis;
+namespace StatueFrame;
 
 /// <summary>
 /// The strip of a band that one bar serves when the skin is limp: half the gap to the next bar on either side along the
