@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using StatueFrame.Checks;
 
 namespace StatueFrame.Benchmarks;
 

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame.Benchmarks;
 
 /// <summary>A statue of any size: lattice tower, a band of skin and a ring of sixteen bars at every level.</summary>

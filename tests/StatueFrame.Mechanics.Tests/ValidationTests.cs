@@ -1,5 +1,3 @@
-using StatueFrame.Testing;
-
 namespace StatueFrame.Mechanics.Tests;
 
 public class ValidationTests

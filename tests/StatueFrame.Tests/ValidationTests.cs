@@ -1,5 +1,3 @@
-using StatueFrame.Testing;
-
 namespace StatueFrame.Tests;
 
 public class ValidationTests

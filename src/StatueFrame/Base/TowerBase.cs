@@ -47,14 +47,14 @@ public sealed record TowerBase
 
     internal void Validate(Validator v)
     {
-        Check(X, X?.NewtonsPerMeter, nameof(X));
-        Check(Y, Y?.NewtonsPerMeter, nameof(Y));
-        Check(Z, Z?.NewtonsPerMeter, nameof(Z));
-        Check(RotationX, RotationX?.NewtonMetersPerRadian, nameof(RotationX));
-        Check(RotationY, RotationY?.NewtonMetersPerRadian, nameof(RotationY));
-        Check(RotationZ, RotationZ?.NewtonMetersPerRadian, nameof(RotationZ));
+        Require(X, X?.NewtonsPerMeter, nameof(X));
+        Require(Y, Y?.NewtonsPerMeter, nameof(Y));
+        Require(Z, Z?.NewtonsPerMeter, nameof(Z));
+        Require(RotationX, RotationX?.NewtonMetersPerRadian, nameof(RotationX));
+        Require(RotationY, RotationY?.NewtonMetersPerRadian, nameof(RotationY));
+        Require(RotationZ, RotationZ?.NewtonMetersPerRadian, nameof(RotationZ));
 
-        void Check(IQuantity? value, double? si, string member)
+        void Require(IQuantity? value, double? si, string member)
         {
             if (value is not null)
                 v.Positive(value, si!.Value, 1, 1e18, member);

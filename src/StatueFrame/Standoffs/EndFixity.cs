@@ -34,12 +34,12 @@ public sealed record EndFixity
 
     internal void Validate(Validator v)
     {
-        Check(v, WeakAxis, nameof(WeakAxis));
-        Check(v, StrongAxis, nameof(StrongAxis));
-        Check(v, Twist, nameof(Twist));
+        Require(v, WeakAxis, nameof(WeakAxis));
+        Require(v, StrongAxis, nameof(StrongAxis));
+        Require(v, Twist, nameof(Twist));
     }
 
-    private static void Check(Validator v, RotationalStiffness? spring, string member)
+    private static void Require(Validator v, RotationalStiffness? spring, string member)
     {
         if (spring is { } k)
             v.NotNegative(k, k.NewtonMetersPerRadian, 1e12, member);

@@ -42,17 +42,17 @@ public sealed record CoreSegment : TowerSegment
 
     internal override void Validate(Validator v)
     {
-        Check(BendingX.NewtonSquareMeters, nameof(BendingX), "N·m²");
-        Check(BendingY.NewtonSquareMeters, nameof(BendingY), "N·m²");
-        Check(Torsion.NewtonSquareMeters, nameof(Torsion), "N·m²");
-        Check(Axial.Newtons, nameof(Axial), "N");
+        Require(BendingX.NewtonSquareMeters, nameof(BendingX), "N·m²");
+        Require(BendingY.NewtonSquareMeters, nameof(BendingY), "N·m²");
+        Require(Torsion.NewtonSquareMeters, nameof(Torsion), "N·m²");
+        Require(Axial.Newtons, nameof(Axial), "N");
         if (ShearX is { } x)
-            Check(x.Newtons, nameof(ShearX), "N");
+            Require(x.Newtons, nameof(ShearX), "N");
         if (ShearY is { } y)
-            Check(y.Newtons, nameof(ShearY), "N");
+            Require(y.Newtons, nameof(ShearY), "N");
         v.NotNegative(Mass, Mass.KilogramsPerMeter, 1e6);
 
-        void Check(double si, string member, string unit)
+        void Require(double si, string member, string unit)
         {
             if (!(si is > 1 and < 1e18))
                 v.Add(member, $"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}");

@@ -1,5 +1,4 @@
 using StatueFrame.Mechanics.Elements;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Elements;
 

@@ -1,7 +1,6 @@
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using StatueFrame.Mechanics.Elements;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Elements;
 

@@ -1,5 +1,4 @@
 using System.Reflection;
-using StatueFrame.Testing;
 using UnitsNet;
 
 namespace StatueFrame.Tests.Materials;

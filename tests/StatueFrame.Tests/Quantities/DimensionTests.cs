@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using CsCheck;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Tests.Quantities;
 

@@ -1,4 +1,4 @@
-using StatueFrame.Testing;
+using StatueFrame.Mechanics.Elements;
 using static StatueFrame.Tests.Skins.Shells;
 
 namespace StatueFrame.Tests.Skins;
@@ -17,11 +17,11 @@ public class SkinShellTests
         new("centroid height of the same frustum, h(r₁+2r₂)/(3(r₁+r₂))", Geometry, 3 * (2 + 2 * 0.5) / (3 * 2.5), "m", 1e-9,
             () => Frustum(2, 0.5, 3).Centroid.Z, ValueKind.IndependentComputation),
         new("inertia of a cylinder about its axis over mass, r²", Geometry, 1.5 * 1.5, "m²", 5e-4,
-            () => PerMass(Frustum(1.5, 1.5, 2)).Zz, ValueKind.IndependentComputation),
+            () => PerMass(Frustum(1.5, 1.5, 2)).ZZ, ValueKind.IndependentComputation),
         new("inertia of a cylinder about a diameter over mass, r²/2 + h²/12", Geometry, 1.5 * 1.5 / 2 + 4 / 12.0, "m²", 5e-4,
-            () => PerMass(Frustum(1.5, 1.5, 2)).Xx, ValueKind.IndependentComputation),
+            () => PerMass(Frustum(1.5, 1.5, 2)).XX, ValueKind.IndependentComputation),
         new("inertia of the frustum about its axis over mass, (r₁²+r₂²)/2", Geometry, (4 + 0.25) / 2, "m²", 5e-4,
-            () => PerMass(Frustum(2, 0.5, 3)).Zz, ValueKind.IndependentComputation),
+            () => PerMass(Frustum(2, 0.5, 3)).ZZ, ValueKind.IndependentComputation),
         new("lateral area of an elliptic cylinder, 3 m × 1 m, h = 2 m", "perimeter by the arithmetic-geometric mean", 2 * EllipsePerimeter(1.5, 0.5), "m²", 1e-9,
             () => Band(At(0, Ellipse(3, 1)), At(2, Ellipse(3, 1))).OutlineArea, ValueKind.IndependentComputation),
         new("lateral area of an elliptic cylinder, 5 m × 1 m, h = 2 m", "perimeter by the arithmetic-geometric mean", 2 * EllipsePerimeter(2.5, 0.5), "m²", 1e-9,

@@ -1,6 +1,5 @@
 using CsCheck;
 using StatueFrame.Mechanics;
-using StatueFrame.Testing;
 using static StatueFrame.Tests.Skins.Shells;
 
 namespace StatueFrame.Tests.Skins;

@@ -1,7 +1,6 @@
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
 using StatueFrame.Mechanics;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Tests.Standoffs;
 

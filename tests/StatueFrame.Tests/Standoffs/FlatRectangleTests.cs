@@ -1,5 +1,4 @@
 using CsCheck;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Tests.Standoffs;
 

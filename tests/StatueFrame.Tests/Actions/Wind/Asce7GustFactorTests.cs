@@ -1,5 +1,4 @@
 using CsCheck;
-using StatueFrame.Testing;
 using UnitsNet;
 using static StatueFrame.Tests.Actions.Wind.WindTesting;
 

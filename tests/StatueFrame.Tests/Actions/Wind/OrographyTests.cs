@@ -1,5 +1,4 @@
 using CsCheck;
-using StatueFrame.Testing;
 using static StatueFrame.Tests.Actions.Wind.WindTesting;
 
 namespace StatueFrame.Tests.Actions.Wind;
