@@ -6,13 +6,24 @@ public sealed class LdlFactorization
     private readonly double[,] l;
     private readonly double[] d;
 
-    /// <summary>Factors <paramref name="matrix"/>.</summary>
-    public LdlFactorization(SymbolicFactorization symbolic, SymmetricMatrix matrix)
+    /// <summary>Makes room for factors; <see cref="Factor"/> fills it.</summary>
+    public LdlFactorization(SymbolicFactorization symbolic)
     {
         Symbolic = symbolic;
+        l = new double[symbolic.Pattern.Order, symbolic.Pattern.Order];
+        d = new double[symbolic.Pattern.Order];
+    }
+
+    /// <summary>Factors <paramref name="matrix"/>.</summary>
+    public LdlFactorization(SymbolicFactorization symbolic, SymmetricMatrix matrix)
+        : this(symbolic) => Factor(matrix);
+
+    /// <summary>Factors <paramref name="matrix"/> in place of what was factored before.</summary>
+    public void Factor(SymmetricMatrix matrix)
+    {
         int n = matrix.Order;
-        l = new double[n, n];
-        d = new double[n];
+        NegativePivots = 0;
+        SingularEquation = -1;
         for (int j = 0; j < n; j++)
         {
             double dj = matrix[j, j];
@@ -33,10 +44,10 @@ public sealed class LdlFactorization
     public SymbolicFactorization Symbolic { get; }
 
     /// <summary>Number of negative pivots, which is the number of negative eigenvalues (Sylvester's law of inertia).</summary>
-    public int NegativePivots { get; }
+    public int NegativePivots { get; private set; }
 
     /// <summary>The first equation (original numbering) whose pivot vanished against its diagonal, or −1.</summary>
-    public int SingularEquation { get; } = -1;
+    public int SingularEquation { get; private set; } = -1;
 
     /// <summary>Solves A x = b in place for one or more right-hand sides, each of Order values, one after the other.</summary>
     public void Solve(Span<double> rightHandSides)

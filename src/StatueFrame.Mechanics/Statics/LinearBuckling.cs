@@ -1,0 +1,44 @@
+using StatueFrame.Mechanics.Sparse;
+
+namespace StatueFrame.Mechanics.Statics;
+
+/// <summary>
+/// Linear buckling: the factors λ for which K + λ·K_g(u₀) is singular, where u₀ are the displacements under the base loads.
+/// </summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+public static class LinearBuckling
+{
+    /// <summary>Finds the lowest positive load factors, repeated ones as often as they occur.</summary>
+    /// <param name="frame">The frame.</param>
+    /// <param name="baseState">Displacements under the base loads, a full vector; m, rad.</param>
+    /// <param name="count">How many factors; fewer are returned when fewer lie below <paramref name="limit"/>.</param>
+    /// <param name="limit">Factors above this are not looked for.</param>
+    /// <exception cref="FrameException">The frame is a mechanism without any load.</exception>
+    public static BucklingResult Solve(Frame frame, ReadOnlySpan<double> baseState, int count, double limit = 1e4)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
+        SymmetricMatrix softening = frame.GeometricStiffness(baseState);
+        DenseVector.Scale(softening.Values, -1);
+        LdlFactorization factors = Pivots.FactorPositive(frame, frame.Stiffness);
+        using var lanczos = new GeneralizedLanczos(frame.Stiffness, softening, factors);
+        int wanted = Math.Min(count, lanczos.CountAbove(1 / limit));
+        if (wanted == 0)
+            return new BucklingResult([], [], true);
+        factors.Factor(frame.Stiffness);
+        lanczos.Solve(wanted);
+
+        var loadFactors = new double[lanczos.Found];
+        var shapes = new double[lanczos.Found][];
+        var reduced = new double[frame.EquationCount];
+        for (int i = 0; i < loadFactors.Length; i++)
+        {
+            loadFactors[i] = 1 / lanczos.Value(i);
+            lanczos.Vector(i, reduced);
+            shapes[i] = new double[frame.FreedomCount];
+            frame.Expand(reduced, shapes[i]);
+            DenseVector.Orient(shapes[i], 1);
+        }
+        return new BucklingResult(loadFactors, shapes, lanczos.MissedNone && lanczos.Found == wanted);
+    }
+}

@@ -1,0 +1,56 @@
+using System.Buffers;
+using StatueFrame.Mechanics.Sparse;
+
+namespace StatueFrame.Mechanics.Statics;
+
+/// <summary>
+/// First-order static analysis: the stiffness is factored once, in the constructor, and any number of load cases can be
+/// solved with it.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed class LinearStatics
+{
+    private readonly LdlFactorization factors;
+
+    /// <summary>Factors the stiffness of a frame.</summary>
+    /// <exception cref="FrameException">
+    /// The frame is a mechanism or has negative stiffness; names the node and freedom where it shows.
+    /// </exception>
+    public LinearStatics(Frame frame)
+    {
+        Frame = frame;
+        factors = Pivots.FactorPositive(frame, frame.Stiffness);
+    }
+
+    /// <summary>The frame.</summary>
+    public Frame Frame { get; }
+
+    /// <summary>The displacements under one or more load cases, as full vectors one after the other; m, rad.</summary>
+    /// <param name="loads">
+    /// Full vectors, one after the other; N, N·m. Loads at restrained freedoms go straight into the ground.
+    /// </param>
+    /// <exception cref="ArgumentException">The length is no multiple of the frame's, or a load is not finite.</exception>
+    public double[] Solve(ReadOnlySpan<double> loads)
+    {
+        var displacements = new double[loads.Length];
+        Solve(loads, displacements);
+        return displacements;
+    }
+
+    /// <summary>As <see cref="Solve(ReadOnlySpan{double})"/>, into room that the caller provides.</summary>
+    public void Solve(ReadOnlySpan<double> loads, Span<double> displacements)
+    {
+        int cases = Frame.RequireFull(loads, nameof(loads), single: false);
+        if (displacements.Length != loads.Length)
+            throw new ArgumentException("Displacements need as many values as loads.", nameof(displacements));
+        int full = Frame.FreedomCount, order = Frame.EquationCount;
+        double[] rented = ArrayPool<double>.Shared.Rent(cases * order);
+        Span<double> reduced = rented.AsSpan(0, cases * order);
+        for (int i = 0; i < cases; i++)
+            Frame.Reduce(loads.Slice(i * full, full), reduced.Slice(i * order, order));
+        factors.Solve(reduced);
+        for (int i = 0; i < cases; i++)
+            Frame.Expand(reduced.Slice(i * order, order), displacements.Slice(i * full, full));
+        ArrayPool<double>.Shared.Return(rented);
+    }
+}
