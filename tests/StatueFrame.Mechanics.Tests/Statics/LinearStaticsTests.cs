@@ -2,7 +2,6 @@ using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
 using StatueFrame.Mechanics.Elements;
 using StatueFrame.Mechanics.Statics;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Statics;
 

@@ -1,5 +1,4 @@
 using StatueFrame.Mechanics.Statics;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Statics;
 

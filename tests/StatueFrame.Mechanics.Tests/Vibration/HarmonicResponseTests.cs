@@ -2,7 +2,6 @@ using Complex = System.Numerics.Complex;
 using MathNet.Numerics.LinearAlgebra;
 using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Vibration;
 

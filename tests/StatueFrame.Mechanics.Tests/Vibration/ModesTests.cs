@@ -1,5 +1,4 @@
 using StatueFrame.Mechanics.Vibration;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Vibration;
 

@@ -1,6 +1,5 @@
 using CsCheck;
 using StatueFrame.Mechanics.Vibration;
-using StatueFrame.Testing;
 
 namespace StatueFrame.Mechanics.Tests.Vibration;
 
