@@ -28,12 +28,12 @@ public class StandoffValidationTests
         Row(Of(Bars.Flat with { Roll = Angle.FromDegrees(200) }), "Standoff.Roll", "out of range"),
         Row(Of(Bars.Flat with { Slide = SaddleSlide.Along(0, 0, 0) }), "Standoff.Slide", "must be a direction"),
         Row(Of(Bars.Flat with { Slide = SaddleSlide.Along(1, double.NaN, 0) }), "Standoff.Slide", "must be a direction"),
-        Row(Of(Bars.Flat with { TowerFixity = new() { WeakAxis = Spring(-1) } }), "Standoff.TowerFixity.WeakAxis", "must be 1 or more"),
+        Row(Of(Bars.Flat with { TowerFixity = new() { WeakAxis = Spring(-1) } }), "Standoff.TowerFixity.WeakAxis", "must not be negative"),
         Row(Of(Bars.Flat with { TowerFixity = new() { StrongAxis = Spring(1e15) } }), "Standoff.TowerFixity.StrongAxis", "not plausible"),
         Row(new ExplicitRing { Level = "L", Bars = [] }, "Bars.Count", "must be from 1 to 400"),
         Row(Explicit(0, 0), "Bars[0].SkinEnd", "the bar is 0 m long"),
         Row(Explicit(0, 1e300), "Bars[0].SkinEnd", "0.02 m to 20 m"),
-        Row(Of(Bars.Flat with { SkinFixity = new() { Twist = Spring(-1) } }), "Standoff.SkinFixity.Twist", "must be 1 or more"),
+        Row(Of(Bars.Flat with { SkinFixity = new() { Twist = Spring(-1) } }), "Standoff.SkinFixity.Twist", "must not be negative"),
         Row(Explicit(0, 2000), "Bars[0].SkinEnd", "the bar is 2000 m long"),
     ];
 

@@ -96,7 +96,7 @@ public sealed record En1991StructuralFactor
     public static En1991StructuralFactor AnnexB(
         WindProfile wind, Length height, Length width, Length referenceHeight, Frequency frequency, double logDecrement, double modeExponent = 1)
     {
-        Check(wind, height, width, referenceHeight, frequency, logDecrement, modeExponent);
+        Require(wind, height, width, referenceHeight, frequency, logDecrement, modeExponent);
         return AnnexB(wind, height.Meters, width.Meters, referenceHeight.Meters, frequency.Hertz, logDecrement, modeExponent);
     }
 
@@ -115,7 +115,7 @@ public sealed record En1991StructuralFactor
     public static En1991StructuralFactor AnnexC(
         WindProfile wind, Length height, Length width, Length referenceHeight, Frequency frequency, double logDecrement, double modeExponent = 1)
     {
-        Check(wind, height, width, referenceHeight, frequency, logDecrement, modeExponent);
+        Require(wind, height, width, referenceHeight, frequency, logDecrement, modeExponent);
         return AnnexC(wind, height.Meters, width.Meters, referenceHeight.Meters, frequency.Hertz, logDecrement, modeExponent);
     }
 
@@ -226,7 +226,7 @@ public sealed record En1991StructuralFactor
         return Math.Max(3, root + 0.6 / root);
     }
 
-    private static void Check(WindProfile wind, Length height, Length width, Length referenceHeight, Frequency frequency, double logDecrement, double modeExponent)
+    private static void Require(WindProfile wind, Length height, Length width, Length referenceHeight, Frequency frequency, double logDecrement, double modeExponent)
     {
         GustInput.Valid(wind);
         GustInput.Positive(height.Meters, 2000, nameof(height));
