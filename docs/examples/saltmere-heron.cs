@@ -7,33 +7,34 @@ using StatueFrame;
 using StatueFrame.Checks;
 using UnitsNet;
 
-// The tower: nine braced panels up to the shoulders, then a tapering tube inside the neck.
-TowerLevel[] shaft = [.. Enumerable.Range(0, 10).Select(i => new TowerLevel($"L{i}", (2.0 * i).Meters)
-{
-    Plan = TowerPlan.Square((2.8 - 0.2 * i).Meters),
-})];
-double[] neckHeights = [.. Enumerable.Range(1, 12).Select(i => 18.0 + i)];
-TowerLevel[] neck = [.. neckHeights.Select((z, i) => new TowerLevel($"N{i + 1}", z.Meters))];
+// The tower: braced panels up to the shoulders, then a tapering tube inside the neck. After the base, a level stands at
+// the middle of every metre, where a ring of standoffs carries that metre's band of skin.
+TowerLevel[] shaft =
+[
+    new TowerLevel("base", 0.Meters) { Plan = TowerPlan.Square(2.8.Meters) },
+    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters) }),
+];
+TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{i}", (i - 0.5).Meters))];
 
 TowerSegment panel = new LatticeSegment
 {
-    Legs = new AngleBar(120.Millimeters, 120.Millimeters, 14.Millimeters),
-    Braces = new AngleBar(75.Millimeters, 75.Millimeters, 8.Millimeters),
+    Legs = new AngleBar(150.Millimeters, 15.Millimeters),
+    Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,
 };
 double NeckDiameter(double z) => 0.80 - 0.037 * (z - 18);
-TowerSegment[] neckTubes = [.. neckHeights.Prepend(18.0).Zip(neckHeights, (bottom, top) => new MemberSegment
+MemberSegment NeckTube(double bottom) => new()
 {
     Section = new Tube(NeckDiameter(bottom).Meters, 14.Millimeters),
-    TopSection = new Tube(NeckDiameter(top).Meters, 14.Millimeters),
+    TopSection = new Tube(NeckDiameter(bottom + 1).Meters, 14.Millimeters),
     Material = StructuralSteel.S355,
-})];
+};
 
 var tower = new Tower
 {
     Levels = [.. shaft, .. neck],
-    Segments = [.. Enumerable.Repeat(panel, 9), .. neckTubes],
+    Segments = [.. Enumerable.Repeat(panel, 18), .. Enumerable.Range(0, 12).Select(i => NeckTube(17.5 + i))],
     Base = TowerBase.Rocking(6e9.NewtonMetersPerRadian),
 };
 
@@ -67,8 +68,7 @@ var skin = new Skin
     BandEdges = [.. Enumerable.Range(0, 31).Select(i => (1.0 * i).Meters)],
 };
 
-// The standoffs: stainless flats, laid obliquely so that they flex when the skin grows with heat. Each level of the
-// shaft carries two rings, half a metre below and above it; the neck's bars are shorter and thinner.
+// The standoffs: stainless flats, laid obliquely so that they flex when the skin grows with heat.
 var flat = new Standoff
 {
     Section = new FlatBar(60.Millimeters, 18.Millimeters),
@@ -78,19 +78,13 @@ var flat = new Standoff
 };
 var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 14.Millimeters) };
 
-EvenRing BodyRing(int level, double rise) => new()
-{
-    Level = $"L{level}", Rise = rise.Meters, Count = 30, Lay = 30.Degrees, Length = 0.55.Meters, Standoff = flat,
-};
-EvenRing NeckRing(string level, double rise) => new()
-{
-    Level = level, Rise = rise.Meters, Count = 10, Lay = 25.Degrees, Length = 0.30.Meters, Standoff = neckFlat,
-};
+EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 30, Lay = 30.Degrees, Length = 0.55.Meters, Standoff = flat };
+EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 10, Lay = 25.Degrees, Length = 0.25.Meters, Standoff = neckFlat };
 
 // The wing: half raised to one side, a tapering tube with four bands of its own.
 var wing = new Limb
 {
-    Name = "wing", From = "L7", Heading = 90.Degrees, Inclination = 35.Degrees,
+    Name = "wing", From = "L14", Heading = 90.Degrees, Inclination = 35.Degrees,
     Tower = new Tower
     {
         Levels = [new TowerLevel("root", 0.Meters), .. Enumerable.Range(1, 4).Select(i => new TowerLevel($"W{i}", (1.0 + 1.6 * i).Meters))],
@@ -135,18 +129,16 @@ var heron = new Statue
     Skin = skin,
     Standoffs =
     [
-        BodyRing(0, 0.5),
-        .. Enumerable.Range(1, 8).SelectMany(i => new[] { BodyRing(i, -0.5), BodyRing(i, 0.5) }),
-        BodyRing(9, -0.5),
-        .. Enumerable.Range(1, 12).Select(i => NeckRing($"N{i}", -0.2)),
+        .. Enumerable.Range(1, 18).Select(BodyRing),
+        .. Enumerable.Range(19, 12).Select(NeckRing),
     ],
     Limbs = [wing],
-    Fittings = [new Fitting { Name = "ladder", On = "L5", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters) }],
+    Fittings = [new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters) }],
     Points =
     [
         new NamedPoint("eye", "band 28"),
         new NamedPoint("tip", "band 30") { At = new Point3(0.3.Meters, 0.Meters, 30.Meters) },
-        new NamedPoint("wing tip", "wing/band 4") { At = new Point3(0.Meters, 6.72.Meters, 18.70.Meters) },
+        new NamedPoint("wing tip", "wing/band 4") { At = new Point3(0.Meters, 6.72.Meters, 18.20.Meters) },
     ],
     BaseAboveGround = 6.Meters,
 };
