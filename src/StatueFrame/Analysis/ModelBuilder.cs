@@ -56,7 +56,7 @@ internal sealed class ModelBuilder
         SegmentModel[] segments = AddSegments(prefix, tower, axes, levels);
         SkinBand[] bands = skin is null ? [] : BandBuilder.Bands(skin);
         Place[] bandPlaces = AddBands(prefix, bands, axes);
-        RingElement[] rings = new RingPlacer(prefix, tower, skin, bands, axes, levels, bandPlaces).Place(standoffs, at);
+        RingElement[] rings = new RingPlacer(prefix, tower, bands, axes, levels, bandPlaces).Place(standoffs, at);
         foreach (RingElement ring in rings)
             AddRing(ring, levels, bandPlaces[ring.Band]);
         for (int band = 1; seams is not null && band < bands.Length; band++)

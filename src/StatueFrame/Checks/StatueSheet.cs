@@ -182,14 +182,7 @@ internal sealed class StatueSheet
 
     private void AddLattice(Response response, string name)
     {
-        MemberForce? tension = null, compression = null;
-        foreach (MemberForce member in response.Cases.SelectMany(c => c.LatticeMembers()))
-        {
-            if (tension is null || member.Axial > tension.Axial)
-                tension = member;
-            if (compression is null || member.Axial < compression.Axial)
-                compression = member;
-        }
+        (MemberForce? tension, MemberForce? compression) = response.LatticeExtremes();
         if (tension?.Axial.Newtons > 0)
             Add(name, "greatest tension in a lattice member", tension.Axial.Newtons, Dimension.Force, $"{tension.Segment}, {tension.Member}, {Towards(tension.Heading)}");
         if (compression?.Axial.Newtons < 0)
