@@ -41,7 +41,7 @@ internal sealed class BarEnvelope
         int at = firstBar;
         for (int i = firstBar + 1; i < firstBar + count; i++)
         {
-            if (worst[i].AtStress.WorseStress > worst[at].AtStress.WorseStress)
+            if (Extremes.Exceeds(worst[i].AtStress.WorseStress, worst[at].AtStress.WorseStress))
                 at = i;
         }
         return at;
@@ -67,9 +67,9 @@ internal sealed class BarEnvelope
             BarState state = cases[i].StateOf(ring, bar, band);
             if (i == 0)
                 found = new Worst(0, 0, state, state);
-            if (state.WorseStress > found.AtStress.WorseStress)
+            if (Extremes.Exceeds(state.WorseStress, found.AtStress.WorseStress))
                 found = found with { StressCase = i, AtStress = state };
-            if (state.WorseDeflection > found.AtDeflection.WorseDeflection)
+            if (Extremes.Exceeds(state.WorseDeflection, found.AtDeflection.WorseDeflection))
                 found = found with { DeflectionCase = i, AtDeflection = state };
         }
         return found;
@@ -82,7 +82,7 @@ internal sealed class BarEnvelope
         int at = 0;
         for (int i = 1; i < worst.Length; i++)
         {
-            if (value(worst[i]) > value(worst[at]))
+            if (Extremes.Exceeds(value(worst[i]), value(worst[at])))
                 at = i;
         }
         return ResultOf(at);

@@ -5,7 +5,7 @@ internal readonly record struct BarState(double RingStress, double RingDeflectio
 {
     public double WorseStress => LimpStress > RingStress ? LimpStress : RingStress;
 
-    public SkinAssumption Worse => LimpStress > RingStress ? SkinAssumption.LimpSkin : SkinAssumption.RigidRing;
+    public SkinAssumption Worse => Extremes.Exceeds(LimpStress, RingStress) ? SkinAssumption.LimpSkin : SkinAssumption.RigidRing;
 
     public double WorseDeflection => LimpDeflection > RingDeflection ? LimpDeflection : RingDeflection;
 }

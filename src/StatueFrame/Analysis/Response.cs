@@ -38,20 +38,20 @@ public sealed class Response
     public IReadOnlyList<LoadCase> Cases => cases;
 
     /// <summary>The load case with the greatest overturning moment at the base.</summary>
-    public LoadCase OverturningGoverns => cases.MaxBy(c => c.Base.Overturning.NewtonMeters)!;
+    public LoadCase OverturningGoverns => cases.FirstGreatest(c => c.Base.Overturning.NewtonMeters);
 
     /// <summary>The load case with the greatest total wind force.</summary>
-    public LoadCase WindForceGoverns => cases.MaxBy(c => c.WindForce.Newtons)!;
+    public LoadCase WindForceGoverns => cases.FirstGreatest(c => c.WindForce.Newtons);
 
     /// <summary>The greatest sway of a named point over all headings.</summary>
     /// <param name="point">The point's name.</param>
     /// <exception cref="ArgumentException">The statue has no such point.</exception>
-    public Movement GreatestSway(string point) => cases.Select(c => c.Of(point)).MaxBy(m => m.Sway.Meters)!;
+    public Movement GreatestSway(string point) => Array.ConvertAll(cases, c => c.Of(point)).FirstGreatest(m => m.Sway.Meters);
 
     /// <summary>The greatest twist of a named point about z over all headings.</summary>
     /// <param name="point">The point's name.</param>
     /// <exception cref="ArgumentException">The statue has no such point.</exception>
-    public Movement GreatestTwist(string point) => cases.Select(c => c.Of(point)).MaxBy(m => Math.Abs(m.Twist.Radians))!;
+    public Movement GreatestTwist(string point) => Array.ConvertAll(cases, c => c.Of(point)).FirstGreatest(m => Math.Abs(m.Twist.Radians));
 
     /// <summary>Every standoff with the worst stress and the greatest deflection over all headings and both assumptions.</summary>
     public IReadOnlyList<BarResult> Bars => bars.Value.Results;
@@ -79,9 +79,9 @@ public sealed class Response
                 loadCase.AxialForces(segment, axial);
                 for (int i = 0; i < axial.Length; i++)
                 {
-                    if (greatest is null || axial[i] > greatest.Value.Axial)
+                    if (greatest is null || Extremes.Exceeds(axial[i], greatest.Value.Axial))
                         greatest = (loadCase, segment, i, axial[i]);
-                    if (least is null || axial[i] < least.Value.Axial)
+                    if (least is null || Extremes.Exceeds(-axial[i], -least.Value.Axial))
                         least = (loadCase, segment, i, axial[i]);
                 }
             }

@@ -19,7 +19,7 @@ public static class BarChecks
     /// </remarks>
     public static Check Bending(BarResult bar, string situation, double stressFraction)
     {
-        string heading = bar.StressHeading is { } h ? $"wind towards {h.Degrees:0.#}°" : "no wind";
+        string heading = Headings.Describe(bar.StressHeading);
         string assumption = bar.StressAssumption == SkinAssumption.RigidRing ? "band as a rigid ring" : "limp skin, the bar alone";
         return Check.Of(
             new CheckSubject("bars.bending", "stress in a standoff", bar.Where, situation), Dimension.Stress, Allowable,

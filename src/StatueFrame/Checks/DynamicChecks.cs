@@ -1,4 +1,5 @@
 using StatueFrame.Analysis;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -26,8 +27,8 @@ public static class DynamicChecks
         if (f < RigidFrequency)
         {
             return Check.NotChecked(subject, wind.GustEffectFactor is { } g
-                ? $"the lowest frequency is {f:0.00} Hz, below 1 Hz: the gust factor {g:0.00} that was given must come from the dynamic method"
-                : $"the lowest frequency is {f:0.00} Hz, below 1 Hz: gusts need the dynamic method", Limit);
+                ? Invariant($"the lowest frequency is {f:0.00} Hz, below 1 Hz: the gust factor {g:0.00} that was given must come from the dynamic method")
+                : Invariant($"the lowest frequency is {f:0.00} Hz, below 1 Hz: gusts need the dynamic method"), Limit);
         }
         return Check.Of(subject, Dimension.Frequency, Limit, w =>
         {

@@ -1,4 +1,5 @@
 using StatueFrame.Analysis;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -18,7 +19,7 @@ public static class StabilityChecks
         double alpha_cr = stability.BucklingFactor ?? Stability.GreatestFactor;
         return Check.Of(subject, Dimension.Number, Limit, w =>
         {
-            w?.Note(stability.BucklingFactor is null ? $"The statue does not buckle below {Stability.GreatestFactor:0} times the loads." : "The loads times the factor make the statue buckle.");
+            w?.Note(stability.BucklingFactor is null ? Invariant($"The statue does not buckle below {Stability.GreatestFactor:0} times the loads.") : "The loads times the factor make the statue buckle.");
             w.Given(alpha_cr, Dimension.Number, "buckling factor");
             w.Given(least, Dimension.Number, "least factor");
             return (least, alpha_cr);

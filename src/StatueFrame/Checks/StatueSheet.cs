@@ -1,4 +1,6 @@
 using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -69,7 +71,11 @@ internal sealed class StatueSheet
             if (model.Masses.Of(group).Kilograms > 0)
                 Add("masses", group.ToString().ToLowerInvariant(), model.Masses.Of(group).Kilograms, Dimension.Mass);
         }
-        Add("masses", "total", model.Masses.TotalKilograms, Dimension.Mass, $"center of mass at x {model.Masses.CenterMeters.X:0.00} m, y {model.Masses.CenterMeters.Y:0.00} m, z {model.Masses.CenterMeters.Z:0.00} m");
+        Add("masses", "total", model.Masses.TotalKilograms, Dimension.Mass);
+        Vector3D center = model.Masses.CenterMeters;
+        Add("center of mass", "x", center.X, Dimension.Length);
+        Add("center of mass", "y", center.Y, Dimension.Length);
+        Add("center of mass", "z", center.Z, Dimension.Length);
     }
 
     /// <summary>The statue under its weight alone: how eccentric mass tilts it.</summary>
@@ -79,7 +85,8 @@ internal sealed class StatueSheet
         foreach (NamedPoint point in model.Statue.Points)
         {
             Movement movement = rest.Cases[0].Of(point.Name);
-            Add("at rest, self-weight alone", $"sway at {point.Name}", movement.Sway.Meters, Dimension.SmallLength, $"tilt {movement.Tilt.Degrees:0.000}°, down {-movement.Z.Millimeters:0.0} mm");
+            Add("at rest, self-weight alone", $"sway at {point.Name}", movement.Sway.Meters, Dimension.SmallLength, Invariant($"tilt {movement.Tilt.Degrees:0.000}°"));
+            Add("at rest, self-weight alone", $"sinking of {point.Name}", -movement.Z.Meters, Dimension.SmallLength);
         }
     }
 
@@ -122,8 +129,10 @@ internal sealed class StatueSheet
         LoadCase worst = response.OverturningGoverns;
         Add(name, "base shear", worst.Base.Shear.Newtons, Dimension.Force, Towards(worst));
         Add(name, "base vertical force", -worst.Base.ForceZ.Newtons, Dimension.Force, "downwards");
-        Add(name, "base overturning moment", worst.Base.Overturning.NewtonMeters, Dimension.Moment, double.IsFinite(worst.Base.Eccentricity) ? $"{Towards(worst)}, eccentricity {worst.Base.Eccentricity:0.00} m".TrimStart(',', ' ') : Towards(worst));
-        LoadCase twist = response.Cases.MaxBy(c => Math.Abs(c.Base.MomentZ.NewtonMeters))!;
+        Add(name, "base overturning moment", worst.Base.Overturning.NewtonMeters, Dimension.Moment, Towards(worst));
+        if (double.IsFinite(worst.Base.Eccentricity))
+            Add(name, "eccentricity of the base reaction", worst.Base.Eccentricity, Dimension.Length, Towards(worst));
+        LoadCase twist = response.Cases.FirstGreatest(c => Math.Abs(c.Base.MomentZ.NewtonMeters));
         Add(name, "base twisting moment", Math.Abs(twist.Base.MomentZ.NewtonMeters), Dimension.Moment, Towards(twist));
     }
 
@@ -132,7 +141,7 @@ internal sealed class StatueSheet
         foreach (NamedPoint point in model.Statue.Points)
         {
             Movement movement = response.GreatestSway(point.Name);
-            Add(name, $"sway at {point.Name}", movement.Sway.Meters, Dimension.SmallLength, $"{Towards(movement.Heading)}, twist {movement.Twist.Degrees:0.000}°".TrimStart(',', ' '));
+            Add(name, $"sway at {point.Name}", movement.Sway.Meters, Dimension.SmallLength, Invariant($"{Towards(movement.Heading)}, twist {Math.Abs(movement.Twist.Degrees):0.000}°"));
         }
         foreach (SwayLimit limit in criteria.Sway)
         {
@@ -159,7 +168,7 @@ internal sealed class StatueSheet
             Add(name, "greatest bar deflection", most.Deflection.Meters, Dimension.SmallLength, $"{most.Where}, {Assumed(most.DeflectionAssumption)}, {Towards(most.DeflectionHeading)}");
             double relative = most.Deflection.Meters / most.Length.Meters;
             if (relative > SmallDeflectionLimit)
-                warnings.Add($"{name}: {most.Where} deflects by {100 * relative:0} % of its length; above {100 * SmallDeflectionLimit:0} % small-deflection results are more than 5 % off (Mattiasson 1981, Int. J. Num. Meth. Eng. 17).");
+                warnings.Add(Invariant($"{name}: {most.Where} deflects by {100 * relative:0} % of its length; above {100 * SmallDeflectionLimit:0} % small-deflection results are more than 5 % off (Mattiasson 1981, Int. J. Num. Meth. Eng. 17)."));
         }
         if (response.WorstBar is { } worst)
             Add(name, "greatest bar stress", worst.Stress.Pascals, Dimension.Stress, $"{worst.Where}, {Assumed(worst.StressAssumption)}, {Towards(worst.StressHeading)}");
@@ -196,7 +205,7 @@ internal sealed class StatueSheet
         {
             Add(name, "second-order amplification", amplification, Dimension.Number, Towards(stability.Heading));
             if (amplification > 1.1)
-                warnings.Add($"{name}: second-order effects add {100 * (amplification - 1):0} % to the sway; results without them, which this sheet lists, are too small.");
+                warnings.Add(Invariant($"{name}: second-order effects add {100 * (amplification - 1):0} % to the sway; results without them, which this sheet lists, are too small."));
         }
         else
         {
@@ -214,7 +223,7 @@ internal sealed class StatueSheet
 
     private static string Towards(LoadCase loadCase) => Towards(loadCase.Heading);
 
-    private static string Towards(UnitsNet.Angle? heading) => heading is { } h ? $"wind towards {h.Degrees:0.#}°" : "";
+    private static string Towards(UnitsNet.Angle? heading) => Headings.Describe(heading);
 
     private void AddModelAssumptions()
     {

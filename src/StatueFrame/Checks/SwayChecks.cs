@@ -13,7 +13,7 @@ public static class SwayChecks
     public static Check Limit(Movement movement, SwayLimit limit, string situation)
     {
         double dx = movement.X.Meters, dy = movement.Y.Meters, greatest = limit.Limit.Meters;
-        string heading = movement.Heading is { } h ? $"wind towards {h.Degrees:0.#}°" : "no wind";
+        string heading = Headings.Describe(movement.Heading);
         return Check.Of(
             new CheckSubject("sway.limit", "sway at a named point", movement.Point, situation), Dimension.SmallLength, limit.Source,
             w =>

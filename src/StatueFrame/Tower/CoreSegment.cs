@@ -1,5 +1,6 @@
 using StatueFrame.Mechanics.Elements;
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -55,7 +56,7 @@ public sealed record CoreSegment : TowerSegment
         void Require(double si, string member, string unit)
         {
             if (!(si is > 1 and < 1e18))
-                v.Add(member, $"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}");
+                v.Add(member, Invariant($"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}"));
         }
     }
 }
