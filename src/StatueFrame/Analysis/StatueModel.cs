@@ -95,6 +95,9 @@ public sealed class StatueModel
         }
     }
 
+    /// <summary>Center of the trunk's first level, m: what base moments are about.</summary>
+    internal Vector3D BaseCenter => Bodies[0].Levels[0].Center;
+
     /// <summary>Number of bands of the whole statue.</summary>
     internal int BandCount => bands.Length;
 
