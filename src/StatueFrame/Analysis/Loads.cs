@@ -58,14 +58,14 @@ internal sealed class Loads
         for (int i = 0; i < nodal.Length; i++)
             nodal[i] = WeightFactor * unit[i];
         var force = new Vector3D(0, 0, -WeightFactor * model.Masses.TotalKilograms * SelfWeight.Gravity);
-        Resultant = Resultant.Of(force, model.Masses.CenterMeters);
+        Resultant = Resultant.Of(force, model.Masses.CenterMeters - model.BaseCenter);
     }
 
     private void AddImposed(StatueModel model, ImposedLoad load, double factor, Span<double> nodal)
     {
         Place place = model.PlaceOf(load.On);
         var force = factor * new Vector3D(load.AlongX.Newtons, load.AlongY.Newtons, -load.Down.Newtons);
-        AddForce(nodal, place, force, load.At?.Meters ?? place.Center);
+        AddForce(model, nodal, place, force, load.At?.Meters ?? place.Center);
     }
 
     private void AddWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
@@ -82,11 +82,11 @@ internal sealed class Loads
             Vector3D force = pressure * exposure.ProjectedArea * WindDirection;
             BandPressures[i] = pressure;
             WindForce += force;
-            AddForce(nodal, body.BandPlaces[index], force, at);
+            AddForce(model, nodal, body.BandPlaces[index], force, at);
         }
     }
 
-    private void AddForce(Span<double> nodal, Place place, Vector3D force, Vector3D at)
+    private void AddForce(StatueModel model, Span<double> nodal, Place place, Vector3D force, Vector3D at)
     {
         Vector3D moment = (at - place.NodeAt).Cross(force);
         Span<double> node = nodal.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
@@ -96,6 +96,6 @@ internal sealed class Loads
         node[3] += moment.X;
         node[4] += moment.Y;
         node[5] += moment.Z;
-        Resultant += Resultant.Of(force, at);
+        Resultant += Resultant.Of(force, at - model.BaseCenter);
     }
 }

@@ -19,13 +19,18 @@ internal static class ModeReader
         ReadOnlySpan<double> shape = set.Shape(mode);
         double[] momentum = model.Frame.InertiaForces(shape);
         var shares = new Dictionary<string, double>();
+        var counted = new HashSet<int>();
         foreach (BodyModel body in model.Bodies)
         {
             bool isTrunk = body.Prefix.Length == 0;
             foreach (Place place in body.Levels)
-                Add(isTrunk ? "tower" : body.Name, Energy(shape, momentum, place.Node), isOwn: place.NodeAt == place.Center);
+            {
+                // The node that a limb shares with the level it starts from counts with that level, which comes first.
+                if (counted.Add(place.Node))
+                    Add(isTrunk ? "tower" : body.Name, Energy(shape, momentum, place.Node));
+            }
             foreach (Place place in body.BandPlaces)
-                Add(isTrunk ? "skin" : body.Name, Energy(shape, momentum, place.Node), isOwn: true);
+                Add(isTrunk ? "skin" : body.Name, Energy(shape, momentum, place.Node));
         }
         return new ModeResult
         {
@@ -39,11 +44,7 @@ internal static class ModeReader
         double Fraction(int direction) =>
             set.MovingMass(direction) > 0 ? set.EffectiveMass(mode, direction) / set.MovingMass(direction) : 0;
 
-        void Add(string part, double energy, bool isOwn)
-        {
-            if (isOwn)
-                shares[part] = shares.GetValueOrDefault(part) + energy;
-        }
+        void Add(string part, double energy) => shares[part] = shares.GetValueOrDefault(part) + energy;
     }
 
     private static double Energy(ReadOnlySpan<double> shape, double[] momentum, int node)

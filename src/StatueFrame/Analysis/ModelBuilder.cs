@@ -45,7 +45,51 @@ internal sealed class ModelBuilder
         }
         for (int node = 0; node < nodeMasses.Count; node++)
             frame.AddMass(node, nodeMasses[node]);
-        return new StatueModel(statue, [.. bodies], places, frame.Build(), masses);
+        Frame built = frame.Build();
+        return new StatueModel(statue, [.. bodies], places, built, Weight(built), masses);
+    }
+
+    /// <summary>
+    /// The weight of everything as nodal forces: mass times fall. Where the ground holds a node, the mass matrix that is
+    /// solved with lacks the held freedoms, though what is on them weighs on the free ones too; that part is added here.
+    /// </summary>
+    private double[] Weight(Frame built)
+    {
+        double[] weight = built.InertiaForces(built.RigidMotion(2));
+        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size];
+        foreach (FrameElement element in built.Elements)
+        {
+            if (!IsHeld(element.Start) && !IsHeld(element.End))
+                continue;
+            m.Clear();
+            element.AddMass(m);
+            AddHeld(m, [element.Start, element.End]);
+        }
+        for (int node = 0; node < nodeMasses.Count; node++)
+        {
+            if (IsHeld(node))
+                AddHeld(nodeMasses[node], [node]);
+        }
+        for (int i = 0; i < weight.Length; i++)
+            weight[i] *= -SelfWeight.Gravity;
+        return weight;
+
+        bool IsHeld(int node) => built.Nodes[node].Restrained != Freedoms.None;
+
+        void AddHeld(ReadOnlySpan<double> mass, ReadOnlySpan<int> nodes)
+        {
+            int size = nodes.Length * Frame.NodeSize;
+            for (int i = 0; i < size; i++)
+            {
+                int at = nodes[i / Frame.NodeSize] * Frame.NodeSize + i % Frame.NodeSize;
+                for (int j = 2; j < size; j += Frame.NodeSize)
+                {
+                    int fallen = nodes[j / Frame.NodeSize] * Frame.NodeSize + 2;
+                    if (built.EquationOf(at) < 0 || built.EquationOf(fallen) < 0)
+                        weight[at] += mass[i * size + j];
+                }
+            }
+        }
     }
 
     private void AddBody(

@@ -120,12 +120,15 @@ internal sealed class SegmentModel
         _ => axes.ToGlobal(panel!.Interior[local - 2]),
     };
 
-    /// <summary>From the middle of the panel's plan to the member: local z of a leg points outward.</summary>
+    /// <summary>
+    /// From the middle of the plan at the member's own height to the member: local z of a leg or a horizontal points
+    /// outward, in every bay alike.
+    /// </summary>
     private Vector3D Outward(LatticeMember member)
     {
-        Vector3D middle = 0.5 * (lower.Center + upper.Center);
-        Vector3D at = 0.5 * (axes.ToGlobal(member.From) + axes.ToGlobal(member.To));
-        return at - middle;
+        Vector3D at = 0.5 * (axes.ToGlobal(member.From) + axes.ToGlobal(member.To)), axis = upper.Center - lower.Center;
+        double t = (at - lower.Center).Dot(axes.Axes.Z) / axis.Dot(axes.Axes.Z);
+        return at - lower.Center - t * axis;
     }
 
     private BeamElement Beam(BeamDefinition definition, double roll) =>

@@ -16,13 +16,14 @@ public sealed class StatueModel
     private readonly (BodyModel Body, int Band)[] bands;
     private readonly List<(RingElement Ring, int BandInStatue)> rings = [];
 
-    internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, MassSummary masses)
+    internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, double[] selfWeight, MassSummary masses)
     {
         Statue = statue;
         Bodies = bodies;
         Frame = frame;
         Masses = masses;
         this.places = places;
+        this.selfWeight = selfWeight;
         Statics = new LinearStatics(frame);
         bands = [.. bodies.SelectMany(body => Enumerable.Range(0, body.Bands.Length).Select(band => (body, band)))];
         int firstBand = 0;
@@ -33,10 +34,6 @@ public sealed class StatueModel
         }
         BarCount = rings.Sum(r => r.Ring.Bars.Length);
         HasTensionOnly = bodies.Any(body => body.Segments.Any(s => s.IsTensionOnly));
-        double[] fall = frame.RigidMotion(2);
-        selfWeight = frame.InertiaForces(fall);
-        for (int i = 0; i < selfWeight.Length; i++)
-            selfWeight[i] *= -SelfWeight.Gravity;
     }
 
     /// <summary>Builds the model of a statue.</summary>
@@ -57,7 +54,7 @@ public sealed class StatueModel
 
     internal LinearStatics Statics { get; }
 
-    /// <summary>Nodal forces of the weight of everything, N and N·m; zero at freedoms that the ground holds.</summary>
+    /// <summary>Nodal forces of the weight of everything, N and N·m; what acts on held freedoms goes straight into the ground.</summary>
     internal ReadOnlySpan<double> SelfWeightLoads => selfWeight;
 
     /// <summary>The statue's lowest modes of vibration, undamped, about the unloaded state.</summary>
@@ -97,6 +94,9 @@ public sealed class StatueModel
             return top + Statue.BaseAboveGround.Meters;
         }
     }
+
+    /// <summary>Center of the trunk's first level, m: what base moments are about.</summary>
+    internal Vector3D BaseCenter => Bodies[0].Levels[0].Center;
 
     /// <summary>Number of bands of the whole statue.</summary>
     internal int BandCount => bands.Length;

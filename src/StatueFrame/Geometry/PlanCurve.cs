@@ -9,6 +9,12 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class PlanCurve
 {
+    /// <summary>How far past its ends an edge still catches a ray, of its length: none may slip between two edges.</summary>
+    private const double AtVertex = 1e-12;
+
+    /// <summary>Edges that turn by less than this, rad, stand for a smooth curve.</summary>
+    private const double Smooth = 20 * Math.PI / 180;
+
     private readonly double[] x;
     private readonly double[] y;
 
@@ -237,7 +243,7 @@ internal sealed class PlanCurve
 
     /// <summary>
     /// Where a ray first meets the curve: the distance along the unit direction (NaN when it misses), the outward unit
-    /// normal of the edge it meets, and the perimeter position there, m.
+    /// normal there, and the perimeter position, m.
     /// </summary>
     public (double Distance, double NormalX, double NormalY, double Position) Cast(double originX, double originY, double directionX, double directionY)
     {
@@ -257,7 +263,7 @@ internal sealed class PlanCurve
             if (Math.Abs(cross) < 1e-300)
                 continue;
             double t = ((x[i] - originX) * ey - (y[i] - originY) * ex) / cross, s = before / cross;
-            if (t < 0 || s < 0 || s > 1 || t >= distance)
+            if (t < 0 || s < -AtVertex || s > 1 + AtVertex || t >= distance)
                 continue;
             (distance, part, hit) = (t, s, i);
         }
@@ -266,11 +272,33 @@ internal sealed class PlanCurve
         double length = EdgeLength(hit), position = part * length;
         for (int i = 0; i < hit; i++)
             position += EdgeLength(i);
-        int end = Next(hit);
-        return (distance, (y[end] - y[hit]) / length, (x[hit] - x[end]) / length, position < Perimeter ? position : 0);
+        (double normalX, double normalY) = Normal(hit, part);
+        return (distance, normalX, normalY, position < Perimeter ? position : 0);
 
         // On which side of the ray's line a vertex lies, and how far off it.
         double Side(int i) => (x[i] - originX) * directionY - (y[i] - originY) * directionX;
+    }
+
+    /// <summary>
+    /// The outward unit normal at a fraction <paramref name="s"/> of an edge. Next to a corner it is the edge's own; where
+    /// the edges turn little, as in an ellipse, it runs on from edge to edge and does not jump at the vertices.
+    /// </summary>
+    private (double X, double Y) Normal(int edge, double s)
+    {
+        int before = edge == 0 ? x.Length - 1 : edge - 1, end = Next(edge);
+        double ex = x[end] - x[edge], ey = y[end] - y[edge], length = Math.Sqrt(ex * ex + ey * ey);
+        double atStart = -0.5 * SmoothTurn(before, edge), atEnd = 0.5 * SmoothTurn(edge, end);
+        (double sin, double cos) = Math.SinCos(atStart + s * (atEnd - atStart));
+        return ((cos * ey + sin * ex) / length, (sin * ey - cos * ex) / length);
+    }
+
+    /// <summary>The angle by which an edge turns from the one before it, rad; 0 at a corner.</summary>
+    private double SmoothTurn(int first, int second)
+    {
+        int a = Next(first), b = Next(second);
+        double ux = x[a] - x[first], uy = y[a] - y[first], vx = x[b] - x[second], vy = y[b] - y[second];
+        double turn = Math.Atan2(ux * vy - uy * vx, ux * vx + uy * vy);
+        return Math.Abs(turn) < Smooth ? turn : 0;
     }
 
     /// <summary>The edge, and the part of it run through, at a perimeter position; every turn adds <see cref="Count"/> edges.</summary>
