@@ -91,6 +91,9 @@ internal sealed class StatueSheet
     private void AddSituation(Response response, ModalResponse modes)
     {
         string name = response.Situation.Name;
+        assumptions.AddRange(response.Situation.Factors);
+        if (response.Situation.Ice is { } ice)
+            assumptions.AddRange(ice.Assumptions());
         AddReactions(response, name);
         AddMovements(response, name);
         if (response.Situation.Wind?.Action is WindAction wind)
@@ -137,6 +140,8 @@ internal sealed class StatueSheet
             assumptions.Add(new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource));
         if (wind.GustEffectFactor is null)
             assumptions.Add(new Assumption("gust factor", $"{wind.RigidGustFactor.Value}, a statue that is rigid for gusts", wind.RigidGustFactor.Source));
+        assumptions.AddRange(BareTowerNotes.Assumptions(model, wind));
+        warnings.AddRange(BareTowerNotes.Warnings(model));
         checks.Add(DynamicChecks.RigidForWind(modes.First, wind, name));
     }
 

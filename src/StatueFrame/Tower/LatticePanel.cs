@@ -20,8 +20,9 @@ internal enum LatticeRole
 /// <param name="Section">Its section.</param>
 /// <param name="Pinned">Whether it is pin-ended, carrying axial force only.</param>
 /// <param name="Pair">For crossing diagonals: the index of the other one; otherwise −1.</param>
+/// <param name="Face">The face it lies in, from 0, between the legs of that number and the next; −1 for a leg.</param>
 internal sealed record LatticeMember(
-    LatticeRole Role, string Label, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1);
+    LatticeRole Role, string Label, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1, int Face = -1);
 
 /// <summary>
 /// The members and joints of a <see cref="LatticeSegment"/> between two levels. Joints at the two levels belong to the
@@ -84,38 +85,39 @@ internal sealed class LatticePanel
         {
             case Bracing.Cross or Bracing.TensionOnlyCross:
                 int first = members.Count;
-                Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), Joint(right, bay + 1), segment.Braces, pinned: true, first + 1);
-                Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), Joint(left, bay + 1), segment.Braces, pinned: true, first);
+                Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), Joint(right, bay + 1), segment.Braces, pinned: true, face, first + 1);
+                Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), Joint(left, bay + 1), segment.Braces, pinned: true, face, first);
                 break;
             case Bracing.SingleDiagonal:
                 (int foot, int head) = (face + bay) % 2 == 0 ? (left, right) : (right, left);
-                Add(LatticeRole.Brace, $"brace, {where}", Joint(foot, bay), Joint(head, bay + 1), segment.Braces, pinned: true);
+                Add(LatticeRole.Brace, $"brace, {where}", Joint(foot, bay), Joint(head, bay + 1), segment.Braces, pinned: true, face);
                 break;
             default:
-                AddKBrace(left, right, bay, where);
+                AddKBrace(face, bay, where);
                 return;
         }
         if (bay + 1 < segment.Bays)
-            Add(LatticeRole.Horizontal, $"horizontal, {where}", Joint(left, bay + 1), Joint(right, bay + 1), Horizontals, pinned: true);
+            Add(LatticeRole.Horizontal, $"horizontal, {where}", Joint(left, bay + 1), Joint(right, bay + 1), Horizontals, pinned: true, face);
     }
 
-    private void AddKBrace(int left, int right, int bay, string where)
+    private void AddKBrace(int face, int bay, string where)
     {
+        int left = face, right = (face + 1) % bottom.Length;
         Vector3D at = 0.5 * (Corner(left, bay + 1) + Corner(right, bay + 1));
         int node = 1;
         if (bay + 1 < segment.Bays)
         {
             node = 2 + interior.Count;
             interior.Add(at);
-            Add(LatticeRole.Horizontal, $"horizontal a, {where}", Joint(left, bay + 1), (node, at), Horizontals, pinned: false);
-            Add(LatticeRole.Horizontal, $"horizontal b, {where}", (node, at), Joint(right, bay + 1), Horizontals, pinned: false);
+            Add(LatticeRole.Horizontal, $"horizontal a, {where}", Joint(left, bay + 1), (node, at), Horizontals, pinned: false, face);
+            Add(LatticeRole.Horizontal, $"horizontal b, {where}", (node, at), Joint(right, bay + 1), Horizontals, pinned: false, face);
         }
-        Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), (node, at), segment.Braces, pinned: true);
-        Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), (node, at), segment.Braces, pinned: true);
+        Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), (node, at), segment.Braces, pinned: true, face);
+        Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), (node, at), segment.Braces, pinned: true, face);
     }
 
     private Section Horizontals => segment.Horizontals ?? segment.Braces;
 
-    private void Add(LatticeRole role, string label, (int Node, Vector3D At) from, (int Node, Vector3D At) to, Section section, bool pinned, int pair = -1) =>
-        members.Add(new LatticeMember(role, label, from.Node, to.Node, from.At, to.At, section, pinned, pair));
+    private void Add(LatticeRole role, string label, (int Node, Vector3D At) from, (int Node, Vector3D At) to, Section section, bool pinned, int face = -1, int pair = -1) =>
+        members.Add(new LatticeMember(role, label, from.Node, to.Node, from.At, to.At, section, pinned, pair, face));
 }
