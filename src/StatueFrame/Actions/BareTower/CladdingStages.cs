@@ -120,8 +120,11 @@ public static class CladdingStages
         lower is EllipseOutline a && upper is EllipseOutline b && a.Rotation.Radians == b.Rotation.Radians
             ? new EllipseOutline
             {
-                WidthX = Mix(a.WidthX, b.WidthX, t), WidthY = Mix(a.WidthY, b.WidthY, t),
-                CenterX = Mix(a.CenterX, b.CenterX, t), CenterY = Mix(a.CenterY, b.CenterY, t), Rotation = a.Rotation,
+                WidthX = Mix(a.WidthX, b.WidthX, t),
+                WidthY = Mix(a.WidthY, b.WidthY, t),
+                CenterX = Mix(a.CenterX, b.CenterX, t),
+                CenterY = Mix(a.CenterY, b.CenterY, t),
+                Rotation = a.Rotation,
             }
             : null;
 

@@ -78,8 +78,11 @@ public class BareWindTests
     {
         var core = new CoreSegment
         {
-            BendingX = Rigidity.FromNewtonSquareMeters(1e9), BendingY = Rigidity.FromNewtonSquareMeters(1e9),
-            Torsion = Rigidity.FromNewtonSquareMeters(1e9), Axial = Force.FromNewtons(1e10), Mass = LinearDensity.FromKilogramsPerMeter(500),
+            BendingX = Rigidity.FromNewtonSquareMeters(1e9),
+            BendingY = Rigidity.FromNewtonSquareMeters(1e9),
+            Torsion = Rigidity.FromNewtonSquareMeters(1e9),
+            Axial = Force.FromNewtons(1e10),
+            Mass = LinearDensity.FromKilogramsPerMeter(500),
         };
         Statue Mast(TowerPlan? plan) => new()
         {

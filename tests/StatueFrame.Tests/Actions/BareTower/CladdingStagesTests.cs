@@ -72,7 +72,8 @@ public class CladdingStagesTests
         {
             Skin = new Skin
             {
-                Material = Copper.HalfHardR240, Thickness = 2.Millimeters,
+                Material = Copper.HalfHardR240,
+                Thickness = 2.Millimeters,
                 Stations = [.. new[] { 2.0, 4.0 }.Select(z => new SkinStation { Elevation = z.Meters, Outline = new EllipseOutline { WidthX = 1.Meters, WidthY = 1.Meters } })],
             },
             Standoffs = [new EvenRing { Level = "end", Rise = (-0.2).Meters, Count = 6, Length = 0.45.Meters, Standoff = ((EvenRing)Stages.Statue.Standoffs[0]).Standoff }],
