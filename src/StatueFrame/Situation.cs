@@ -19,6 +19,12 @@ public sealed record Situation
     /// <summary>What acts, with factors: <c>[1.35 * new SelfWeight(), 1.5 * wind]</c>.</summary>
     public required ValueList<FactoredAction> Actions { get; init; }
 
+    /// <summary>What its factors rest on, for the sheet; the combination rules fill it in.</summary>
+    public ValueList<Assumption> Factors { get; init; } = [];
+
+    /// <summary>The situation's ice, or null.</summary>
+    internal IceAction? Ice => Actions.Select(a => a.Action).OfType<IceAction>().FirstOrDefault();
+
     /// <summary>The situation's wind, or null.</summary>
     internal FactoredAction? Wind => Actions.FirstOrDefault(a => a.Action is WindAction);
 
@@ -31,6 +37,8 @@ public sealed record Situation
             Actions[i].Validate(v.At(nameof(Actions), i));
         if (Actions.Count(a => a.Action is WindAction) > 1)
             v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
+        if (Actions.Count(a => a.Action is IceAction) > 1)
+            v.Add(nameof(Actions), "has more than one coat of ice", "Put each in a situation of its own.");
         if (!Enum.IsDefined(LimitState))
             v.Add(nameof(LimitState), $"is not a limit state: {LimitState}");
     }

@@ -3,9 +3,11 @@ using UnitsNet;
 namespace StatueFrame;
 
 /// <summary>
-/// Wind on the skin: on every band the force q·G·C_f·A along the wind, at the band's pressure center, for each heading.
-/// q is the profile's peak velocity pressure at the height of the pressure center above ground, A the band's area
-/// projected on the plane across the wind.
+/// Wind on the skin and on tower that no skin covers: on every band the force q·G·C_f·A along the wind, at the band's
+/// pressure center, for each heading. q is the profile's peak velocity pressure at the height of the pressure center above
+/// ground, A the band's area projected on the plane across the wind. On bare tower, A is the area of its members, and C_f
+/// follows from their shape, the lattice's solidity and the wind's angle to its faces; the force is shared by the levels
+/// below and above.
 /// </summary>
 /// <remarks>
 /// <para>Immutable and safe to share between threads.</para>
@@ -36,8 +38,17 @@ public sealed record WindAction : StatueAction
     /// </summary>
     public double? GustEffectFactor { get; init; }
 
+    /// <summary>
+    /// Whose force coefficients hold for lattices that no skin covers; null takes ASCE 7 for an <see cref="AsceWind"/> and
+    /// EN 1993-3-1 for all others.
+    /// </summary>
+    public LatticeRule? LatticeRule { get; init; }
+
     /// <inheritdoc/>
     public override string Title => "wind";
+
+    internal LatticeRule LatticeRuleInUse =>
+        LatticeRule ?? (Profile is AsceWind ? StatueFrame.LatticeRule.Asce7 : StatueFrame.LatticeRule.En1993_3_1);
 
     internal double GustFactorInUse => GustEffectFactor ?? RigidGustFactor.Value;
 
@@ -60,5 +71,7 @@ public sealed record WindAction : StatueAction
             v.InRange(cf, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficient));
         if (GustEffectFactor is { } g)
             v.InRange(g, 0.5, 5, "Gust-effect factors lie near 0.85 to 1.5.", nameof(GustEffectFactor));
+        if (LatticeRule is { } rule && !Enum.IsDefined(rule))
+            v.Add(nameof(LatticeRule), $"is not a known rule: {rule}");
     }
 }

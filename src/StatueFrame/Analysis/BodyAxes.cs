@@ -8,4 +8,6 @@ namespace StatueFrame.Analysis;
 internal readonly record struct BodyAxes(Axes3D Axes, Vector3D Origin)
 {
     public Vector3D ToGlobal(Vector3D local) => Origin + Axes.ToGlobal(local);
+
+    public Vector3D ToLocal(Vector3D global) => Axes.ToLocal(global - Origin);
 }

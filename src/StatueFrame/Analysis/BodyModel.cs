@@ -40,17 +40,6 @@ internal sealed class BodyModel
 
     public required bool HasSeams { get; init; }
 
-    /// <summary>Whether the skin reaches at least as far as the levels do, to a millimetre.</summary>
-    public bool SkinCoversTower
-    {
-        get
-        {
-            const double Slack = 1e-3;
-            double lowest = Tower.Levels[0].Elevation.Meters, highest = Tower.Levels[^1].Elevation.Meters;
-            return Bands.Length > 0 && Bands[0].Bottom <= lowest + Slack && Bands[^1].Top >= highest - Slack;
-        }
-    }
-
     public string Name => Prefix.Length == 0 ? "trunk" : Prefix.TrimEnd('/');
 
     public string BandName(int band) => Prefix + StatueNames.OfBand(band);

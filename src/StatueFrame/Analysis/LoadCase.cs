@@ -29,7 +29,7 @@ public sealed class LoadCase
     /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
     public Angle? Heading { get; }
 
-    /// <summary>The total wind force on the skin, factors included.</summary>
+    /// <summary>The total wind force on skin and bare tower, factors included.</summary>
     public Force WindForce => Force.FromNewtons(wind.Length);
 
     /// <summary>The forces and moments that the statue puts on its base, about the base's center.</summary>

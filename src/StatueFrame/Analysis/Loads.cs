@@ -42,12 +42,18 @@ internal sealed class Loads
             BandPressures = new double[model.BandCount],
         };
         loads.AddWeight(model, nodal);
+        double ice = situation.Ice?.ThicknessSi ?? 0;
         foreach (FactoredAction action in situation.Actions.AsSpan())
         {
             if (action.Action is WindAction wind)
+            {
                 loads.AddWind(model, wind, action.Factor, nodal);
+                loads.AddBareWind(model, wind, ice, action.Factor, nodal);
+            }
             else if (action.Action is ImposedLoad imposed)
                 loads.AddImposed(model, imposed, action.Factor, nodal);
+            else if (action.Action is IceAction coat)
+                loads.AddIce(model, coat, action.Factor, nodal);
         }
         return loads;
     }
@@ -84,6 +90,48 @@ internal sealed class Loads
             WindForce += force;
             AddForce(model, nodal, body.BandPlaces[index], force, at);
         }
+    }
+
+    private void AddBareWind(StatueModel model, WindAction wind, double ice, double factor, Span<double> nodal)
+    {
+        double baseHeight = model.Statue.BaseAboveGround.Meters;
+        foreach (BareSlice slice in model.BareSlices)
+        {
+            Vector3D local = slice.Body.Axes.Axes.ToLocal(WindDirection);
+            double across = Math.Sqrt(local.X * local.X + local.Y * local.Y);
+            if (!slice.HasShape || across < 1e-12)
+                continue;
+            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + slice.At.Z));
+            double drag = BareDrag.PerLength(
+                slice.Part, slice.Lower, slice.Upper, slice.T, Math.Atan2(local.Y, local.X), Math.Sqrt(2 * q / wind.Profile.Rho), wind.LatticeRuleInUse, ice);
+            Vector3D force = factor * wind.GustFactorInUse * q * drag * across * slice.Length * WindDirection;
+            WindForce += force;
+            AddToLevels(model, nodal, slice, force);
+        }
+    }
+
+    private void AddIce(StatueModel model, IceAction ice, double factor, Span<double> nodal)
+    {
+        double perMass = -factor * SelfWeight.Gravity;
+        for (int i = 0; i < model.BandCount; i++)
+        {
+            (BodyModel body, int index) = model.BandAt(i);
+            SkinBand band = body.Bands[index];
+            AddForce(model, nodal, body.BandPlaces[index], new Vector3D(0, 0, perMass * band.SheetArea * ice.ThicknessSi * ice.DensitySi), body.BandPlaces[index].Center);
+        }
+        foreach (BareSlice slice in model.BareSlices.Where(s => s.HasShape))
+        {
+            double mass = slice.Length * BareDrag.IcePerLength(slice.Part, slice.Lower, slice.Upper, slice.T, ice.ThicknessSi, ice.DensitySi);
+            AddToLevels(model, nodal, slice, new Vector3D(0, 0, perMass * mass));
+        }
+    }
+
+    /// <summary>A force on a slice of tower goes to the levels below and above by the law of the lever.</summary>
+    private void AddToLevels(StatueModel model, Span<double> nodal, BareSlice slice, Vector3D force)
+    {
+        Place lower = slice.Body.Levels[slice.Segment], upper = slice.Body.Levels[slice.Segment + 1];
+        AddForce(model, nodal, lower, (1 - slice.T) * force, lower.Center);
+        AddForce(model, nodal, upper, slice.T * force, upper.Center);
     }
 
     private void AddForce(StatueModel model, Span<double> nodal, Place place, Vector3D force, Vector3D at)

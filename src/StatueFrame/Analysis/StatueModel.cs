@@ -33,6 +33,7 @@ public sealed class StatueModel
             firstBand += body.Bands.Length;
         }
         BarCount = rings.Sum(r => r.Ring.Bars.Length);
+        BareSlices = BareSlice.Of(bodies);
         HasTensionOnly = bodies.Any(body => body.Segments.Any(s => s.IsTensionOnly));
     }
 
@@ -104,6 +105,9 @@ public sealed class StatueModel
     internal int BarCount { get; }
 
     internal bool HasTensionOnly { get; }
+
+    /// <summary>The tower that stands in the open.</summary>
+    internal BareSlice[] BareSlices { get; }
 
     /// <summary>Every ring with the number, in the whole statue, of the band it carries.</summary>
     internal IReadOnlyList<(RingElement Ring, int BandInStatue)> Rings => rings;

@@ -22,8 +22,8 @@ internal static class StatueNotChecked
             yield return ("seams.rivets", "seams and their rivets", "not part of this sheet");
             yield return ("wind.local", "local pressure and suction on the skin", "not part of this sheet");
         }
-        if (model.Bodies.Any(b => b.Bands.Length == 0 || b.Levels.Length > 0 && !b.SkinCoversTower))
-            yield return ("wind.bare", "wind on tower that no skin covers", "wind is put on the skin only");
+        if (model.BareSlices.FirstOrDefault(s => !s.HasShape) is { } shapeless)
+            yield return ("wind.bare", "wind on tower that no skin covers", $"the shape of the core between {shapeless.Lower.Name} and {shapeless.Upper.Name} of the {shapeless.Body.Name} is not known; give both levels a plan");
         yield return ("wind.across", "vortex shedding and galloping", "not part of this sheet");
         yield return ("tower.members", "strength and buckling of tower members and their connections", "member forces are given, resistances are not");
         yield return ("base.hold-down", "hold-down bars, base plates, pedestal and foundation", "the reactions are given, resistances are not");

@@ -105,6 +105,9 @@ internal sealed class StatueSheet
         string name = response.Situation.Name;
         int firstCheck = checks.Count;
         assumedInputs.Clear();
+        assumptions.AddRange(response.Situation.Factors);
+        if (response.Situation.Ice is { } ice)
+            assumedInputs.AddRange(ice.Assumptions());
         AddReactions(response, name);
         AddMovements(response, name);
         if (response.Situation.Wind?.Action is WindAction wind)
@@ -159,6 +162,8 @@ internal sealed class StatueSheet
             assumedInputs.Add(new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource));
         if (wind.GustEffectFactor is null)
             assumedInputs.Add(new Assumption("gust factor", $"{wind.RigidGustFactor.Value}, a statue that is rigid for gusts", wind.RigidGustFactor.Source));
+        assumedInputs.AddRange(BareTowerNotes.Assumptions(model, wind));
+        warnings.AddRange(BareTowerNotes.Warnings(model));
     }
 
     private void AddBars(Response response, string name)

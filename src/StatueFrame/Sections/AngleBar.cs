@@ -24,6 +24,8 @@ public sealed record AngleBar(Length LongLeg, Length ShortLeg, Length Thickness)
     {
     }
 
+    internal override (double Width, double Depth) Envelope => (LongLeg.Meters, ShortLeg.Meters);
+
     /// <inheritdoc/>
     public override string Designation => Describe("angle", LongLeg, ShortLeg, Thickness);
 

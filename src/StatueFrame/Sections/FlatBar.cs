@@ -14,6 +14,8 @@ namespace StatueFrame;
 /// <param name="Thickness">The short side; 0.2 mm to 0.5 m.</param>
 public sealed record FlatBar(Length Width, Length Thickness) : Section
 {
+    internal override (double Width, double Depth) Envelope => (Width.Meters, Thickness.Meters);
+
     /// <inheritdoc/>
     public override string Designation => Describe("flat", Width, Thickness);
 

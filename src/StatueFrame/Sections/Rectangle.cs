@@ -11,6 +11,8 @@ namespace StatueFrame;
 /// <param name="SideB">The other side; 1 mm to 5 m.</param>
 public sealed record Rectangle(Length SideA, Length SideB) : Section
 {
+    internal override (double Width, double Depth) Envelope => (Math.Max(SideA.Meters, SideB.Meters), Math.Min(SideA.Meters, SideB.Meters));
+
     /// <inheritdoc/>
     public override string Designation => Describe("rectangle", SideA, SideB);
 

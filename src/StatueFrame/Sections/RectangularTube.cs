@@ -17,6 +17,8 @@ namespace StatueFrame;
 /// <param name="Wall">The wall thickness, less than half of each side; 0.2 mm to 1 m.</param>
 public sealed record RectangularTube(Length SideA, Length SideB, Length Wall) : Section
 {
+    internal override (double Width, double Depth) Envelope => (Math.Max(SideA.Meters, SideB.Meters), Math.Min(SideA.Meters, SideB.Meters));
+
     /// <inheritdoc/>
     public override string Designation => Describe("rectangular tube", SideA, SideB, Wall);
 

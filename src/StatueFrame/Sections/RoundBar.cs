@@ -9,6 +9,8 @@ public sealed record RoundBar(Length Diameter) : Section
 {
     internal override double? OutlineDiameter => Diameter.Meters;
 
+    internal override (double Width, double Depth) Envelope => (Diameter.Meters, Diameter.Meters);
+
     /// <inheritdoc/>
     public override string Designation => Describe("round", Diameter);
 

@@ -62,6 +62,9 @@ public abstract record Section
     /// <summary>Outer diameter of a round section, m; null for others.</summary>
     internal virtual double? OutlineDiameter => null;
 
+    /// <summary>The larger and the smaller side of the rectangle round the section, m: what it shows to the wind.</summary>
+    internal abstract (double Width, double Depth) Envelope { get; }
+
     /// <summary>The numbers of the section in SI units; computed once for each section.</summary>
     internal SectionProperties Properties => (SectionProperties)(computed ??= ComputeValid());
 

@@ -14,6 +14,8 @@ public sealed record Tube(Length OuterDiameter, Length Wall) : Section
 {
     internal override double? OutlineDiameter => OuterDiameter.Meters;
 
+    internal override (double Width, double Depth) Envelope => (OuterDiameter.Meters, OuterDiameter.Meters);
+
     /// <inheritdoc/>
     public override string Designation => Describe("tube", OuterDiameter, Wall);
 

@@ -25,6 +25,9 @@ internal enum LatticeRole
 internal sealed record LatticeMember(
     LatticeRole Role, string Part, int Place, int Bay, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1)
 {
+    /// <summary>The face it lies in, from 0, between the legs of that number and the next; −1 for a leg.</summary>
+    public int Face => Role == LatticeRole.Leg ? -1 : Place - 1;
+
     /// <summary>Where it stands in the panel, as in "leg 2, bay 1" or "brace b, face 3, bay 1".</summary>
     public string Label => Role == LatticeRole.Leg ? $"leg {Place}, bay {Bay}" : $"{Part}, face {Place}, bay {Bay}";
 }
