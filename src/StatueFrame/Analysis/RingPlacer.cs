@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using static System.FormattableString;
 
 namespace StatueFrame.Analysis;
 
@@ -31,13 +32,13 @@ internal sealed class RingPlacer(
         int band = ring.Band is { } number ? number - 1 : Array.FindIndex(bands, b => z >= b.Bottom - Reach && z <= b.Top + Reach);
         if (band < 0 || band >= bands.Length)
         {
-            string range = bands.Length == 0 ? "" : $"The skin reaches from {bands[0].Bottom:0.###} m to {bands[^1].Top:0.###} m and has {bands.Length} bands.";
-            at.Add(nameof(StandoffRing.Band), ring.Band is null ? $"there is no skin at {z:0.###} m, where the ring meets it" : $"there is no band {ring.Band}", range);
+            string range = bands.Length == 0 ? "" : Invariant($"The skin reaches from {bands[0].Bottom:0.###} m to {bands[^1].Top:0.###} m and has {bands.Length} bands.");
+            at.Add(nameof(StandoffRing.Band), ring.Band is null ? Invariant($"there is no skin at {z:0.###} m, where the ring would meet it") : $"there is no band {ring.Band}", range);
             return null;
         }
         if (z < bands[band].Bottom - Reach || z > bands[band].Top + Reach)
         {
-            at.Add(nameof(StandoffRing.Band), $"band {band + 1} reaches from {bands[band].Bottom:0.###} m to {bands[band].Top:0.###} m, but the ring meets the skin at {z:0.###} m", "Choose another Band, Level or Rise.");
+            at.Add(nameof(StandoffRing.Band), Invariant($"band {band + 1} reaches from {bands[band].Bottom:0.###} m to {bands[band].Top:0.###} m, but the ring meets the skin at {z:0.###} m"), "Choose another Band, Level or Rise.");
             return null;
         }
         PlanCurve outline = BandBuilder.OutlineAt(skin!, z);
