@@ -10,6 +10,9 @@ namespace StatueFrame;
 /// <param name="Source">Where the value comes from.</param>
 public sealed record Assumption(string Subject, string Value, Source Source)
 {
+    /// <summary>What was assumed without its source, as checks that rest on it name it.</summary>
+    public string Short => $"{Subject}: {Value}";
+
     /// <summary>The assumption on one line.</summary>
     public override string ToString() => $"{Subject}: {Value} ({Source})";
 }

@@ -55,23 +55,21 @@ public sealed class BarElement : FrameElement
     /// <inheritdoc/>
     public override void AddMass(Span<double> m)
     {
-        Span<double> local = stackalloc double[Size * Size];
-        for (int axis = 0; axis < 3; axis++)
-            AddPair(axis, mass / 3, mass / 6, local);
-        line.ToGlobal(local);
-        SmallMatrix.AddSymmetric(local, m, Size);
+        Span<double> ends = stackalloc double[Size * Size];
+        AddEnds(mass / 3, mass / 6, 0, ends);
+        line.ToNodes(ends);
+        SmallMatrix.AddSymmetric(ends, m, Size);
     }
 
     /// <inheritdoc/>
     public override void AddGeometricStiffness(ReadOnlySpan<double> u, Span<double> kg)
     {
         double N = AxialForce(u);
-        Span<double> local = stackalloc double[Size * Size];
-        AddPair(1, N / Length, -N / Length, local);
-        AddPair(2, N / Length, -N / Length, local);
-        line.ToGlobal(local);
-        line.AddArmGeometricStiffness(N, local);
-        SmallMatrix.AddSymmetric(local, kg, Size);
+        Span<double> ends = stackalloc double[Size * Size];
+        AddEnds(N / Length, -N / Length, 1, ends);
+        line.ToNodes(ends);
+        line.AddArmGeometricStiffness(N, ends);
+        SmallMatrix.AddSymmetric(ends, kg, Size);
     }
 
     /// <summary>The axial force that the displacements of the two nodes (12 values, global axes) cause, N, tension positive.</summary>
@@ -95,12 +93,24 @@ public sealed class BarElement : FrameElement
         (stretch[9], stretch[10], stretch[11]) = (far.X, far.Y, far.Z);
     }
 
-    private static void AddPair(int axis, double own, double other, Span<double> m)
+    /// <summary>
+    /// Adds a value for each pair of ends to the displacements there, in global axes: for all directions alike, less a
+    /// share of it along the bar.
+    /// </summary>
+    private void AddEnds(double own, double other, double shareAlong, Span<double> m)
     {
-        int i = axis, j = axis + 6;
-        m[Size * i + i] += own;
-        m[Size * j + j] += own;
-        m[Size * i + j] += other;
-        m[Size * j + i] += other;
+        Vector3D x = Axes.X;
+        ReadOnlySpan<double> along = [x.X, x.Y, x.Z];
+        for (int i = 0; i < 3; i++)
+        {
+            for (int j = 0; j < 3; j++)
+            {
+                double part = (i == j ? 1 : 0) - shareAlong * along[i] * along[j];
+                m[Size * i + j] += own * part;
+                m[Size * (i + 6) + j + 6] += own * part;
+                m[Size * i + j + 6] += other * part;
+                m[Size * (i + 6) + j] += other * part;
+            }
+        }
     }
 }

@@ -129,9 +129,15 @@ public sealed class BeamElement : FrameElement
     /// <summary>The axial force that the displacements of the two nodes (12 values, global axes) cause, N, tension positive.</summary>
     public double AxialForce(ReadOnlySpan<double> u)
     {
-        Span<double> forces = stackalloc double[Size];
-        EndForces(u, forces);
-        return forces[6];
+        if (hasJoints)
+        {
+            Span<double> forces = stackalloc double[Size];
+            EndForces(u, forces);
+            return forces[6];
+        }
+        Span<double> d = stackalloc double[Size];
+        line.ToLocal(u, d);
+        return stretch.Force(d[6] - d[0]);
     }
 
     /// <summary>

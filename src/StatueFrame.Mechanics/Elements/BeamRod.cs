@@ -27,6 +27,9 @@ internal readonly struct BeamRod
         stiffness = 1 / flexibility;
     }
 
+    /// <summary>The force, or the torque, that goes with a stretch or twist over the whole length.</summary>
+    public double Force(double deformation) => stiffness * deformation;
+
     /// <summary>Adds the stiffness to a 12×12 matrix in local axes.</summary>
     public void AddStiffness(Span<double> k) => Add(stiffness, -1, 1, k);
 

@@ -27,12 +27,28 @@ internal readonly record struct MemberLine(Axes3D Axes, double Length, Vector3D 
     /// <summary>How messages name a member.</summary>
     public static string Name(int start, int end) => $"The member from node {start} to node {end}";
 
-    /// <summary>Takes a 12×12 matrix, in place, from local axes at the ends to global axes at the nodes.</summary>
+    /// <summary>Takes a symmetric 12×12 matrix, in place, from local axes at the ends to global axes at the nodes.</summary>
     public void ToGlobal(Span<double> m)
     {
-        SmallMatrix.ToGlobal(m, Size, Axes);
-        SmallMatrix.CarryByArm(m, Size, 0, StartArm);
-        SmallMatrix.CarryByArm(m, Size, 6, EndArm);
+        RowsToNodes(m, Axes);
+        SmallMatrix.Transpose(m, Size);
+        RowsToNodes(m, Axes);
+    }
+
+    /// <summary>Takes a symmetric 12×12 matrix, in place, from global axes at the ends to global axes at the nodes.</summary>
+    public void ToNodes(Span<double> m)
+    {
+        RowsToNodes(m, null);
+        SmallMatrix.Transpose(m, Size);
+        RowsToNodes(m, null);
+    }
+
+    private void RowsToNodes(Span<double> m, Axes3D? from)
+    {
+        if (from is { } axes)
+            SmallMatrix.RowsToGlobal(m, Size, axes);
+        SmallMatrix.RowsByArm(m, Size, 0, StartArm);
+        SmallMatrix.RowsByArm(m, Size, 6, EndArm);
     }
 
     /// <summary>The local displacements of the member's ends from the global displacements of its nodes.</summary>

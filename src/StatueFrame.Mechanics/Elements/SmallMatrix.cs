@@ -1,54 +1,80 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using StatueFrame.Mechanics.Statics;
+
 namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>The dense algebra of element matrices: small, square, row-major, symmetric; done in place.</summary>
 internal static class SmallMatrix
 {
     /// <summary>
-    /// Takes a matrix of 3×3 blocks from local to global axes: each block B becomes Rᵀ B R, where the rows of R are the
-    /// local axes.
+    /// Takes a symmetric matrix of 3×3 blocks from local to global axes: each block B becomes Rᵀ B R, where the rows of R
+    /// are the local axes.
     /// </summary>
     public static void ToGlobal(Span<double> m, int n, in Axes3D axes)
     {
-        for (int row = 0; row < n; row++)
-        {
-            for (int column = 0; column < n; column += 3)
-            {
-                Span<double> t = m.Slice(n * row + column, 3);
-                Vector3D global = axes.ToGlobal(new Vector3D(t[0], t[1], t[2]));
-                (t[0], t[1], t[2]) = (global.X, global.Y, global.Z);
-            }
-        }
-        for (int row = 0; row < n; row += 3)
-        {
-            for (int column = 0; column < n; column++)
-            {
-                int at = n * row + column;
-                Vector3D global = axes.ToGlobal(new Vector3D(m[at], m[at + n], m[at + 2 * n]));
-                (m[at], m[at + n], m[at + 2 * n]) = (global.X, global.Y, global.Z);
-            }
-        }
+        RowsToGlobal(m, n, axes);
+        Transpose(m, n);
+        RowsToGlobal(m, n, axes);
     }
 
     /// <summary>
-    /// Moves the six freedoms that start at <paramref name="at"/> from the tip of a rigid arm to its foot.
-    /// <paramref name="arm"/> runs from foot to tip, so the tip moves by u + θ × arm.
+    /// Moves the six freedoms of a symmetric matrix that start at <paramref name="at"/> from the tip of a rigid arm to its
+    /// foot. <paramref name="arm"/> runs from foot to tip, so the tip moves by u + θ × arm.
     /// </summary>
     public static void CarryByArm(Span<double> m, int n, int at, Vector3D arm)
     {
         if (arm == Vector3D.Zero)
             return;
-        for (int row = 0; row < n; row++)
-            AddMoment(m, n * row + at, 1, arm);
-        for (int column = 0; column < n; column++)
-            AddMoment(m, n * at + column, n, arm);
+        RowsByArm(m, n, at, arm);
+        Transpose(m, n);
+        RowsByArm(m, n, at, arm);
+    }
 
-        static void AddMoment(Span<double> m, int i, int stride, Vector3D arm)
+    /// <summary>The first half of <see cref="ToGlobal"/>: Rᵀ M, block by block.</summary>
+    public static void RowsToGlobal(Span<double> m, int n, in Axes3D axes)
+    {
+        (Vector3D X, Vector3D Y, Vector3D Z) = (axes.X, axes.Y, axes.Z);
+        for (int row = 0; row < n; row += 3)
         {
-            Vector3D moment = arm.Cross(new Vector3D(m[i], m[i + stride], m[i + 2 * stride]));
-            m[i + 3 * stride] += moment.X;
-            m[i + 4 * stride] += moment.Y;
-            m[i + 5 * stride] += moment.Z;
+            Span<double> first = m.Slice(n * row, n), second = m.Slice(n * (row + 1), n), third = m.Slice(n * (row + 2), n);
+            Span<Vector256<double>> a = MemoryMarshal.Cast<double, Vector256<double>>(first);
+            Span<Vector256<double>> b = MemoryMarshal.Cast<double, Vector256<double>>(second);
+            Span<Vector256<double>> c = MemoryMarshal.Cast<double, Vector256<double>>(third);
+            for (int k = 0; k < a.Length; k++)
+            {
+                Vector256<double> x = a[k], y = b[k], z = c[k];
+                a[k] = X.X * x + Y.X * y + Z.X * z;
+                b[k] = X.Y * x + Y.Y * y + Z.Y * z;
+                c[k] = X.Z * x + Y.Z * y + Z.Z * z;
+            }
+            for (int k = 4 * a.Length; k < n; k++)
+            {
+                Vector3D global = axes.ToGlobal(new Vector3D(first[k], second[k], third[k]));
+                (first[k], second[k], third[k]) = (global.X, global.Y, global.Z);
+            }
         }
+    }
+
+    /// <summary>The first half of <see cref="CarryByArm"/>: adds to three rows of moments those of the three rows of forces above them.</summary>
+    public static void RowsByArm(Span<double> m, int n, int at, Vector3D arm)
+    {
+        ReadOnlySpan<double> x = m.Slice(n * at, n), y = m.Slice(n * (at + 1), n), z = m.Slice(n * (at + 2), n);
+        Span<double> mx = m.Slice(n * (at + 3), n), my = m.Slice(n * (at + 4), n), mz = m.Slice(n * (at + 5), n);
+        DenseVector.AddScaled(mx, arm.Y, z);
+        DenseVector.AddScaled(mx, -arm.Z, y);
+        DenseVector.AddScaled(my, arm.Z, x);
+        DenseVector.AddScaled(my, -arm.X, z);
+        DenseVector.AddScaled(mz, arm.X, y);
+        DenseVector.AddScaled(mz, -arm.Y, x);
+    }
+
+    /// <summary>Swaps rows and columns.</summary>
+    public static void Transpose(Span<double> m, int n)
+    {
+        for (int i = 0; i < n; i++)
+            for (int j = i + 1; j < n; j++)
+                (m[n * i + j], m[n * j + i]) = (m[n * j + i], m[n * i + j]);
     }
 
     /// <summary>
@@ -118,8 +144,15 @@ internal static class SmallMatrix
     public static void AddSymmetric(ReadOnlySpan<double> source, Span<double> target, int n)
     {
         for (int i = 0; i < n; i++)
-            for (int j = 0; j < n; j++)
-                target[n * i + j] += source[i < j ? n * i + j : n * j + i];
+        {
+            target[(n + 1) * i] += source[(n + 1) * i];
+            for (int j = i + 1; j < n; j++)
+            {
+                double value = source[n * i + j];
+                target[n * i + j] += value;
+                target[n * j + i] += value;
+            }
+        }
     }
 
     /// <summary>A symmetric copy of a square matrix given by a caller, after checks of its size and its values.</summary>

@@ -85,7 +85,7 @@ public sealed class LdlFactorization
         for (int s = 0; s < Symbolic.Supernodes.Count; s++)
         {
             TakeInEarlierPanels(s);
-            FactorPanel(s, matrix);
+            FactorBlock(s, 0, Symbolic.Supernodes.Width(s), matrix);
         }
         factored = true;
         return !IsSingular;
@@ -103,21 +103,18 @@ public sealed class LdlFactorization
             throw new InvalidOperationException("There is nothing to solve with before a matrix has been factored.");
         if (IsSingular)
             throw new InvalidOperationException($"The matrix is singular: the pivot of equation {SingularEquation} vanished.");
-        if (rightHandSides.Length % Math.Max(Order, 1) != 0)
-            throw new ArgumentException($"Each right-hand side must have {Order} values.", nameof(rightHandSides));
         if (rightHandSides.IsEmpty)
             return;
-        int sides = rightHandSides.Length / Order;
-        int groups = Math.Min((sides + PanelSolve.Lanes - 1) / PanelSolve.Lanes, GroupsAtOnce);
-        double[] workspace = ArrayPool<double>.Shared.Rent(groups * PanelSolve.Lanes * Order);
+        if (Order == 0 || rightHandSides.Length % Order != 0)
+            throw new ArgumentException($"Each right-hand side must have {Order} values.", nameof(rightHandSides));
+        int groupLength = PanelSolve.Lanes * Order;
+        int groups = Math.Min((rightHandSides.Length + groupLength - 1) / groupLength, GroupsAtOnce);
+        int blockLength = groups * groupLength;
+        double[] workspace = ArrayPool<double>.Shared.Rent(blockLength);
         try
         {
-            int blockLength = groups * PanelSolve.Lanes * Order;
             for (int at = 0; at < rightHandSides.Length; at += blockLength)
-            {
-                Span<double> block = rightHandSides[at..Math.Min(at + blockLength, rightHandSides.Length)];
-                SolveBlock(block, workspace);
-            }
+                SolveBlock(rightHandSides[at..Math.Min(at + blockLength, rightHandSides.Length)], workspace);
         }
         finally
         {
@@ -153,27 +150,37 @@ public sealed class LdlFactorization
         }
     }
 
-    private void FactorPanel(int s, SymmetricMatrix matrix)
+    /// <summary>Factors columns of a panel that have taken in all columns before <paramref name="begin"/>.</summary>
+    private void FactorBlock(int s, int begin, int end, SymmetricMatrix matrix)
     {
-        int first = Symbolic.Supernodes.FirstColumn(s), width = Symbolic.Supernodes.Width(s), stride = Symbolic.Stride(s);
-        ref double panel = ref values[Symbolic.PanelStart(s)];
-        Span<double> panelPivots = pivots.AsSpan(first, width);
-        Span<double> factors = stackalloc double[PanelKernel.BlockColumns];
-        for (int begin = 0; begin < width; begin += PanelKernel.BlockColumns)
+        if (end - begin <= PanelKernel.NarrowBlock)
         {
-            int end = Math.Min(begin + PanelKernel.BlockColumns, width);
-            PanelKernel.Subtract(
-                ref values[Symbolic.PanelStart(s) + begin], stride, panelPivots[..begin], end - begin,
-                identity.AsSpan(begin..stride), ref panel, stride, scratch);
-            for (int column = begin; column < end; column++)
-            {
-                double pivot = PanelKernel.Pivot(ref panel, stride, panelPivots, begin, column, factors);
-                panelPivots[column] = pivot = Accept(pivot, Symbolic.Permutation[first + column], matrix);
-                if (pivot == 0)
-                    values.AsSpan(Symbolic.PanelStart(s) + column * stride, stride).Clear();
-                else
-                    PanelKernel.FactorColumn(ref panel, stride, begin, column, pivot, factors);
-            }
+            FactorNarrowBlock(s, begin, end, matrix);
+            return;
+        }
+        int middle = begin + (end - begin) / 2 / PanelKernel.TileColumns * PanelKernel.TileColumns;
+        FactorBlock(s, begin, middle, matrix);
+        int start = Symbolic.PanelStart(s), stride = Symbolic.Stride(s);
+        PanelKernel.Subtract(
+            ref values[start + begin * stride + middle], stride, PivotsOf(s)[begin..middle], end - middle,
+            identity.AsSpan(middle..stride), ref values[start], stride, scratch);
+        FactorBlock(s, middle, end, matrix);
+    }
+
+    private void FactorNarrowBlock(int s, int begin, int end, SymmetricMatrix matrix)
+    {
+        int start = Symbolic.PanelStart(s), stride = Symbolic.Stride(s), first = Symbolic.Supernodes.FirstColumn(s);
+        ref double panel = ref values[start];
+        Span<double> panelPivots = PivotsOf(s);
+        Span<double> factors = stackalloc double[PanelKernel.NarrowBlock];
+        for (int column = begin; column < end; column++)
+        {
+            double pivot = PanelKernel.Pivot(ref panel, stride, panelPivots, begin, column, factors);
+            panelPivots[column] = pivot = Accept(pivot, Symbolic.Permutation[first + column], matrix);
+            if (pivot == 0)
+                values.AsSpan(start + column * stride, stride).Clear();
+            else
+                PanelKernel.FactorColumn(ref panel, stride, begin, column, pivot, factors);
         }
     }
 
@@ -191,36 +198,31 @@ public sealed class LdlFactorization
         return pivot;
     }
 
-    private ReadOnlySpan<double> PivotsOf(int s) =>
+    private Span<double> PivotsOf(int s) =>
         pivots.AsSpan(Symbolic.Supernodes.FirstColumn(s), Symbolic.Supernodes.Width(s));
 
+    /// <summary>Solves some groups of right-hand sides side by side, so that each panel is fetched once for all of them.</summary>
     private void SolveBlock(Span<double> block, Span<double> workspace)
     {
         int groupLength = PanelSolve.Lanes * Order;
-        int groups = (block.Length + groupLength - 1) / groupLength;
+        int end = (block.Length + groupLength - 1) / groupLength * groupLength;
         SupernodePartition supernodes = Symbolic.Supernodes;
-        for (int g = 0; g < groups; g++)
-            Gather(block[(g * groupLength)..Math.Min((g + 1) * groupLength, block.Length)], workspace.Slice(g * groupLength, groupLength));
+        for (int at = 0; at < end; at += groupLength)
+            Gather(block[at..Math.Min(at + groupLength, block.Length)], workspace.Slice(at, groupLength));
         for (int s = 0; s < supernodes.Count; s++)
         {
-            for (int g = 0; g < groups; g++)
-            {
-                PanelSolve.Forward(
-                    ref values[Symbolic.PanelStart(s)], Symbolic.Stride(s), supernodes.Width(s), supernodes.Rows(s),
-                    ref workspace[g * groupLength]);
-            }
+            ref double panel = ref values[Symbolic.PanelStart(s)];
+            for (int at = 0; at < end; at += groupLength)
+                PanelSolve.Forward(ref panel, Symbolic.Stride(s), supernodes.Width(s), supernodes.Rows(s), ref workspace[at]);
         }
         for (int s = supernodes.Count - 1; s >= 0; s--)
         {
-            for (int g = 0; g < groups; g++)
-            {
-                PanelSolve.Backward(
-                    ref values[Symbolic.PanelStart(s)], Symbolic.Stride(s), PivotsOf(s), supernodes.Rows(s),
-                    ref workspace[g * groupLength]);
-            }
+            ref double panel = ref values[Symbolic.PanelStart(s)];
+            for (int at = 0; at < end; at += groupLength)
+                PanelSolve.Backward(ref panel, Symbolic.Stride(s), PivotsOf(s), supernodes.Rows(s), ref workspace[at]);
         }
-        for (int g = 0; g < groups; g++)
-            Scatter(workspace.Slice(g * groupLength, groupLength), block[(g * groupLength)..Math.Min((g + 1) * groupLength, block.Length)]);
+        for (int at = 0; at < end; at += groupLength)
+            Scatter(workspace.Slice(at, groupLength), block[at..Math.Min(at + groupLength, block.Length)]);
     }
 
     private void Gather(ReadOnlySpan<double> sides, Span<double> group)

@@ -29,7 +29,7 @@ internal sealed class MinimumDegreeOrdering
     private long stamp;
 
     private readonly int[] degree;
-    private readonly Buckets queue;
+    private readonly DegreeBuckets queue;
 
     // Variables that became one with a variable, or were eliminated along with it.
     private readonly int[] nextMember, lastMember;
@@ -52,7 +52,7 @@ internal sealed class MinimumDegreeOrdering
         elementWeight = new int[count];
         outside = new long[count];
         degree = new int[count];
-        queue = new Buckets(count, graph.Order);
+        queue = new DegreeBuckets(count, graph.Order);
         nextMember = new int[count];
         lastMember = new int[count];
         hashHead = new int[count];
@@ -300,55 +300,5 @@ internal sealed class MinimumDegreeOrdering
         }
         (space, spare) = (spare, space);
         free = at;
-    }
-
-    /// <summary>Variables sorted into buckets by priority; the last one put into a bucket is the first one taken out.</summary>
-    private sealed class Buckets
-    {
-        private readonly int[] head, next, previous, bucketOf;
-        private int least;
-
-        public Buckets(int count, int limit)
-        {
-            head = new int[limit + 1];
-            next = new int[count];
-            previous = new int[count];
-            bucketOf = new int[count];
-            Array.Fill(head, -1);
-            Limit = limit;
-        }
-
-        public int Limit { get; }
-
-        public void Add(int variable, int priority)
-        {
-            int follower = head[priority];
-            if (follower >= 0)
-                previous[follower] = variable;
-            next[variable] = follower;
-            previous[variable] = -1;
-            head[priority] = variable;
-            bucketOf[variable] = priority;
-            least = Math.Min(least, priority);
-        }
-
-        public void Remove(int variable)
-        {
-            if (previous[variable] >= 0)
-                next[previous[variable]] = next[variable];
-            else
-                head[bucketOf[variable]] = next[variable];
-            if (next[variable] >= 0)
-                previous[next[variable]] = previous[variable];
-        }
-
-        public int TakeLeast()
-        {
-            while (head[least] < 0)
-                least++;
-            int variable = head[least];
-            Remove(variable);
-            return variable;
-        }
     }
 }

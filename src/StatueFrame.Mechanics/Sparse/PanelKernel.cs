@@ -16,13 +16,16 @@ internal static class PanelKernel
     /// <summary>How far beyond its last value a panel may be read (what is read there is not used).</summary>
     public const int Overrun = TileRows;
 
-    /// <summary>Columns that <see cref="FactorColumn"/> takes in before <see cref="Subtract"/> does so for all further ones.</summary>
-    public const int BlockColumns = 4 * TileColumns;
+    /// <summary>The widest block of columns worth factoring one by one; wider ones are halved and joined by <see cref="Subtract"/>.</summary>
+    public const int NarrowBlock = 4 * TileColumns;
 
     /// <summary>Values of the scratch array that <see cref="Subtract"/> needs.</summary>
-    public const int ScratchLength = BlockColumns * BlockDepth;
+    public const int ScratchLength = TileRows * TileColumns + BlockColumns * BlockDepth;
 
-    private const int TileRows = 2 * Lanes, TileColumns = 6, BlockDepth = 256;
+    /// <summary>Columns of one tile: the freedoms of a node.</summary>
+    public const int TileColumns = 6;
+
+    private const int TileRows = 2 * Lanes, BlockColumns = 16 * TileColumns, BlockDepth = 256;
 
     /// <summary>
     /// Subtracts from a target panel the lower triangle (and what stands below) of S D Tᵀ, where S is a block of a
@@ -40,6 +43,8 @@ internal static class PanelKernel
         ref double source, int sourceStride, ReadOnlySpan<double> pivots, int columns,
         ReadOnlySpan<int> map, ref double target, int targetStride, Span<double> scratch)
     {
+        ref double sums = ref MemoryMarshal.GetReference(scratch);
+        ref double packed = ref Unsafe.Add(ref sums, TileRows * TileColumns);
         for (int k = 0; k < pivots.Length; k += BlockDepth)
         {
             ReadOnlySpan<double> d = pivots[k..Math.Min(k + BlockDepth, pivots.Length)];
@@ -47,16 +52,17 @@ internal static class PanelKernel
             for (int j = 0; j < columns; j += BlockColumns)
             {
                 int jEnd = Math.Min(j + BlockColumns, columns);
-                Pack(ref block, sourceStride, d, j, jEnd, scratch);
+                Pack(ref block, sourceStride, d, j, jEnd, ref packed);
                 for (int i = j; i < map.Length; i += TileRows)
                 {
                     for (int tile = j; tile < jEnd && tile < i + TileRows; tile += TileColumns)
                     {
-                        SubtractTile(
+                        MultiplyTile(
                             ref Unsafe.Add(ref block, i), sourceStride, d.Length,
-                            ref Unsafe.Add(ref MemoryMarshal.GetReference(scratch), (tile - j) * d.Length),
-                            map[i..Math.Min(i + TileRows, map.Length)], map[tile..Math.Min(tile + TileColumns, jEnd)],
-                            ref target, targetStride);
+                            ref Unsafe.Add(ref packed, (tile - j) * d.Length), ref sums);
+                        SubtractTile(
+                            ref sums, map[i..Math.Min(i + TileRows, map.Length)],
+                            map[tile..Math.Min(tile + TileColumns, jEnd)], ref target, targetStride);
                     }
                 }
             }
@@ -64,9 +70,8 @@ internal static class PanelKernel
     }
 
     /// <summary>Writes rows of S times D tile by tile, those of one k side by side; a tile's missing rows are zero.</summary>
-    private static void Pack(ref double source, int stride, ReadOnlySpan<double> pivots, int begin, int end, Span<double> packed)
+    private static void Pack(ref double source, int stride, ReadOnlySpan<double> pivots, int begin, int end, ref double to)
     {
-        ref double to = ref MemoryMarshal.GetReference(packed);
         for (int tile = begin; tile < end; tile += TileColumns)
         {
             int count = Math.Min(TileColumns, end - tile);
@@ -84,9 +89,8 @@ internal static class PanelKernel
         }
     }
 
-    private static void SubtractTile(
-        ref double source, int stride, int depth, ref double packed,
-        ReadOnlySpan<int> rows, ReadOnlySpan<int> columns, ref double target, int targetStride)
+    /// <summary>The sums of one tile, column by column.</summary>
+    private static void MultiplyTile(ref double source, int stride, int depth, ref double packed, ref double sums)
     {
         Vector256<double> s00 = default, s10 = default, s01 = default, s11 = default, s02 = default, s12 = default;
         Vector256<double> s03 = default, s13 = default, s04 = default, s14 = default, s05 = default, s15 = default;
@@ -115,21 +119,39 @@ internal static class PanelKernel
             source = ref Unsafe.Add(ref source, stride);
             packed = ref Unsafe.Add(ref packed, TileColumns);
         }
-        ReadOnlySpan<Vector256<double>> sums = [s00, s10, s01, s11, s02, s12, s03, s13, s04, s14, s05, s15];
+        s00.StoreUnsafe(ref sums);
+        s10.StoreUnsafe(ref sums, Lanes);
+        s01.StoreUnsafe(ref sums, 2 * Lanes);
+        s11.StoreUnsafe(ref sums, 3 * Lanes);
+        s02.StoreUnsafe(ref sums, 4 * Lanes);
+        s12.StoreUnsafe(ref sums, 5 * Lanes);
+        s03.StoreUnsafe(ref sums, 6 * Lanes);
+        s13.StoreUnsafe(ref sums, 7 * Lanes);
+        s04.StoreUnsafe(ref sums, 8 * Lanes);
+        s14.StoreUnsafe(ref sums, 9 * Lanes);
+        s05.StoreUnsafe(ref sums, 10 * Lanes);
+        s15.StoreUnsafe(ref sums, 11 * Lanes);
+    }
+
+    private static void SubtractTile(
+        ref double sums, ReadOnlySpan<int> rows, ReadOnlySpan<int> columns, ref double target, int targetStride)
+    {
         bool whole = rows.Length == TileRows && rows[^1] - rows[0] == TileRows - 1;
-        for (int c = 0; c < columns.Length; c++)
+        foreach (int c in columns)
         {
-            ref double column = ref Unsafe.Add(ref target, columns[c] * targetStride);
+            ref double column = ref Unsafe.Add(ref target, c * targetStride);
             if (whole)
             {
                 column = ref Unsafe.Add(ref column, rows[0]);
-                (Vector256.LoadUnsafe(ref column) - sums[2 * c]).StoreUnsafe(ref column);
-                (Vector256.LoadUnsafe(ref column, Lanes) - sums[2 * c + 1]).StoreUnsafe(ref column, Lanes);
-                continue;
+                (Vector256.LoadUnsafe(ref column) - Vector256.LoadUnsafe(ref sums)).StoreUnsafe(ref column);
+                (Vector256.LoadUnsafe(ref column, Lanes) - Vector256.LoadUnsafe(ref sums, Lanes)).StoreUnsafe(ref column, Lanes);
             }
-            ReadOnlySpan<double> sum = MemoryMarshal.Cast<Vector256<double>, double>(sums.Slice(2 * c, 2));
-            for (int r = 0; r < rows.Length; r++)
-                Unsafe.Add(ref column, rows[r]) -= sum[r];
+            else
+            {
+                for (int r = 0; r < rows.Length; r++)
+                    Unsafe.Add(ref column, rows[r]) -= Unsafe.Add(ref sums, r);
+            }
+            sums = ref Unsafe.Add(ref sums, TileRows);
         }
     }
 

@@ -12,7 +12,7 @@ internal static class PanelSolve
     /// <summary>Right-hand sides solved together: the value of equation i for side r stands at 4 i + r.</summary>
     public const int Lanes = PanelKernel.Lanes;
 
-    private const int Tile = 6;
+    private const int Tile = PanelKernel.TileColumns;
 
     /// <summary>Solves with the unit triangle of a panel and carries the result down to the rows below it.</summary>
     /// <param name="panel">The panel, column by column.</param>
@@ -24,9 +24,7 @@ internal static class PanelSolve
     {
         int column = 0;
         for (; column + Tile <= width; column += Tile)
-        {
             ForwardSix(ref Unsafe.Add(ref panel, column * stride + column), stride, rows[column..], ref x);
-        }
         for (; column < width; column++)
             ForwardOne(ref Unsafe.Add(ref panel, column * stride + column), rows[column..], ref x);
     }

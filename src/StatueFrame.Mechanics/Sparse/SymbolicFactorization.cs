@@ -18,19 +18,14 @@ public sealed class SymbolicFactorization
     {
         Pattern = pattern;
         var graph = CompressedGraph.Of(pattern);
-        var tree = EliminationTree.Of(graph, MinimumDegreeOrdering.Order(graph));
-        supernodes = SupernodePartition.Of(graph, tree);
+        (EliminationTree tree, supernodes) = ChooseOrder(graph);
         permutation = PermuteEquations(graph, tree);
         panelStarts = LayOutPanels();
         int[] supernodeOf = MapColumns();
         placeOfEntry = PlaceEntries(supernodeOf);
         (updates, updateStarts) = ListUpdates(supernodeOf);
         for (int s = 0; s < supernodes.Count; s++)
-        {
-            long width = supernodes.Width(s);
-            FactorCount += width * supernodes.Rows(s).Length - width * (width - 1) / 2;
             LargestPanel = Math.Max(LargestPanel, Stride(s));
-        }
     }
 
     /// <summary>The pattern that was analyzed.</summary>
@@ -40,7 +35,7 @@ public sealed class SymbolicFactorization
     public int Order => Pattern.Order;
 
     /// <summary>Number of entries of the factor L that may differ from zero, lower triangle with diagonal.</summary>
-    public long FactorCount { get; }
+    public long FactorCount => supernodes.FactorCount;
 
     /// <summary>Entries of L where the matrix itself has none: 0 for a chain or tree of nodes.</summary>
     public long FillIn => FactorCount - Pattern.Count;
@@ -69,11 +64,25 @@ public sealed class SymbolicFactorization
     /// <summary>The earlier panels that a panel depends on, in the order of elimination.</summary>
     internal ReadOnlySpan<PanelUpdate> Updates(int supernode) => updates.AsSpan(updateStarts[supernode]..updateStarts[supernode + 1]);
 
-    /// <summary>Analyzes a pattern.</summary>
+    /// <summary>
+    /// Analyzes a pattern. The order is that of minimum degree, or goes level by level from end to end where that leaves
+    /// fewer entries.
+    /// </summary>
     /// <exception cref="NotSupportedException">The factor would hold more values than an array can.</exception>
     public static SymbolicFactorization Analyze(SparsityPattern pattern) => new(pattern);
 
     private static int RoundUp(int rows) => (rows + PanelKernel.Lanes - 1) & -PanelKernel.Lanes;
+
+    private (EliminationTree Tree, SupernodePartition Supernodes) ChooseOrder(CompressedGraph graph)
+    {
+        var tree = EliminationTree.Of(graph, MinimumDegreeOrdering.Order(graph));
+        var partition = SupernodePartition.Of(graph, tree);
+        if (partition.FactorCount == Pattern.Count)
+            return (tree, partition);
+        var treeByLevels = EliminationTree.Of(graph, LevelOrdering.Order(graph));
+        var partitionByLevels = SupernodePartition.Of(graph, treeByLevels);
+        return partitionByLevels.FactorCount < partition.FactorCount ? (treeByLevels, partitionByLevels) : (tree, partition);
+    }
 
     private static int[] PermuteEquations(CompressedGraph graph, EliminationTree tree)
     {

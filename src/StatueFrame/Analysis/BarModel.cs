@@ -3,6 +3,7 @@ namespace StatueFrame.Analysis;
 /// <summary>One standoff of the model: the placed bar and the part of the band it serves.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Bar">The bar in the statue's axes, between its two nodes.</param>
-/// <param name="Share">The strip of skin it serves.</param>
+/// <param name="Share">The part of the band's skin it serves.</param>
+/// <param name="Strip">The same part on the band's mid outline.</param>
 /// <param name="Mass">Mass of the bar itself, kg; half of it rides on each end.</param>
-internal sealed record BarModel(PlacedBar Bar, BandShare Share, double Mass);
+internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass);

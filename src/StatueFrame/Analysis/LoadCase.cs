@@ -68,23 +68,32 @@ public sealed class LoadCase
     public IReadOnlyList<MemberForce> LatticeMembers()
     {
         var all = new List<MemberForce>();
-        Span<double> u = stackalloc double[FrameElement.Size];
-        foreach (SegmentModel segment in model.Bodies.SelectMany(b => b.Segments).Where(s => s.Members.Count > 0))
+        foreach (SegmentModel segment in model.LatticeSegments)
         {
-            FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
-            Gather(element, Displacements, u);
             var axial = new double[segment.Members.Count];
-            segment.AxialForces(element, u, axial);
+            AxialForces(segment, axial);
             for (int i = 0; i < axial.Length; i++)
-            {
-                LatticeMember member = segment.Members[i];
-                bool slack = segment.IsTensionOnly && member.Pair >= 0 && axial[i] < 0;
-                double area = member.Section.Properties.A;
-                all.Add(new MemberForce(segment.Name, member.Label, Heading, Force.FromNewtons(slack ? 0 : axial[i]), Pressure.FromPascals(slack ? 0 : axial[i] / area)));
-            }
+                all.Add(ForceOf(segment, i, axial[i]));
         }
         return all;
     }
+
+    /// <summary>The axial forces of a segment's lattice members, N; zero for a tension-only brace that has gone slack.</summary>
+    internal void AxialForces(SegmentModel segment, Span<double> axial)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size];
+        FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
+        Gather(element, Displacements, u);
+        segment.AxialForces(element, u, axial);
+        for (int i = 0; segment.IsTensionOnly && i < axial.Length; i++)
+        {
+            if (segment.Members[i].Pair >= 0 && axial[i] < 0)
+                axial[i] = 0;
+        }
+    }
+
+    internal MemberForce ForceOf(SegmentModel segment, int member, double axial) => new(
+        segment.Name, segment.Members[member].Label, Heading, Force.FromNewtons(axial), Pressure.FromPascals(axial / segment.Members[member].Section.Properties.A));
 
     /// <summary>The state of a bar under both bounding assumptions.</summary>
     internal BarState StateOf(RingElement ring, BarModel bar, int bandInStatue)
@@ -96,11 +105,11 @@ public sealed class LoadCase
         bar.Bar.Stiffness.Forces(motion, forces);
         bar.Bar.Stiffness.RemoveSlip(motion);
         double deflection = Norm(motion);
-        double stress = bar.Bar.Stiffness.Stress(forces).Normal;
+        double stress = bar.Bar.Stiffness.NormalStress(forces);
         Vector3D limpForce = LimpForce(bar, bandInStatue);
         bool stands = bar.Bar.Cantilever(limpForce, limpForces, motion);
         return new BarState(
-            stress, deflection, stands ? bar.Bar.Stiffness.Stress(limpForces).Normal : double.NaN, stands ? Norm(motion) : double.NaN);
+            stress, deflection, stands ? bar.Bar.Stiffness.NormalStress(limpForces) : double.NaN, stands ? Norm(motion) : double.NaN);
 
         static double Norm(ReadOnlySpan<double> d) => Math.Sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
     }
@@ -125,7 +134,7 @@ public sealed class LoadCase
             return weight;
         (BodyModel body, int band) = model.BandAt(bandInStatue);
         Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
-        double width = body.Bands[band].ProjectedStrip(bar.Share.From, bar.Share.To, local);
+        double width = body.Bands[band].ProjectedWidth(bar.Strip, local);
         return weight + pressure * width * bar.Share.Height * WindDirection;
     }
 

@@ -69,7 +69,7 @@ internal sealed class ModelBuilder
         SegmentModel[] segments = AddSegments(prefix, tower, axes, levels);
         SkinBand[] bands = skin is null ? [] : BandBuilder.Bands(skin);
         Place[] bandPlaces = AddBands(prefix, bands, axes);
-        RingElement[] rings = new RingPlacer(prefix, tower, skin, bands, axes, levels, bandPlaces).Place(standoffs, at);
+        RingElement[] rings = new RingPlacer(prefix, tower, bands, axes, levels, bandPlaces).Place(standoffs, at);
         if (seams is null && rings.Length == standoffs.Count)
             RequireRings(bands, rings, at);
         foreach (RingElement ring in rings)

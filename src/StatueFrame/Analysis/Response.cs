@@ -67,6 +67,29 @@ public sealed class Response
 
     internal BarEnvelope BarEnvelope => bars.Value;
 
+    /// <summary>The lattice members with the greatest and the least axial force over all load cases; null without a lattice.</summary>
+    internal (MemberForce? Greatest, MemberForce? Least) LatticeExtremes()
+    {
+        (LoadCase Case, SegmentModel Segment, int Member, double Axial)? greatest = null, least = null;
+        foreach (SegmentModel segment in Model.LatticeSegments)
+        {
+            var axial = new double[segment.Members.Count];
+            foreach (LoadCase loadCase in cases)
+            {
+                loadCase.AxialForces(segment, axial);
+                for (int i = 0; i < axial.Length; i++)
+                {
+                    if (greatest is null || axial[i] > greatest.Value.Axial)
+                        greatest = (loadCase, segment, i, axial[i]);
+                    if (least is null || axial[i] < least.Value.Axial)
+                        least = (loadCase, segment, i, axial[i]);
+                }
+            }
+        }
+        return (greatest?.Case.ForceOf(greatest.Value.Segment, greatest.Value.Member, greatest.Value.Axial),
+            least?.Case.ForceOf(least.Value.Segment, least.Value.Member, least.Value.Axial));
+    }
+
     private static LoadCase[] Solve(StatueModel model, Loads[] loads, double[] nodal)
     {
         double[] u = model.Statics.Solve(nodal);

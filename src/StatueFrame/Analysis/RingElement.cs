@@ -1,3 +1,4 @@
+using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame.Analysis;
@@ -9,12 +10,14 @@ namespace StatueFrame.Analysis;
 /// </remarks>
 internal sealed class RingElement : FrameElement
 {
-    private readonly double[] stiffness = new double[Size * Size];
+    private readonly double[] stiffness = new double[Frame.NodeSize * Frame.NodeSize];
+    private readonly Vector3D arm;
 
     public RingElement(string level, int band, string bandName, BarModel[] bars, Place levelPlace, Place bandPlace)
         : base(levelPlace.Node, bandPlace.Node)
     {
         (Level, Band, BandName, Bars) = (level, band, bandName, bars);
+        arm = bandPlace.NodeAt - levelPlace.NodeAt;
         foreach (BarModel bar in bars)
             bar.Bar.AddTo(stiffness);
     }
@@ -30,9 +33,5 @@ internal sealed class RingElement : FrameElement
 
     public BarModel[] Bars { get; }
 
-    public override void AddStiffness(Span<double> k)
-    {
-        for (int i = 0; i < stiffness.Length; i++)
-            k[i] += stiffness[i];
-    }
+    public override void AddStiffness(Span<double> k) => RigidPair.AddTo(stiffness, arm, k);
 }

@@ -6,7 +6,7 @@ namespace StatueFrame.Analysis;
 /// <summary>Lays out the rings of one body: finds the band of each, places its bars, and splits the band's skin among them.</summary>
 /// <remarks>For one thread.</remarks>
 internal sealed class RingPlacer(
-    string prefix, Tower tower, Skin? skin, SkinBand[] bands, BodyAxes axes, Place[] levels, Place[] bandPlaces)
+    string prefix, Tower tower, SkinBand[] bands, BodyAxes axes, Place[] levels, Place[] bandPlaces)
 {
     /// <summary>How far the skin ends of a ring may stand off the band they are said to carry, m.</summary>
     private const double Reach = 0.001;
@@ -41,7 +41,7 @@ internal sealed class RingPlacer(
             at.Add(nameof(StandoffRing.Band), Invariant($"band {band + 1} reaches from {bands[band].Bottom:0.###} m to {bands[band].Top:0.###} m, but the ring meets the skin at {z:0.###} m"), "Choose another Band, Level or Rise.");
             return null;
         }
-        PlanCurve outline = BandBuilder.OutlineAt(skin!, z);
+        PlanCurve outline = bands[band].OutlineAt(z);
         Vector3D center = tower.Levels[level].Center;
         PlanCurve? towerOutline = tower.OutlineAt(level)?.Shifted(center.X, center.Y);
         BarPlacement[] bars = ring.Place(new RingSite(outline, z, towerOutline, center.X, center.Y), at);
@@ -61,7 +61,7 @@ internal sealed class RingPlacer(
             double skinMass = band.Mass * (to - from) * (top - bottom) / (band.Top - band.Bottom);
             bars[i] = new BarModel(
                 new PlacedBar(place, levels[ring.Level].NodeAt, bandPlaces[ring.Band].NodeAt),
-                new BandShare(from, to, top - bottom, skinMass), place.Mass);
+                new BandShare(from, to, top - bottom, skinMass), band.Strip(from, to), place.Mass);
         }
         return new RingElement(
             prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,

@@ -28,7 +28,7 @@ internal sealed class SegmentModel
             CoreSegment core => Beam(new BeamDefinition(core.AsBeamSection()), 0),
             _ => Condense(members),
         };
-        (Mass, CenterOfMass) = RigidMass();
+        (Mass, CenterOfMass) = panel is null ? RigidMass() : MembersMass();
     }
 
     /// <summary>Name of the segment, as in "L3–L4".</summary>
@@ -141,6 +141,20 @@ internal sealed class SegmentModel
         member.TopSection is null
             ? new BeamDefinition(member.Section.Of(member.Material))
             : new BeamDefinition(xi => member.SectionAt(xi).Of(member.Material));
+
+    /// <summary>Mass and center of mass of a lattice: its members are straight and uniform.</summary>
+    private (double Mass, Vector3D Center) MembersMass()
+    {
+        double sum = 0;
+        Vector3D first = Vector3D.Zero;
+        foreach (LatticeMember member in panel!.Members)
+        {
+            double mass = SectionOf(member).Mass * (member.To - member.From).Length;
+            sum += mass;
+            first += 0.5 * mass * (member.From + member.To);
+        }
+        return sum == 0 ? (0, 0.5 * (lower.Center + upper.Center)) : (sum, axes.ToGlobal(first / sum));
+    }
 
     /// <summary>Mass and center of mass, from what rigid motions of the two nodes meet.</summary>
     private (double Mass, Vector3D Center) RigidMass()

@@ -120,6 +120,9 @@ public sealed class StatueModel
     /// <summary>Every ring with the number, in the whole statue, of the band it carries.</summary>
     internal IReadOnlyList<(RingElement Ring, int BandInStatue)> Rings => rings;
 
+    /// <summary>The tower segments that have lattice members, body by body.</summary>
+    internal IEnumerable<SegmentModel> LatticeSegments => Bodies.SelectMany(b => b.Segments).Where(s => s.Members.Count > 0);
+
     internal (BodyModel Body, int Band) BandAt(int bandInStatue) => bands[bandInStatue];
 
     internal Place PlaceOf(string name) => places[name];

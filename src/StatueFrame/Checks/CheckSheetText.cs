@@ -16,10 +16,10 @@ internal static class CheckSheetText
             TextLayout.AppendWrapped(text, "", sheet.Subject);
         TextLayout.AppendWrapped(text, "", VerdictOf(sheet));
         if (sheet.Governing is { } governing)
-            TextLayout.AppendWrapped(text, "", $"Governs: {governing}");
+            TextLayout.AppendWrapped(text, "", $"Governs: {governing.Subject}: {CheckNumber.Utilization(governing.Utilization!.Value)} {VerdictOf(governing, sheet)}");
         AppendResults(text, sheet, units);
         AppendChecks(text, sheet, units, allChecks);
-        AppendSection(text, "Assumptions", sheet.Assumptions.Select(a => new[] { a.Subject, $"{a.Value} [{a.Source}]" }), new(36), new(0));
+        AppendSection(text, "Assumptions", sheet.Assumptions.Select((a, i) => new[] { $"{i + 1}", a.Subject, $"{a.Value} [{a.Source}]" }), new(3, Right: true), new(36), new(0));
         AppendSection(text, "Not checked", sheet.NotChecked.Select(c => new[] { c.Id, Place(c), c.Reason }), new(30), new(36), new(0));
         AppendSection(text, "Warnings", sheet.Warnings.Select(w => new[] { w }), new TextColumn(0));
         AppendSection(text, "Caution", [[CheckSheet.Caution]], new TextColumn(0));
@@ -76,7 +76,7 @@ internal static class CheckSheetText
 
         void AppendTable(string title, Func<Check, bool> which)
         {
-            string[][] rows = [.. done.Where(which).Select(check => Row(check, units))];
+            string[][] rows = [.. done.Where(which).Select(check => Row(check, sheet, units))];
             string[] heads = ["check", "where", "situation", "demand", "capacity", "util.", "verdict"];
             if (rows.Length > 0)
                 AppendSection(text, title, [heads, .. rows], checkColumns);
@@ -89,14 +89,41 @@ internal static class CheckSheetText
         return $"{checks.Count()} pass" + (assumed > 0 ? $" ({assumed} with assumed inputs)" : "");
     }
 
-    private static string[] Row(Check check, DisplayUnits units) =>
+    private static string[] Row(Check check, CheckSheet sheet, DisplayUnits units) =>
     [
         check.Id, check.Where, check.Situation,
         TextLayout.Unbroken(TextLayout.Format(check.Demand ?? double.NaN, check.Dimension, units)),
         TextLayout.Unbroken(TextLayout.Format(check.Capacity ?? double.NaN, check.Dimension, units)),
         CheckNumber.Utilization(check.Utilization ?? double.NaN),
-        check.VerdictText,
+        VerdictOf(check, sheet),
     ];
+
+    /// <summary>The verdict in words, with listed assumptions by their numbers, as in "pass (assumed 1–5, 7)".</summary>
+    private static string VerdictOf(Check check, CheckSheet sheet)
+    {
+        var numbers = new List<int>();
+        foreach ((int i, Assumption assumption) in sheet.Assumptions.Index())
+        {
+            if (check.AssumedInputs.Contains(assumption.Short))
+                numbers.Add(i + 1);
+        }
+        if (numbers.Count < check.AssumedInputs.Count)
+            return check.VerdictText;
+        string word = check.Verdict == Verdict.Pass ? "pass" : "FAIL";
+        return word + (numbers.Count > 0 ? $" (assumed {Ranges(numbers)})" : "") + (check.Reason.Length > 0 ? $": {check.Reason}" : "");
+    }
+
+    private static string Ranges(List<int> numbers)
+    {
+        var parts = new List<string>();
+        for (int first = 0, last; first < numbers.Count; first = last + 1)
+        {
+            for (last = first; last + 1 < numbers.Count && numbers[last + 1] == numbers[last] + 1;)
+                last++;
+            parts.Add(last == first ? $"{numbers[first]}" : $"{numbers[first]}–{numbers[last]}");
+        }
+        return string.Join(", ", parts);
+    }
 
     private static string Place(Check check) => string.Join(", ", new[] { check.Where, check.Situation }.Where(part => part.Length > 0));
 

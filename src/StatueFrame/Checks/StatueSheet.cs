@@ -8,12 +8,17 @@ internal sealed class StatueSheet
 {
     private const double DefaultBarStressFraction = 1 / 1.5;
 
+    private static readonly Assumption AllowableStress = new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
+
     private readonly StatueModel model;
     private readonly Criteria criteria;
     private readonly List<ResultLine> results = [];
     private readonly List<Check> checks = [];
     private readonly List<Assumption> assumptions = [];
     private readonly List<string> warnings = [];
+
+    /// <summary>What was assumed of the inputs of the situation in hand; every check of it says so.</summary>
+    private readonly List<Assumption> assumedInputs = [];
 
     private StatueSheet(StatueModel model, Criteria criteria)
     {
@@ -104,14 +109,22 @@ internal sealed class StatueSheet
     private void AddSituation(Response response, ModalResponse modes)
     {
         string name = response.Situation.Name;
+        int firstCheck = checks.Count;
+        assumedInputs.Clear();
         AddReactions(response, name);
         AddMovements(response, name);
         if (response.Situation.Wind?.Action is WindAction wind)
-            AddWind(wind, modes, name);
+            AddWind(wind);
         if (model.BarCount > 0)
             AddBars(response, name);
         AddLattice(response, name);
         AddStability(response, name);
+        assumptions.AddRange(assumedInputs);
+        string[] assumed = [.. assumedInputs.Select(a => a.Short)];
+        for (int i = firstCheck; i < checks.Count; i++)
+            checks[i] = checks[i].Assuming(assumed);
+        if (response.Situation.Wind?.Action is WindAction gusts)
+            checks.Add(DynamicChecks.RigidForWind(modes.First, gusts, name));
     }
 
     private void AddReactions(Response response, string name)
@@ -141,16 +154,15 @@ internal sealed class StatueSheet
         }
     }
 
-    private void AddWind(WindAction wind, ModalResponse modes, string name)
+    private void AddWind(WindAction wind)
     {
         double top = model.GreatestHeightAboveGround;
-        assumptions.AddRange(wind.Profile.Assumptions);
+        assumedInputs.AddRange(wind.Profile.Assumptions);
         warnings.AddRange(wind.Profile.RangeWarnings(top));
         if (wind.ForceCoefficient is null && model.Bodies.Any(b => b.Bands.Any(band => band.ForceCoefficient is null)))
-            assumptions.Add(new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource));
+            assumedInputs.Add(new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource));
         if (wind.GustEffectFactor is null)
-            assumptions.Add(new Assumption("gust factor", $"{wind.RigidGustFactor.Value}, a statue that is rigid for gusts", wind.RigidGustFactor.Source));
-        checks.Add(DynamicChecks.RigidForWind(modes.First, wind, name));
+            assumedInputs.Add(new Assumption("gust factor", $"{wind.RigidGustFactor.Value}, a statue that is rigid for gusts", wind.RigidGustFactor.Source));
     }
 
     private void AddBars(Response response, string name)
@@ -167,12 +179,14 @@ internal sealed class StatueSheet
         if (response.Situation.LimitState != LimitState.Strength)
             return;
         double fraction = criteria.BarStressFraction ?? DefaultBarStressFraction;
+        if (criteria.BarStressFraction is null)
+            assumptions.Add(AllowableStress);
         int firstBar = 0;
         foreach ((RingElement ring, _) in model.Rings)
         {
             BarResult bar = response.BarEnvelope.ResultOf(response.BarEnvelope.WorstOfRing(firstBar, ring.Bars.Length));
             Check check = BarChecks.Bending(bar, name, fraction);
-            checks.Add(criteria.BarStressFraction is null ? check.Assuming("allowable stress = yield strength / 1.5") : check);
+            checks.Add(criteria.BarStressFraction is null ? check.Assuming(AllowableStress.Short) : check);
             if (!bar.StandsAlone)
                 checks.Add(Check.NotChecked(new CheckSubject("bars.limp", "standoff under limp skin", bar.Where, name), "a pin at the tower end leaves the bar unable to stand alone; only the rigid ring was looked at", Source.Assumed("standoffs")));
             firstBar += ring.Bars.Length;
@@ -181,14 +195,7 @@ internal sealed class StatueSheet
 
     private void AddLattice(Response response, string name)
     {
-        MemberForce? tension = null, compression = null;
-        foreach (MemberForce member in response.Cases.SelectMany(c => c.LatticeMembers()))
-        {
-            if (tension is null || member.Axial > tension.Axial)
-                tension = member;
-            if (compression is null || member.Axial < compression.Axial)
-                compression = member;
-        }
+        (MemberForce? tension, MemberForce? compression) = response.LatticeExtremes();
         if (tension?.Axial.Newtons > 0)
             Add(name, "greatest tension in a lattice member", tension.Axial.Newtons, Dimension.Force, $"{tension.Segment}, {tension.Member}, {Towards(tension.Heading)}");
         if (compression?.Axial.Newtons < 0)

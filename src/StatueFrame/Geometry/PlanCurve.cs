@@ -17,7 +17,7 @@ internal sealed class PlanCurve
     {
         this.x = x;
         this.y = y;
-        (Area, CentroidX, CentroidY) = Moments();
+        (Area, CentroidX, CentroidY) = MomentsBetween(this, this, 0);
         for (int i = 0; i < Count; i++)
         {
             int j = Next(i);
@@ -74,15 +74,38 @@ internal sealed class PlanCurve
         return new PlanCurve(x, y);
     }
 
-    /// <summary>The least and the greatest coordinate of the curve along a unit direction.</summary>
-    public (double Least, double Greatest) Extent(double directionX, double directionY)
+    /// <summary>The enclosed area, m², and the centroid of the curve that <see cref="Between"/> would give.</summary>
+    public static (double Area, double X, double Y) MomentsBetween(PlanCurve from, PlanCurve to, double t)
     {
-        Vector<double> allX = new(directionX), allY = new(directionY);
+        double area = 0, sx = 0, sy = 0;
+        double x0 = X(0), y0 = Y(0), ax = X(1) - x0, ay = Y(1) - y0;
+        for (int i = 2; i < from.Count; i++)
+        {
+            double bx = X(i) - x0, by = Y(i) - y0;
+            double triangle = 0.5 * (ax * by - ay * bx);
+            area += triangle;
+            sx += triangle * (ax + bx) / 3;
+            sy += triangle * (ay + by) / 3;
+            (ax, ay) = (bx, by);
+        }
+        return area == 0 ? (0, x0, y0) : (area, x0 + sx / area, y0 + sy / area);
+
+        double X(int i) => from.x[i] + t * (to.x[i] - from.x[i]);
+        double Y(int i) => from.y[i] + t * (to.y[i] - from.y[i]);
+    }
+
+    /// <summary>The least and the greatest coordinate of the curve along a unit direction.</summary>
+    public (double Least, double Greatest) Extent(double directionX, double directionY) => ExtentBetween(this, this, 0, directionX, directionY);
+
+    /// <summary>The extent of the curve that <see cref="Between"/> would give.</summary>
+    public static (double Least, double Greatest) ExtentBetween(PlanCurve from, PlanCurve to, double t, double directionX, double directionY)
+    {
         Vector<double> low = new(double.PositiveInfinity), high = new(double.NegativeInfinity);
         int i = 0;
-        for (; i <= x.Length - Vector<double>.Count; i += Vector<double>.Count)
+        for (; i <= from.Count - Vector<double>.Count; i += Vector<double>.Count)
         {
-            Vector<double> s = new Vector<double>(x, i) * allX + new Vector<double>(y, i) * allY;
+            Vector<double> fromX = new(from.x, i), fromY = new(from.y, i);
+            Vector<double> s = (fromX + t * (new Vector<double>(to.x, i) - fromX)) * directionX + (fromY + t * (new Vector<double>(to.y, i) - fromY)) * directionY;
             low = Vector.Min(low, s);
             high = Vector.Max(high, s);
         }
@@ -92,39 +115,39 @@ internal sealed class PlanCurve
             least = Math.Min(least, low[k]);
             greatest = Math.Max(greatest, high[k]);
         }
-        for (; i < x.Length; i++)
+        for (; i < from.Count; i++)
         {
-            double s = x[i] * directionX + y[i] * directionY;
+            double s = (from.x[i] + t * (to.x[i] - from.x[i])) * directionX + (from.y[i] + t * (to.y[i] - from.y[i])) * directionY;
             least = Math.Min(least, s);
             greatest = Math.Max(greatest, s);
         }
         return (least, greatest);
     }
 
-    /// <summary>
-    /// The width that the stretch of the curve from vertex 0 to a perimeter position shows to a wind: Σ max(0, −n·w) ds
-    /// with the outward normal n, for a curve that runs anticlockwise. Edges on the lee side show none; an edge in the
-    /// shadow of another counts in full. Past the perimeter the stretch winds on, so that differences of two positions
-    /// give any stretch, also across vertex 0.
-    /// </summary>
-    public double WindwardWidth(double position, double windX, double windY)
+    /// <summary>The stretch of the curve between two perimeter positions, m; the end must not lie before the beginning.</summary>
+    public PlanStretch Stretch(double from, double to)
     {
-        double turns = Math.Floor(position / Perimeter), rest = position - turns * Perimeter;
-        double whole = 0, part = 0, start = 0;
-        for (int i = 0; i < x.Length; i++)
+        (int firstEdge, double firstPart) = EdgeAt(from);
+        (int lastEdge, double lastPart) = EdgeAt(to);
+        return new PlanStretch(firstEdge, firstPart, lastEdge, lastPart);
+    }
+
+    /// <summary>
+    /// The width that a stretch of the curve shows to a wind: Σ max(0, −n·w) ds with the outward normal n, for a curve
+    /// that runs anticlockwise. Edges on the lee side show none; an edge in the shadow of another counts in full.
+    /// </summary>
+    public double WindwardWidth(in PlanStretch stretch, double windX, double windY)
+    {
+        double sum = -stretch.FirstPart * Width(stretch.FirstEdge) + stretch.LastPart * Width(stretch.LastEdge);
+        for (int edge = stretch.FirstEdge; edge < stretch.LastEdge; edge++)
+            sum += Width(edge);
+        return sum;
+
+        double Width(int edge)
         {
-            int j = Next(i);
-            double ex = x[j] - x[i], ey = y[j] - y[i];
-            double length = Math.Sqrt(ex * ex + ey * ey);
-            double width = Math.Max(0, ex * windY - ey * windX);
-            whole += width;
-            if (start + length <= rest)
-                part += width;
-            else if (start < rest)
-                part += width * (rest - start) / length;
-            start += length;
+            int i = edge % x.Length, j = Next(i);
+            return Math.Max(0, (x[j] - x[i]) * windY - (y[j] - y[i]) * windX);
         }
-        return turns * whole + part;
     }
 
     /// <summary>The perimeter position, in metres anticlockwise from vertex 0, of the point of the curve nearest to (px, py).</summary>
@@ -213,43 +236,60 @@ internal sealed class PlanCurve
         Math.Max(a, b) >= Math.Min(c, d) && Math.Max(c, d) >= Math.Min(a, b);
 
     /// <summary>
-    /// Where a ray first meets the curve: the distance along the unit direction (NaN when it misses) and the outward
-    /// unit normal of the edge it meets.
+    /// Where a ray first meets the curve: the distance along the unit direction (NaN when it misses), the outward unit
+    /// normal of the edge it meets, and the perimeter position there, m.
     /// </summary>
-    public (double Distance, double NormalX, double NormalY) Cast(double originX, double originY, double directionX, double directionY)
+    public (double Distance, double NormalX, double NormalY, double Position) Cast(double originX, double originY, double directionX, double directionY)
     {
-        double distance = double.NaN, normalX = 0, normalY = 0;
+        const double Clear = 1e-9;
+        double distance = double.NaN, part = 0;
+        int hit = -1;
+        double side = Side(0);
         for (int i = 0; i < x.Length; i++)
         {
             int j = Next(i);
+            double before = side;
+            side = Side(j);
+            if ((before > Clear && side > Clear) || (before < -Clear && side < -Clear))
+                continue;
             double ex = x[j] - x[i], ey = y[j] - y[i];
             double cross = directionX * ey - directionY * ex;
             if (Math.Abs(cross) < 1e-300)
                 continue;
-            double px = x[i] - originX, py = y[i] - originY;
-            double t = (px * ey - py * ex) / cross;
-            double s = (px * directionY - py * directionX) / cross;
+            double t = ((x[i] - originX) * ey - (y[i] - originY) * ex) / cross, s = before / cross;
             if (t < 0 || s < 0 || s > 1 || t >= distance)
                 continue;
-            double length = Math.Sqrt(ex * ex + ey * ey);
-            (distance, normalX, normalY) = (t, ey / length, -ex / length);
+            (distance, part, hit) = (t, s, i);
         }
-        return (distance, normalX, normalY);
+        if (hit < 0)
+            return (double.NaN, 0, 0, double.NaN);
+        double length = EdgeLength(hit), position = part * length;
+        for (int i = 0; i < hit; i++)
+            position += EdgeLength(i);
+        int end = Next(hit);
+        return (distance, (y[end] - y[hit]) / length, (x[hit] - x[end]) / length, position < Perimeter ? position : 0);
+
+        // On which side of the ray's line a vertex lies, and how far off it.
+        double Side(int i) => (x[i] - originX) * directionY - (y[i] - originY) * directionX;
     }
 
-    private (double Area, double X, double Y) Moments()
+    /// <summary>The edge, and the part of it run through, at a perimeter position; every turn adds <see cref="Count"/> edges.</summary>
+    private (int Edge, double Part) EdgeAt(double position)
     {
-        double area = 0, sx = 0, sy = 0;
-        double x0 = x[0], y0 = y[0];
-        for (int i = 1; i + 1 < x.Length; i++)
+        int turns = (int)Math.Floor(position / Perimeter), edge = 0;
+        double rest = position - turns * Perimeter, length = EdgeLength(0);
+        while (rest > length && edge + 1 < x.Length)
         {
-            double ax = x[i] - x0, ay = y[i] - y0, bx = x[i + 1] - x0, by = y[i + 1] - y0;
-            double triangle = 0.5 * (ax * by - ay * bx);
-            area += triangle;
-            sx += triangle * (ax + bx) / 3;
-            sy += triangle * (ay + by) / 3;
+            rest -= length;
+            length = EdgeLength(++edge);
         }
-        return area == 0 ? (0, x0, y0) : (area, x0 + sx / area, y0 + sy / area);
+        return (turns * x.Length + edge, length > 0 ? Math.Min(1, rest / length) : 0);
+    }
+
+    private double EdgeLength(int edge)
+    {
+        int next = Next(edge);
+        return Math.Sqrt(Square(x[next] - x[edge]) + Square(y[next] - y[edge]));
     }
 
     private int Next(int i) => i + 1 == x.Length ? 0 : i + 1;

@@ -12,23 +12,18 @@ internal static class BandBuilder
     public static SkinBand[] Bands(Skin skin)
     {
         var slabs = new SkinSlab[skin.Stations.Count - 1];
+        PlanCurve above = skin.Stations[0].Outline.Curve();
         for (int i = 0; i < slabs.Length; i++)
-            slabs[i] = SkinSlab.Between(skin.Stations[i], skin.Stations[i + 1], skin);
+        {
+            PlanCurve below = above;
+            above = skin.Stations[i + 1].Outline.Curve();
+            slabs[i] = SkinSlab.Between(skin.Stations[i], below, skin.Stations[i + 1], above, skin);
+        }
         double[] edges = Edges(skin);
         var bands = new SkinBand[edges.Length - 1];
         for (int i = 0; i < bands.Length; i++)
             bands[i] = Band(skin, i, Slices(slabs, edges[i], edges[i + 1]), skin.ClosedTop && i == bands.Length - 1);
         return bands;
-    }
-
-    /// <summary>The skin's outline at an elevation within its range. The skin must have passed <see cref="Skin.Validate"/>.</summary>
-    public static PlanCurve OutlineAt(Skin skin, double z)
-    {
-        int upper = 1;
-        while (upper + 1 < skin.Stations.Count && skin.Stations[upper].Elevation.Meters < z)
-            upper++;
-        SkinSlab slab = SkinSlab.Between(skin.Stations[upper - 1], skin.Stations[upper], skin);
-        return slab.At(Math.Clamp(z, slab.Lower.Z, slab.Upper.Z)).Curve;
     }
 
     private static double[] Edges(Skin skin)
@@ -61,16 +56,16 @@ internal static class BandBuilder
         SkinSection mid = slabs.First(s => middle <= s.Upper.Z).At(middle);
         var shell = new ShellMoments(new Vector3D(mid.Curve.CentroidX, mid.Curve.CentroidY, middle),
             skin.Material.Density.KilogramsPerCubicMeter, skin.ArmatureMass.KilogramsPerSquareMeter);
-        var wind = new (SkinSection, double)[2 * slabs.Count];
+        var wind = new WindSection[2 * slabs.Count];
         double taper = 0;
         for (int i = 0; i < slabs.Count; i++)
         {
             SkinSlab slab = slabs[i];
             shell.AddWall(slab);
             taper += Math.Abs(slab.Upper.Curve.Area - slab.Lower.Curve.Area);
-            double center = 0.5 * (slab.Lower.Z + slab.Upper.Z), offset = slab.Height / (2 * Math.Sqrt(3));
-            wind[2 * i] = (slab.At(center - offset), 0.5 * slab.Height);
-            wind[2 * i + 1] = (slab.At(center + offset), 0.5 * slab.Height);
+            double offset = 0.5 / Math.Sqrt(3);
+            wind[2 * i] = new WindSection(slab, 0.5 - offset, 0.5 * slab.Height);
+            wind[2 * i + 1] = new WindSection(slab, 0.5 + offset, 0.5 * slab.Height);
         }
         if (closed)
             shell.AddCap(upper);
@@ -92,6 +87,7 @@ internal static class BandBuilder
             TopOutline = upper.Curve,
             MidThickness = mid.Thickness,
             WindSections = wind,
+            Slabs = slabs,
             TaperArea = taper,
         };
     }

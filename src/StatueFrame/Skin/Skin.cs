@@ -97,13 +97,16 @@ public sealed record Skin
             v.Add(nameof(Stations), $"must be at least 2, are {Stations.Count}", "Give the outline at the skin's lower and at its upper end.");
         if (v.Problems.Count > before)
             return false;
-        for (int i = 1; i < Stations!.Count; i++)
+        PlanCurve above = Stations![0].Outline.Curve();
+        for (int i = 1; i < Stations.Count; i++)
         {
             (SkinStation lower, SkinStation upper) = (Stations[i - 1], Stations[i]);
+            PlanCurve below = above;
+            above = upper.Outline.Curve();
             Validator at = v.At(nameof(Stations), i);
             if (!(upper.Elevation.Meters - lower.Elevation.Meters >= LeastStep))
                 at.Add(nameof(SkinStation.Elevation), $"must be at least 1 mm above the station before it ({Text(upper.Elevation)} after {Text(lower.Elevation)})", "List the stations from the lowest up.");
-            else if (SkinSlab.Between(lower, upper, this).IsPinched)
+            else if (SkinSlab.Between(lower, below, upper, above, this).IsPinched)
                 at.Add(nameof(SkinStation.Outline), "does not join with the station before it: the skin pinches between them", "Rotate by less than 60° from station to station, and begin polygons at corresponding vertices.");
         }
         return v.Problems.Count == before;

@@ -56,20 +56,34 @@ internal sealed class SkinBand
     public required double MidThickness { get; init; }
 
     /// <summary>Sections with the height each stands for: two Gauss points in each slab of the band.</summary>
-    public required (SkinSection Section, double Height)[] WindSections { get; init; }
+    public required WindSection[] WindSections { get; init; }
+
+    /// <summary>The slabs that make up the band, from the lowest up.</summary>
+    public required List<SkinSlab> Slabs { get; init; }
 
     /// <summary>Frontal area of the taper for a wind along the axis, m²: Σ |A_upper − A_lower| over the slabs.</summary>
     public required double TaperArea { get; init; }
+
+    /// <summary>The outline at an elevation; at the nearest edge for an elevation outside the band.</summary>
+    public PlanCurve OutlineAt(double z)
+    {
+        if (z == 0.5 * (Bottom + Top))
+            return MidOutline;
+        int i = 0;
+        while (i + 1 < Slabs.Count && Slabs[i].Upper.Z < z)
+            i++;
+        return Slabs[i].At(Math.Clamp(z, Slabs[i].Lower.Z, Slabs[i].Upper.Z)).Curve;
+    }
 
     /// <summary>Mean over the height of the width across a horizontal heading, m.</summary>
     /// <param name="direction">The heading; its part along the axis is ignored, the rest must not be zero.</param>
     public double ProjectedWidth(Vector3D direction)
     {
         double s = Math.Sqrt(direction.X * direction.X + direction.Y * direction.Y), sum = 0;
-        foreach ((SkinSection section, double height) in WindSections)
+        foreach (WindSection section in WindSections)
         {
-            (double least, double greatest) = section.Curve.Extent(-direction.Y / s, direction.X / s);
-            sum += height * (greatest - least);
+            (double least, double greatest) = section.Extent(-direction.Y / s, direction.X / s);
+            sum += section.Height * (greatest - least);
         }
         return sum / (Top - Bottom);
     }
@@ -90,12 +104,11 @@ internal sealed class SkinBand
         if (s > AlongAxis)
         {
             double ux = wind.X / s, uy = wind.Y / s;
-            foreach ((SkinSection section, double height) in WindSections)
+            foreach (WindSection section in WindSections)
             {
-                PlanCurve curve = section.Curve;
-                (double least, double greatest) = curve.Extent(-uy, ux);
-                double strip = s * height * (greatest - least);
-                double across = 0.5 * (least + greatest), along = curve.CentroidX * ux + curve.CentroidY * uy;
+                (double least, double greatest) = section.Extent(-uy, ux);
+                double strip = s * section.Height * (greatest - least);
+                double across = 0.5 * (least + greatest), along = section.CentroidX * ux + section.CentroidY * uy;
                 area += strip;
                 moment += strip * new Vector3D(along * ux - across * uy, along * uy + across * ux, section.Z);
             }
@@ -103,18 +116,22 @@ internal sealed class SkinBand
         return new WindExposure(area, area > 0 ? moment / area : Center(MidOutline, 0.5 * (Bottom + Top)));
     }
 
-    /// <summary>
-    /// The width that a part of the mid outline shows to a wind, m: ∫ max(0, −n·w) ds between two perimeter positions,
-    /// with the outward normal n across the axis. For a convex outline the whole perimeter gives s times its width.
-    /// </summary>
+    /// <summary>The part of the mid outline between two perimeter positions.</summary>
     /// <param name="fromFraction">Begin, as a fraction of the perimeter from vertex 0 anticlockwise.</param>
     /// <param name="toFraction">End; when below <paramref name="fromFraction"/>, the strip runs on across vertex 0.</param>
-    /// <param name="wind">Unit vector in body axes, the way the wind blows.</param>
-    public double ProjectedStrip(double fromFraction, double toFraction, Vector3D wind)
+    public PlanStretch Strip(double fromFraction, double toFraction)
     {
-        double perimeter = MidOutline.Perimeter, end = toFraction < fromFraction ? toFraction + 1 : toFraction;
-        return MidOutline.WindwardWidth(end * perimeter, wind.X, wind.Y) - MidOutline.WindwardWidth(fromFraction * perimeter, wind.X, wind.Y);
+        double turns = Math.Floor(fromFraction), end = toFraction < fromFraction ? toFraction + 1 : toFraction;
+        return MidOutline.Stretch((fromFraction - turns) * MidOutline.Perimeter, (end - turns) * MidOutline.Perimeter);
     }
+
+    /// <summary>
+    /// The width that a strip of the mid outline shows to a wind, m: ∫ max(0, −n·w) ds with the outward normal n across
+    /// the axis. For a convex outline the whole perimeter gives s times its width.
+    /// </summary>
+    /// <param name="strip">From <see cref="Strip"/>.</param>
+    /// <param name="wind">Unit vector in body axes, the way the wind blows.</param>
+    public double ProjectedWidth(in PlanStretch strip, Vector3D wind) => MidOutline.WindwardWidth(strip, wind.X, wind.Y);
 
     /// <summary>The position on the mid outline nearest to a point, in metres anticlockwise from vertex 0.</summary>
     public double NearestPerimeterPosition(double x, double y) => MidOutline.NearestPosition(x, y);

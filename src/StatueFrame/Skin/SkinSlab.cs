@@ -18,12 +18,16 @@ internal sealed record SkinSlab
     /// are turned against each other by 60° or more: corresponding points do not lie above each other.
     /// </summary>
     public bool IsPinched =>
-        At(0.5 * (Lower.Z + Upper.Z)).Curve.Area < 0.75 * Math.Min(Lower.Curve.Area, Upper.Curve.Area);
+        PlanCurve.MomentsBetween(Lower.Curve, Upper.Curve, 0.5).Area < 0.75 * Math.Min(Lower.Curve.Area, Upper.Curve.Area);
 
     /// <summary>The slab between two stations of a skin.</summary>
-    public static SkinSlab Between(SkinStation lower, SkinStation upper, Skin skin)
+    /// <param name="lower">The lower station.</param>
+    /// <param name="below">Its outline's curve.</param>
+    /// <param name="upper">The upper station.</param>
+    /// <param name="above">Its outline's curve.</param>
+    /// <param name="skin">The skin.</param>
+    public static SkinSlab Between(SkinStation lower, PlanCurve below, SkinStation upper, PlanCurve above, Skin skin)
     {
-        (PlanCurve below, PlanCurve above) = (lower.Outline.Curve(), upper.Outline.Curve());
         if (below.Count != above.Count || lower.Outline.GetType() != upper.Outline.GetType())
         {
             double[] fractions = Merged(below.Fractions(), above.Fractions());

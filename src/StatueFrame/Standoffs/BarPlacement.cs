@@ -51,7 +51,7 @@ internal sealed record BarPlacement
     /// <summary>The same bar in the axes that the body itself stands in.</summary>
     /// <param name="body">The body's axes in the outer ones.</param>
     /// <param name="origin">The body's origin in the outer axes, m.</param>
-    public BarPlacement Moved(Axes3D body, Vector3D origin) => this with
+    public BarPlacement Moved(Axes3D body, Vector3D origin) => body == Axes3D.Global && origin == Vector3D.Zero ? this : this with
     {
         TowerEnd = origin + body.ToGlobal(TowerEnd),
         SkinEnd = origin + body.ToGlobal(SkinEnd),

@@ -13,7 +13,8 @@ namespace StatueFrame;
 /// a + 1/k = 1/p; the inverse of [1/p₁ c; c 1/p₂] is k₁₁ = p₁/D, k₂₂ = p₂/D, k₁₂ = −c p₁p₂/D with D = 1 − c²p₁p₂. As
 /// |c| &lt; a and p ≤ 1/a, D is positive, and all is finite from k = 0 to k = ∞ without a special case. The shears
 /// follow from equilibrium.</para>
-/// <para>Slide. Along the free direction s the saddle moves until no force is left: K′ = K − K s sᵀK/(sᵀK s).</para>
+/// <para>Slide. Along the free direction s the saddle moves by λ = sᵀK d/(sᵀK s), until no force is left, and the bar takes
+/// K (d − λ s): K′ = K − K s sᵀK/(sᵀK s).</para>
 /// <para>Small displacements; the axial force does not change the bending stiffness. Warping torsion is left out.</para>
 /// <para>Immutable and safe to share between threads.</para>
 /// </remarks>
@@ -21,12 +22,16 @@ internal sealed class BarStiffness
 {
     private const double NegligibleSlide = 1e-12, NegligibleForce = 1e-9;
 
-    private readonly double[] k = new double[36];
-    private readonly double[] slide = new double[6];
-    private readonly double[] slip = new double[6];
     private readonly FlatRectangle section;
-    private readonly EndSprings tower;
-    private readonly double L, E, G;
+    private readonly double L, axial, twist;
+    private readonly Bending weak, strong;
+    private readonly Vector3D slide;
+
+    /// <summary>The slip for a unit of each motion; null for a saddle that does not slide.</summary>
+    private readonly double[]? slip;
+
+    /// <summary>One plane of bending: the stiffness by deflection and rotation of the skin end, and what a unit force moves a cantilever's tip.</summary>
+    private readonly record struct Bending(double Shear, double Mixed, double Moment, double TipDeflection, double TipRotation);
 
     /// <summary>Makes the stiffness of a bar.</summary>
     /// <param name="section">The flat.</param>
@@ -37,21 +42,22 @@ internal sealed class BarStiffness
     /// <param name="skin">Springs of the skin end.</param>
     /// <param name="slide">The free direction of the saddle in bar axes; zero for none. Components below 1e-12 of it are taken as zero, being rounding.</param>
     public BarStiffness(FlatRectangle section, double L, double E, double G, EndSprings tower, EndSprings skin, Vector3D slide = default)
+        : this(section, L, E, G, section.J, tower, skin, slide)
     {
-        (this.section, this.L, this.E, this.G, this.tower) = (section, L, E, G, tower);
-        K(0, 0) = E * section.A / L;
-        K(3, 3) = 1 / (L / (G * section.J) + 1 / tower.Twist + 1 / skin.Twist);
-        // A rotation about z lifts the far end along +y, one about y along −z: hence the two signs.
-        AddBending(E * section.WeakI, tower.Weak, skin.Weak, deflection: 1, rotation: 5, sign: -1);
-        AddBending(E * section.StrongI, tower.Strong, skin.Strong, deflection: 2, rotation: 4, sign: 1);
+    }
+
+    private BarStiffness(FlatRectangle section, double L, double E, double G, double J, EndSprings tower, EndSprings skin, Vector3D slide)
+    {
+        (this.section, this.L) = (section, L);
+        axial = E * section.A / L;
+        twist = 1 / (L / (G * J) + 1 / tower.Twist + 1 / skin.Twist);
+        weak = Bend(E * section.WeakI, G * section.ShearArea, L, tower.Weak, skin.Weak);
+        strong = Bend(E * section.StrongI, G * section.ShearArea, L, tower.Strong, skin.Strong);
         if (slide != Vector3D.Zero)
-            Release(slide.Normalized());
+            (this.slide, slip) = Release(slide.Normalized());
     }
 
     public double Length => L;
-
-    /// <summary>The 6×6, row-major.</summary>
-    public ReadOnlySpan<double> Matrix => k;
 
     /// <summary>The stiffness of a placed standoff.</summary>
     public static BarStiffness Of(BarPlacement place)
@@ -59,20 +65,28 @@ internal sealed class BarStiffness
         Standoff s = place.Standoff;
         return new BarStiffness(
             new FlatRectangle(s.Section.Width.Meters, s.Section.Thickness.Meters), place.Length,
-            s.Material.YoungsModulus.Pascals, s.Material.ShearModulus.Pascals,
+            s.Material.YoungsModulus.Pascals, s.Material.ShearModulus.Pascals, s.Section.Properties.J,
             s.TowerFixity.Springs, s.SkinFixity.Springs, place.Axes.ToLocal(place.Slide));
+    }
+
+    /// <summary>Fills in the 6×6, row-major.</summary>
+    public void CopyTo(Span<double> k36)
+    {
+        Span<double> motion = stackalloc double[6], column = stackalloc double[6];
+        for (int j = 0; j < 6; j++)
+        {
+            motion.Clear();
+            motion[j] = 1;
+            SkinForces(motion, column);
+            for (int i = 0; i <= j; i++)
+                k36[6 * i + j] = k36[6 * j + i] = column[i];
+        }
     }
 
     /// <summary>The forces on the bar at its two ends, tower end first (12 values), when the skin end has moved by d (6 values).</summary>
     public void Forces(ReadOnlySpan<double> d, Span<double> forces)
     {
-        for (int i = 0; i < 6; i++)
-        {
-            double sum = 0;
-            for (int j = 0; j < 6; j++)
-                sum += k[6 * i + j] * d[j];
-            forces[6 + i] = sum;
-        }
+        SkinForces(d, forces[6..]);
         Balance(forces);
     }
 
@@ -80,7 +94,7 @@ internal sealed class BarStiffness
     public double Slip(ReadOnlySpan<double> d)
     {
         double sum = 0;
-        for (int i = 0; i < 6; i++)
+        for (int i = 0; i < slip?.Length; i++)
             sum += slip[i] * d[i];
         return sum;
     }
@@ -88,9 +102,10 @@ internal sealed class BarStiffness
     /// <summary>Takes the saddle's slip out of the motion d of the skin (6 values); what is left is the deflection of the bar.</summary>
     public void RemoveSlip(Span<double> d)
     {
-        double lambda = Slip(d);
-        for (int i = 0; i < 3; i++)
-            d[i] -= lambda * slide[i];
+        if (slip is null)
+            return;
+        Vector3D slid = Slip(d) * slide;
+        (d[0], d[1], d[2]) = (d[0] - slid.X, d[1] - slid.Y, d[2] - slid.Z);
     }
 
     /// <summary>
@@ -107,20 +122,13 @@ internal sealed class BarStiffness
         deflection.Clear();
         double least = NegligibleForce * force.Length;
         bool bendsWeak = Math.Abs(force.Y) > least, bendsStrong = Math.Abs(force.Z) > least;
-        if ((bendsWeak && !(tower.Weak > 0)) || (bendsStrong && !(tower.Strong > 0)))
+        if ((bendsWeak && double.IsInfinity(weak.TipDeflection)) || (bendsStrong && double.IsInfinity(strong.TipDeflection)))
             return false;
-        (forces[6], deflection[0]) = (force.X, force.X * L / (E * section.A));
+        (forces[6], deflection[0]) = (force.X, force.X / axial);
         if (bendsWeak)
-        {
-            forces[7] = force.Y;
-            (deflection[1], deflection[5]) = Tip(force.Y, E * section.WeakI, tower.Weak);
-        }
+            (forces[7], deflection[1], deflection[5]) = (force.Y, force.Y * weak.TipDeflection, force.Y * weak.TipRotation);
         if (bendsStrong)
-        {
-            forces[8] = force.Z;
-            (deflection[2], double rotation) = Tip(force.Z, E * section.StrongI, tower.Strong);
-            deflection[4] = -rotation;
-        }
+            (forces[8], deflection[2], deflection[4]) = (force.Z, force.Z * strong.TipDeflection, -force.Z * strong.TipRotation);
         Balance(forces);
         return true;
     }
@@ -133,50 +141,50 @@ internal sealed class BarStiffness
         Normal(forces[..6]), Normal(forces[6..]), Math.Abs(forces[9]) / section.TorsionW,
         1.5 * Math.Sqrt(forces[7] * forces[7] + forces[8] * forces[8]) / section.A);
 
+    /// <summary>The greater normal stress of the two ends alone.</summary>
+    public double NormalStress(ReadOnlySpan<double> forces) => Math.Max(Normal(forces[..6]), Normal(forces[6..]));
+
     private double Normal(ReadOnlySpan<double> end) =>
         Math.Abs(end[0]) / section.A + Math.Abs(end[5]) / section.WeakW + Math.Abs(end[4]) / section.StrongW;
 
-    private ref double K(int row, int column) => ref k[6 * row + column];
-
-    private void AddBending(double EI, double k1, double k2, int deflection, int rotation, int sign)
+    /// <summary>The forces at the skin end. A rotation about z lifts the far end along +y, one about y along −z: hence the signs.</summary>
+    private void SkinForces(ReadOnlySpan<double> d, Span<double> f)
     {
-        double shear = 1 / (G * section.ShearArea * L);
+        Vector3D u = new Vector3D(d[0], d[1], d[2]) - Slip(d) * slide;
+        f[0] = axial * u.X;
+        f[1] = weak.Shear * u.Y - weak.Mixed * d[5];
+        f[2] = strong.Shear * u.Z + strong.Mixed * d[4];
+        f[3] = twist * d[3];
+        f[4] = strong.Mixed * u.Z + strong.Moment * d[4];
+        f[5] = weak.Moment * d[5] - weak.Mixed * u.Y;
+    }
+
+    private static Bending Bend(double EI, double GA, double L, double k1, double k2)
+    {
+        double shear = 1 / (GA * L);
         double a = L / (3 * EI) + shear, c = -L / (6 * EI) + shear;
         double p1 = 1 / (a + 1 / k1), p2 = 1 / (a + 1 / k2);
         double D = 1 - c * c * p1 * p2;
         double k11 = p1 / D, k22 = p2 / D, k12 = -c * p1 * p2 / D;
-        K(deflection, deflection) = (k11 + 2 * k12 + k22) / (L * L);
-        K(deflection, rotation) = K(rotation, deflection) = sign * (k12 + k22) / L;
-        K(rotation, rotation) = k22;
+        return new Bending(
+            (k11 + 2 * k12 + k22) / (L * L), (k12 + k22) / L, k22,
+            L * L * L / (3 * EI) + L / GA + L * L / k1, L * L / (2 * EI) + L / k1);
     }
 
-    private void Release(Vector3D direction)
+    private (Vector3D Slide, double[] Slip) Release(Vector3D direction)
     {
         Vector3D s = new Vector3D(Clean(direction.X), Clean(direction.Y), Clean(direction.Z)).Normalized();
-        (slide[0], slide[1], slide[2]) = (s.X, s.Y, s.Z);
-        Span<double> ks = stackalloc double[6];
-        double sks = 0;
-        for (int i = 0; i < 6; i++)
-        {
-            ks[i] = K(i, 0) * s.X + K(i, 1) * s.Y + K(i, 2) * s.Z;
-            sks += slide[i] * ks[i];
-        }
+        ReadOnlySpan<double> motion = [s.X, s.Y, s.Z, 0, 0, 0];
+        var released = new double[6];
+        SkinForces(motion, released);
+        double sks = s.X * released[0] + s.Y * released[1] + s.Z * released[2];
         // A bar that resists nothing along s has nothing to release: all motion along s is slip.
         for (int i = 0; i < 6; i++)
-            slip[i] = sks > 0 ? ks[i] / sks : slide[i];
-        if (!(sks > 0))
-            return;
-        for (int i = 0; i < 6; i++)
-        {
-            for (int j = i; j < 6; j++)
-                K(j, i) = K(i, j) -= slip[i] * ks[j];
-        }
+            released[i] = sks > 0 ? released[i] / sks : motion[i];
+        return (s, released);
 
         static double Clean(double component) => Math.Abs(component) < NegligibleSlide ? 0 : component;
     }
-
-    private (double Deflection, double Rotation) Tip(double V, double EI, double spring) =>
-        (V * (L * L * L / (3 * EI) + L / (G * section.ShearArea) + L * L / spring), V * (L * L / (2 * EI) + L / spring));
 
     /// <summary>Fills in the forces at the tower end that keep those at the skin end in balance.</summary>
     private void Balance(Span<double> forces)

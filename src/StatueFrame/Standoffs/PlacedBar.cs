@@ -1,25 +1,25 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame;
 
 /// <summary>
 /// One standoff between the node of its level and the node of its band. Rigid arms join the nodes to the bar's ends;
-/// with the nodes' motions u in the outer axes, the skin end moves by d = B u relative to the tower end (bar axes), and
-/// the 12×12 is Bᵀ K B: free of force in every rigid motion by construction.
+/// with the nodes' motions u in the outer axes, the skin end moves by d relative to where the tower end would carry it
+/// (bar axes), and a rigid motion of both nodes gives d = 0: the bar is free of force in it by construction.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads. SI units; no method allocates.</remarks>
 internal sealed class PlacedBar
 {
-    private readonly double[] b = new double[72];
     private readonly BarPlacement place;
+    private readonly Vector3D levelArm, bandArm;
 
     /// <summary>Joins a bar to two nodes; the placement and the nodes are in the same axes, m.</summary>
     public PlacedBar(BarPlacement place, Vector3D levelNode, Vector3D bandNode)
     {
         this.place = place;
         Stiffness = BarStiffness.Of(place);
-        Carry(0, place.SkinEnd - levelNode, -1);
-        Carry(6, place.SkinEnd - bandNode, 1);
+        (levelArm, bandArm) = (place.SkinEnd - levelNode, place.SkinEnd - bandNode);
     }
 
     /// <summary>The bar in its own axes; gives stress, slip and deflection.</summary>
@@ -27,33 +27,20 @@ internal sealed class PlacedBar
 
     public BarPlacement Place => place;
 
-    /// <summary>Adds the stiffness (12×12, row-major: level node, band node) to <paramref name="k144"/>.</summary>
-    public void AddTo(Span<double> k144)
+    /// <summary>From the level's node to the band's, m.</summary>
+    public Vector3D Link => levelArm - bandArm;
+
+    /// <summary>
+    /// Adds the stiffness against a motion of the band's node relative to where the level would carry it (6×6,
+    /// row-major), so that the bars of a ring are summed before the sum is spread over the two nodes.
+    /// </summary>
+    public void AddTo(Span<double> k36)
     {
-        Span<double> kb = stackalloc double[72];
-        ReadOnlySpan<double> k = Stiffness.Matrix;
-        for (int i = 0; i < 6; i++)
-        {
-            for (int j = 0; j < 12; j++)
-            {
-                double sum = 0;
-                for (int m = 0; m < 6; m++)
-                    sum += k[6 * i + m] * b[12 * m + j];
-                kb[12 * i + j] = sum;
-            }
-        }
-        for (int i = 0; i < 12; i++)
-        {
-            for (int j = i; j < 12; j++)
-            {
-                double sum = 0;
-                for (int m = 0; m < 6; m++)
-                    sum += b[12 * m + i] * kb[12 * m + j];
-                k144[12 * i + j] += sum;
-                if (j > i)
-                    k144[12 * j + i] += sum;
-            }
-        }
+        Span<double> k = stackalloc double[36];
+        Stiffness.CopyTo(k);
+        SmallMatrix.ToGlobal(k, 6, place.Axes);
+        SmallMatrix.CarryByArm(k, 6, 0, bandArm);
+        SmallMatrix.AddSymmetric(k, k36, 6);
     }
 
     /// <summary>The motion of the skin end relative to where the tower end carries it, in bar axes (6 values), slip included.</summary>
@@ -65,13 +52,11 @@ internal sealed class PlacedBar
     /// </param>
     public void Motion(ReadOnlySpan<double> uLevel, ReadOnlySpan<double> uBand, Span<double> d, Vector3D imposed = default)
     {
-        Vector3D local = place.Axes.ToLocal(imposed);
-        (d[0], d[1], d[2], d[3], d[4], d[5]) = (local.X, local.Y, local.Z, 0, 0, 0);
-        for (int i = 0; i < 6; i++)
-        {
-            for (int j = 0; j < 6; j++)
-                d[i] += b[12 * i + j] * uLevel[j] + b[12 * i + 6 + j] * uBand[j];
-        }
+        Vector3D levelTurn = new(uLevel[3], uLevel[4], uLevel[5]), bandTurn = new(uBand[3], uBand[4], uBand[5]);
+        Vector3D moved = new Vector3D(uBand[0] - uLevel[0], uBand[1] - uLevel[1], uBand[2] - uLevel[2])
+            + bandTurn.Cross(bandArm) - levelTurn.Cross(levelArm) + imposed;
+        Vector3D move = place.Axes.ToLocal(moved), turn = place.Axes.ToLocal(bandTurn - levelTurn);
+        (d[0], d[1], d[2], d[3], d[4], d[5]) = (move.X, move.Y, move.Z, turn.X, turn.Y, turn.Z);
     }
 
     /// <summary>The forces on the bar at its ends in bar axes: tower end first, then skin end (12 values). Tension is positive in value 6.</summary>
@@ -85,34 +70,26 @@ internal sealed class PlacedBar
     /// <summary>Adds the loads on the two nodes (12 values) by which a motion imposed on the skin end drives the frame.</summary>
     public void AddLoad(Vector3D imposed, Span<double> load12)
     {
-        Span<double> d = stackalloc double[6], forces = stackalloc double[12];
-        d.Clear();
+        Span<double> d = stackalloc double[6], f = stackalloc double[12];
         Vector3D local = place.Axes.ToLocal(imposed);
-        (d[0], d[1], d[2]) = (local.X, local.Y, local.Z);
-        Stiffness.Forces(d, forces);
-        for (int i = 0; i < 6; i++)
+        (d[0], d[1], d[2], d[3], d[4], d[5]) = (local.X, local.Y, local.Z, 0, 0, 0);
+        Stiffness.Forces(d, f);
+        Vector3D force = place.Axes.ToGlobal(new Vector3D(f[6], f[7], f[8])), moment = place.Axes.ToGlobal(new Vector3D(f[9], f[10], f[11]));
+        Add(force, moment + levelArm.Cross(force), load12[..6]);
+        Add(-force, -moment - bandArm.Cross(force), load12[6..]);
+
+        static void Add(Vector3D force, Vector3D moment, Span<double> load)
         {
-            for (int j = 0; j < 12; j++)
-                load12[j] -= b[12 * i + j] * forces[6 + i];
+            load[0] += force.X;
+            load[1] += force.Y;
+            load[2] += force.Z;
+            load[3] += moment.X;
+            load[4] += moment.Y;
+            load[5] += moment.Z;
         }
     }
 
     /// <summary>The bar alone as a cantilever under a force given in the outer axes; see <see cref="BarStiffness.Cantilever"/>.</summary>
     public bool Cantilever(Vector3D force, Span<double> forces, Span<double> deflection) =>
         Stiffness.Cantilever(place.Axes.ToLocal(force), forces, deflection);
-
-    /// <summary>A node that moves by u and turns by θ moves a point at the arm r by u + θ×r, which along e is e·u + (r×e)·θ.</summary>
-    private void Carry(int column, Vector3D arm, double sign)
-    {
-        for (int i = 0; i < 3; i++)
-        {
-            Vector3D e = i == 0 ? place.Axes.X : i == 1 ? place.Axes.Y : place.Axes.Z;
-            Put(i, column, sign * e);
-            Put(i, column + 3, sign * arm.Cross(e));
-            Put(i + 3, column + 3, sign * e);
-        }
-    }
-
-    private void Put(int row, int column, Vector3D v) =>
-        (b[12 * row + column], b[12 * row + column + 1], b[12 * row + column + 2]) = (v.X, v.Y, v.Z);
 }

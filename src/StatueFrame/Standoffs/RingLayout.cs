@@ -56,7 +56,7 @@ internal static class RingLayout
     {
         double angle = ring.FirstAngle.Radians + 2 * Math.PI * k / ring.Count;
         (double rayY, double rayX) = Math.SinCos(angle);
-        (double reach, double nx, double ny) = site.Skin.Cast(site.CenterX, site.CenterY, rayX, rayY);
+        (double reach, double nx, double ny, double position) = site.Skin.Cast(site.CenterX, site.CenterY, rayX, rayY);
         if (!(nx * rayX + ny * rayY > 0))
         {
             v.Add(nameof(EvenRing.FirstAngle), $"bar {k} finds no skin from the tower's center outward", "The tower's center must lie inside the skin at this height.");
@@ -72,7 +72,7 @@ internal static class RingLayout
             return null;
         return BarPlacement.Between(
             new Vector3D(x + run * dx, y + run * dy, site.SkinElevation - rise), new Vector3D(x, y, site.SkinElevation),
-            new Vector3D(nx, ny, 0), Nearest(site.Skin, x, y).Position, ring.Standoff);
+            new Vector3D(nx, ny, 0), position, ring.Standoff);
     }
 
     /// <summary>The bar's length in plan: from the length given and the rise, or to where the bar meets the tower.</summary>
@@ -80,7 +80,7 @@ internal static class RingLayout
     {
         if (ring.Length is { } length)
             return Math.Sqrt((length.Meters - rise) * (length.Meters + rise));
-        (double run, double nx, double ny) = tower!.Cast(x, y, dx, dy);
+        (double run, double nx, double ny, _) = tower!.Cast(x, y, dx, dy);
         string bar = string.Create(CultureInfo.InvariantCulture, $"bar {k} at lay {ring.Lay.Degrees:g4}°");
         if (double.IsNaN(run))
             v.Add(nameof(EvenRing.Length), $"{bar} misses the tower", "Give Length.");

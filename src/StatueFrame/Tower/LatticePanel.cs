@@ -12,7 +12,9 @@ internal enum LatticeRole
 
 /// <summary>One member of a lattice panel, between two joints in the tower's own axes.</summary>
 /// <param name="Role">Leg, brace or horizontal.</param>
-/// <param name="Label">Where it stands in the panel, as in "brace 2b, bay 1".</param>
+/// <param name="Part">Which of the like members of its place it is, as in "brace b".</param>
+/// <param name="Place">Number of its leg or face, from 1.</param>
+/// <param name="Bay">Number of its bay, from 1.</param>
 /// <param name="Start">Local number of its first joint's node: 0 the lower level, 1 the upper level, 2 and above interior.</param>
 /// <param name="End">Local number of its second joint's node.</param>
 /// <param name="From">Position of its first joint, m.</param>
@@ -21,7 +23,11 @@ internal enum LatticeRole
 /// <param name="Pinned">Whether it is pin-ended, carrying axial force only.</param>
 /// <param name="Pair">For crossing diagonals: the index of the other one; otherwise −1.</param>
 internal sealed record LatticeMember(
-    LatticeRole Role, string Label, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1);
+    LatticeRole Role, string Part, int Place, int Bay, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1)
+{
+    /// <summary>Where it stands in the panel, as in "leg 2, bay 1" or "brace b, face 3, bay 1".</summary>
+    public string Label => Role == LatticeRole.Leg ? $"leg {Place}, bay {Bay}" : $"{Part}, face {Place}, bay {Bay}";
+}
 
 /// <summary>
 /// The members and joints of a <see cref="LatticeSegment"/> between two levels. Joints at the two levels belong to the
@@ -50,7 +56,7 @@ internal sealed class LatticePanel
         for (int bay = 0; bay < bays; bay++)
         {
             for (int leg = 0; leg < legs; leg++)
-                Add(LatticeRole.Leg, $"leg {leg + 1}, bay {bay + 1}", Joint(leg, bay), Joint(leg, bay + 1), segment.Legs, pinned: false);
+                Add(LatticeRole.Leg, "leg", leg, bay, Joint(leg, bay), Joint(leg, bay + 1), segment.Legs, pinned: false);
             for (int face = 0; face < legs; face++)
                 AddFace(face, bay);
         }
@@ -79,27 +85,26 @@ internal sealed class LatticePanel
     private void AddFace(int face, int bay)
     {
         int left = face, right = (face + 1) % bottom.Length;
-        string where = $"face {face + 1}, bay {bay + 1}";
         switch (segment.Bracing)
         {
             case Bracing.Cross or Bracing.TensionOnlyCross:
                 int first = members.Count;
-                Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), Joint(right, bay + 1), segment.Braces, pinned: true, first + 1);
-                Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), Joint(left, bay + 1), segment.Braces, pinned: true, first);
+                Add(LatticeRole.Brace, "brace a", face, bay, Joint(left, bay), Joint(right, bay + 1), segment.Braces, pinned: true, first + 1);
+                Add(LatticeRole.Brace, "brace b", face, bay, Joint(right, bay), Joint(left, bay + 1), segment.Braces, pinned: true, first);
                 break;
             case Bracing.SingleDiagonal:
                 (int foot, int head) = (face + bay) % 2 == 0 ? (left, right) : (right, left);
-                Add(LatticeRole.Brace, $"brace, {where}", Joint(foot, bay), Joint(head, bay + 1), segment.Braces, pinned: true);
+                Add(LatticeRole.Brace, "brace", face, bay, Joint(foot, bay), Joint(head, bay + 1), segment.Braces, pinned: true);
                 break;
             default:
-                AddKBrace(left, right, bay, where);
+                AddKBrace(left, right, face, bay);
                 return;
         }
         if (bay + 1 < segment.Bays)
-            Add(LatticeRole.Horizontal, $"horizontal, {where}", Joint(left, bay + 1), Joint(right, bay + 1), Horizontals, pinned: true);
+            Add(LatticeRole.Horizontal, "horizontal", face, bay, Joint(left, bay + 1), Joint(right, bay + 1), Horizontals, pinned: true);
     }
 
-    private void AddKBrace(int left, int right, int bay, string where)
+    private void AddKBrace(int left, int right, int face, int bay)
     {
         Vector3D at = 0.5 * (Corner(left, bay + 1) + Corner(right, bay + 1));
         int node = 1;
@@ -107,15 +112,15 @@ internal sealed class LatticePanel
         {
             node = 2 + interior.Count;
             interior.Add(at);
-            Add(LatticeRole.Horizontal, $"horizontal a, {where}", Joint(left, bay + 1), (node, at), Horizontals, pinned: false);
-            Add(LatticeRole.Horizontal, $"horizontal b, {where}", (node, at), Joint(right, bay + 1), Horizontals, pinned: false);
+            Add(LatticeRole.Horizontal, "horizontal a", face, bay, Joint(left, bay + 1), (node, at), Horizontals, pinned: false);
+            Add(LatticeRole.Horizontal, "horizontal b", face, bay, (node, at), Joint(right, bay + 1), Horizontals, pinned: false);
         }
-        Add(LatticeRole.Brace, $"brace a, {where}", Joint(left, bay), (node, at), segment.Braces, pinned: true);
-        Add(LatticeRole.Brace, $"brace b, {where}", Joint(right, bay), (node, at), segment.Braces, pinned: true);
+        Add(LatticeRole.Brace, "brace a", face, bay, Joint(left, bay), (node, at), segment.Braces, pinned: true);
+        Add(LatticeRole.Brace, "brace b", face, bay, Joint(right, bay), (node, at), segment.Braces, pinned: true);
     }
 
     private Section Horizontals => segment.Horizontals ?? segment.Braces;
 
-    private void Add(LatticeRole role, string label, (int Node, Vector3D At) from, (int Node, Vector3D At) to, Section section, bool pinned, int pair = -1) =>
-        members.Add(new LatticeMember(role, label, from.Node, to.Node, from.At, to.At, section, pinned, pair));
+    private void Add(LatticeRole role, string part, int place, int bay, (int Node, Vector3D At) from, (int Node, Vector3D At) to, Section section, bool pinned, int pair = -1) =>
+        members.Add(new LatticeMember(role, part, place + 1, bay + 1, from.Node, to.Node, from.At, to.At, section, pinned, pair));
 }

@@ -34,8 +34,8 @@ public class PlanCurveTests
     [Fact]
     public void A_ray_meets_the_nearest_edge_with_its_outward_normal()
     {
-        Assert.Equal((2, 1, 0), Box.Cast(1, 0.5, 1, 0));
-        Assert.Equal((1, -1, 0), Box.Cast(1, 0.5, -1, 0));
+        Assert.Equal((2, 1, 0, Box.NearestPosition(3, 0.5)), Box.Cast(1, 0.5, 1, 0));
+        Assert.Equal((1, -1, 0, Box.NearestPosition(0, 0.5)), Box.Cast(1, 0.5, -1, 0));
         Assert.True(double.IsNaN(Box.Cast(5, 5, 1, 0).Distance));
     }
 
@@ -77,8 +77,8 @@ public class PlanCurveTests
             PlanCurve c = PlanCurve.Ellipse(3, 1, 0.2, 0.1, 0.3, 40);
             (double s, double cos) = Math.SinCos(angle);
             (double least, double greatest) = c.Extent(-s, cos);
-            return Math.Abs(c.WindwardWidth(c.Perimeter, cos, s) - (greatest - least)) < 1e-12
-                && Math.Abs(c.WindwardWidth(2.5 * c.Perimeter, cos, s) - c.WindwardWidth(-0.5 * c.Perimeter, cos, s) - 3 * (greatest - least)) < 1e-12;
+            return Math.Abs(c.WindwardWidth(c.Stretch(0, c.Perimeter), cos, s) - (greatest - least)) < 1e-12
+                && Math.Abs(c.WindwardWidth(c.Stretch(0.5 * c.Perimeter, 3.5 * c.Perimeter), cos, s) - 3 * (greatest - least)) < 1e-12;
         });
 
     [Fact]

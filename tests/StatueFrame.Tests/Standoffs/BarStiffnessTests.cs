@@ -181,7 +181,7 @@ public class BarStiffnessTests
 
     private static BarStiffness Bar(EndSprings tower, EndSprings skin) => new(Flat, 1, E, NoShear, tower, skin);
 
-    private static double At(BarStiffness bar, int i, int j) => bar.Matrix[6 * i + j];
+    private static double At(BarStiffness bar, int i, int j) => Bars.Matrix(bar)[6 * i + j];
 
     private static double[] Tip(BarStiffness bar)
     {
@@ -197,14 +197,14 @@ public class BarStiffnessTests
         return f;
     }
 
-    private static Matrix<double> Square(BarStiffness bar) => Bars.Square(bar.Matrix);
+    private static Matrix<double> Square(BarStiffness bar) => Bars.Square(Bars.Matrix(bar));
 
     private static void AssertClose(Matrix<double> expected, FlatRectangle section, double L, EndSprings tower, EndSprings skin, Vector3D slide)
     {
         Matrix<double> actual = Square(new BarStiffness(section, L, E, G, tower, skin, slide));
         // Without slide the stiffness of each freedom, held fully, sets the scale of its entries; an oblique slide mixes
         // them, so that the rounding of the axial stiffness spreads to all.
-        double[] full = new BarStiffness(section, L, E, G, EndSprings.Rigid, EndSprings.Rigid).Matrix.ToArray();
+        double[] full = Bars.Matrix(new BarStiffness(section, L, E, G, EndSprings.Rigid, EndSprings.Rigid));
         if (slide != Vector3D.Zero)
             (full[7], full[14]) = (full[0], full[0]);
         for (int i = 0; i < 6; i++)

@@ -1,5 +1,6 @@
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
+using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using UnitsNet;
 
@@ -89,8 +90,17 @@ internal static class Bars
 
     public static double[] Full(PlacedBar bar)
     {
-        var k = new double[144];
+        var k = new double[36];
         bar.AddTo(k);
+        var full = new double[144];
+        RigidPair.AddTo(k, bar.Link, full);
+        return full;
+    }
+
+    public static double[] Matrix(BarStiffness bar)
+    {
+        var k = new double[36];
+        bar.CopyTo(k);
         return k;
     }
 
