@@ -19,18 +19,17 @@ public sealed record Criteria
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
-    internal void Validate(Validator v, Statue statue)
+    internal void Validate(Validator v, StatueNames names)
     {
-        for (int i = 0; i < Sway.Count; i++)
+        foreach ((_, SwayLimit sway, Validator at) in v.Items(Sway, StatueSize.Points))
         {
-            Validator at = v.At(nameof(Sway), i);
-            at.Positive(Sway[i].Limit, Sway[i].Limit.Meters, 1e-6, 10);
-            if (statue.Points.All(p => p.Name != Sway[i].Point))
-                at.Add(nameof(SwayLimit.Point), $"the statue has no point \"{Sway[i].Point}\"", StatueNames.Closest(Sway[i].Point, statue.Points.Select(p => p.Name)));
+            at.Positive(sway.Limit, sway.Limit.Meters, 1e-6, 10, nameof(SwayLimit.Limit));
+            at.Required(sway.Source, nameof(SwayLimit.Source));
+            names.RequirePoint(at, nameof(SwayLimit.Point), sway.Point);
         }
         if (BarStressFraction is { } fraction)
             v.InRange(fraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(BarStressFraction));
-        v.InRange(LeastBucklingFactor, 1, 100);
-        v.InRange(Modes, 1, 100);
+        v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
+        v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");
     }
 }

@@ -28,18 +28,24 @@ public sealed record Situation
     /// <summary>The situation's wind, or null.</summary>
     internal FactoredAction? Wind => Actions.FirstOrDefault(a => a.Action is WindAction);
 
-    internal void Validate(Validator v)
+    internal void Validate(Validator v, StatueNames names)
     {
         v.Named(Name);
-        if (Actions.Count == 0)
+        if (Actions?.Count == 0)
             v.Add(nameof(Actions), "must not be empty", "A situation without actions has nothing to check.");
-        for (int i = 0; i < Actions.Count; i++)
-            Actions[i].Validate(v.At(nameof(Actions), i));
-        if (Actions.Count(a => a.Action is WindAction) > 1)
+        int winds = 0, coats = 0;
+        foreach ((_, FactoredAction factored, Validator at) in v.Items(Actions, StatueSize.Actions))
+        {
+            factored.Validate(at);
+            if (factored.Action is ImposedLoad load)
+                names.Require(at.At(nameof(FactoredAction.Action)), nameof(ImposedLoad.On), load.On);
+            winds += factored.Action is WindAction ? 1 : 0;
+            coats += factored.Action is IceAction ? 1 : 0;
+        }
+        if (winds > 1)
             v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
-        if (Actions.Count(a => a.Action is IceAction) > 1)
+        if (coats > 1)
             v.Add(nameof(Actions), "has more than one coat of ice", "Put each in a situation of its own.");
-        if (!Enum.IsDefined(LimitState))
-            v.Add(nameof(LimitState), $"is not a limit state: {LimitState}");
+        v.Defined(LimitState);
     }
 }

@@ -38,7 +38,10 @@ public sealed record Statue
     /// <summary>Height of the tower's base above the ground that the wind profile is given for: pedestal, plinth, hill.</summary>
     public Length BaseAboveGround { get; init; }
 
-    /// <summary>All problems of the description, each with its path and a hint; empty when it can be analyzed.</summary>
+    /// <summary>
+    /// All problems of the description that can be told without analyzing it, each with its path and a hint. Whether rings
+    /// meet the skin, every band is held, and nothing is loose is found when the model is built.
+    /// </summary>
     public IReadOnlyList<Problem> FindProblems()
     {
         var v = new Validator();
@@ -52,10 +55,19 @@ public sealed record Statue
     /// </summary>
     /// <param name="criteria">What is enough.</param>
     /// <param name="situations">The situations to check; at least one.</param>
-    /// <exception cref="InvalidStatueException">The description has problems; all of them are listed.</exception>
-    /// <exception cref="Mechanics.FrameException">Something is loose; the message names the level or band and the direction.</exception>
-    public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations) =>
-        StatueSheet.Of(StatueModel.Build(this), criteria, situations);
+    /// <exception cref="InvalidStatueException">
+    /// The statue, the criteria or the situations have problems, all of which are listed; or a part is loose, and the
+    /// message names the level or band and its direction.
+    /// </exception>
+    public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations)
+    {
+        ArgumentNullException.ThrowIfNull(criteria);
+        var v = new Validator();
+        Validate(v);
+        StatueSheet.Validate(v, this, criteria, situations);
+        v.ThrowIfAny();
+        return StatueSheet.Of(ModelBuilder.BuildValid(this), criteria, situations);
+    }
 
     internal void Validate(Validator v)
     {
@@ -63,55 +75,58 @@ public sealed record Statue
         v.NotNegative(BaseAboveGround, BaseAboveGround.Meters, 2000);
         var names = new StatueNames(this);
         ValidateBody(v, Tower, Skin, Standoffs, Seams);
-        for (int i = 0; i < Limbs.Count; i++)
-            ValidateLimb(v.At(nameof(Limbs), i), i, names);
-        for (int i = 0; i < Fittings.Count; i++)
+        var limbs = new HashSet<string>();
+        foreach ((int i, Limb limb, Validator at) in v.Items(Limbs, StatueSize.Limbs))
         {
-            Validator at = v.At(nameof(Fittings), i);
-            Fittings[i].Validate(at);
-            names.Require(at, nameof(Fitting.On), Fittings[i].On);
+            limb.Validate(at);
+            if (limb.Name is { } name && !limbs.Add(name))
+                at.Add(nameof(Limb.Name), $"\"{name}\" is the name of an earlier limb", "Limb names must be unique.");
+            names.RequireLevelBefore(at, nameof(Limb.From), limb.From, i);
+            ValidateBody(at, limb.Tower, limb.Skin, limb.Standoffs, limb.Seams);
         }
-        for (int i = 0; i < Points.Count; i++)
+        foreach ((_, Fitting fitting, Validator at) in v.Items(Fittings, StatueSize.Fittings))
         {
-            Validator at = v.At(nameof(Points), i);
-            Points[i].Validate(at);
-            names.Require(at, nameof(NamedPoint.On), Points[i].On);
-            if (Points.Take(i).Any(p => p.Name == Points[i].Name))
-                at.Add(nameof(NamedPoint.Name), $"\"{Points[i].Name}\" is the name of an earlier point", "Results are listed by name; make it unique.");
+            fitting.Validate(at);
+            names.Require(at, nameof(Fitting.On), fitting.On);
         }
-    }
-
-    private void ValidateLimb(Validator v, int index, StatueNames names)
-    {
-        Limb limb = Limbs[index];
-        v.Named(limb.Name);
-        if (limb.Name?.Contains('/') == true)
-            v.Add(nameof(Limb.Name), $"must not contain '/', is \"{limb.Name}\"", "The slash separates a limb's name from its parts.");
-        if (Limbs.Take(index).Any(other => other.Name == limb.Name))
-            v.Add(nameof(Limb.Name), $"\"{limb.Name}\" is the name of an earlier limb", "Limb names must be unique.");
-        if (!names.IsLevelBefore(limb.From, index))
-            v.Add(nameof(Limb.From), $"there is no level \"{limb.From}\" that the limb could start from", names.Suggest(limb.From));
-        v.Within(limb.Inclination, limb.Inclination.Degrees, -90, 90);
-        v.Within(limb.Heading, limb.Heading.Degrees, -360, 360);
-        limb.Root.Validate(v.At(nameof(Limb.Root)));
-        ValidateBody(v, limb.Tower, limb.Skin, limb.Standoffs, limb.Seams);
+        var points = new HashSet<string>();
+        foreach ((_, NamedPoint point, Validator at) in v.Items(Points, StatueSize.Points))
+        {
+            point.Validate(at);
+            names.Require(at, nameof(NamedPoint.On), point.On);
+            if (point.Name is { } name && !points.Add(name))
+                at.Add(nameof(NamedPoint.Name), $"\"{name}\" is the name of an earlier point", "Results are listed by name; make it unique.");
+        }
+        StatueSize.Validate(v, this);
     }
 
     private static void ValidateBody(Validator v, Tower tower, Skin? skin, ValueList<StandoffRing> standoffs, SeamStiffness? seams)
     {
-        tower.Validate(v.At(nameof(Tower)));
+        v.Required(tower, nameof(Tower))?.Validate(v.At(nameof(Tower)));
         skin?.Validate(v.At(nameof(Skin)));
         seams?.Validate(v.At(nameof(Seams)));
-        for (int i = 0; i < standoffs.Count; i++)
+        var levels = new Dictionary<string, TowerLevel>();
+        for (int i = 0; i < (tower?.Levels?.Count ?? 0); i++)
         {
-            Validator at = v.At(nameof(Standoffs), i);
-            standoffs[i].Validate(at);
-            if (tower.IndexOfLevel(standoffs[i].Level) < 0)
-                at.Add(nameof(StandoffRing.Level), $"there is no level \"{standoffs[i].Level}\" in this tower", StatueNames.Closest(standoffs[i].Level, tower.Levels.Select(l => l.Name)));
+            if (tower!.Levels[i] is not { Name: { } name } level)
+                continue;
+            levels.TryAdd(name, level);
+            if (StatueNames.BandOf(name) <= skin?.BandCount)
+                v.At(nameof(Tower)).At(nameof(Tower.Levels), i).Add(nameof(TowerLevel.Name), $"\"{name}\" is the name of a band of the skin", "Call the level something else.");
+        }
+        foreach ((_, StandoffRing ring, Validator at) in v.Items(standoffs, StatueSize.Rings, nameof(Standoffs)))
+        {
+            ring.Validate(at);
             if (skin is null)
                 at.Add("", "a ring of standoffs needs a skin to carry", "Set Skin, or leave Standoffs empty.");
+            if (string.IsNullOrWhiteSpace(ring.Level))
+                continue;
+            if (levels.TryGetValue(ring.Level, out TowerLevel? level))
+                ring.ValidateAt(level, at);
+            else
+                at.Add(nameof(StandoffRing.Level), $"there is no level \"{ring.Level}\" in this tower", StatueNames.Closest(ring.Level, levels.Keys));
         }
-        if (skin is not null && standoffs.Count == 0)
+        if (skin is not null && standoffs?.Count == 0)
             v.Add(nameof(Standoffs), "are missing: nothing holds the skin to the tower", "Add a ring of standoffs for every band.");
     }
 }

@@ -13,11 +13,11 @@ public sealed record FactoredAction(double Factor, StatueAction Action)
 
     /// <summary>The factor and the action, as in "1.35 self-weight".</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Factor:0.###} {Action.Title}");
+        string.Create(CultureInfo.InvariantCulture, $"{Factor:0.###} {Action?.Title}");
 
     internal void Validate(Validator v)
     {
-        v.InRange(Factor, -10, 10);
-        Action.Validate(v.At(nameof(Action)));
+        v.InRange(Factor, -10, 10, "It is a partial or combination factor, as in 1.35.");
+        v.Required(Action)?.Validate(v.At(nameof(Action)));
     }
 }

@@ -62,16 +62,16 @@ public sealed record WindAction : StatueAction
 
     internal override void Validate(Validator v)
     {
-        Profile.Validate(v.At(nameof(Profile)));
-        if (Headings.Count == 0)
+        v.Required(Profile)?.Validate(v.At(nameof(Profile)));
+        if (Headings?.Count == 0)
             v.Add(nameof(Headings), "must not be empty", "Use Headings.AllRound for an envelope over all headings.");
-        for (int i = 0; i < Headings.Count; i++)
-            v.Within(Headings[i], Headings[i].Degrees, -360, 720, $"{nameof(Headings)}[{i}]");
+        foreach ((_, Angle heading, Validator at) in v.Items(Headings, StatueSize.Headings))
+            at.Within(heading, heading.Degrees, -360, 720, "");
         if (ForceCoefficient is { } cf)
             v.InRange(cf, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficient));
         if (GustEffectFactor is { } g)
             v.InRange(g, 0.5, 5, "Gust-effect factors lie near 0.85 to 1.5.", nameof(GustEffectFactor));
-        if (LatticeRule is { } rule && !Enum.IsDefined(rule))
-            v.Add(nameof(LatticeRule), $"is not a known rule: {rule}");
+        if (LatticeRule is { } rule)
+            v.Defined(rule, nameof(LatticeRule));
     }
 }

@@ -60,7 +60,7 @@ internal sealed record BareSlice(BodyModel Body, int Segment, double T, double L
         Vector3D local = body.Axes.ToLocal(at);
         if (body.Bands.Length == 0 || local.Z < body.Bands[0].Bottom || local.Z > body.Bands[^1].Top)
             return false;
-        PlanCurve outline = BandBuilder.OutlineAt(body.Skin!, local.Z);
+        PlanCurve outline = Array.Find(body.Bands, band => local.Z <= band.Top)!.OutlineAt(local.Z);
         bool inside = false;
         for (int i = 0, j = outline.Count - 1; i < outline.Count; j = i++)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
 
@@ -19,11 +20,14 @@ internal sealed class ModelBuilder
 
     public static StatueModel Build(Statue statue)
     {
-        var builder = new ModelBuilder(statue);
-        statue.Validate(builder.validator);
-        builder.validator.ThrowIfAny();
-        return builder.Build();
+        var v = new Validator();
+        statue.Validate(v);
+        v.ThrowIfAny();
+        return BuildValid(statue);
     }
+
+    /// <summary>Builds the model of a statue that has been validated.</summary>
+    public static StatueModel BuildValid(Statue statue) => new ModelBuilder(statue).Build();
 
     private StatueModel Build()
     {
@@ -45,8 +49,16 @@ internal sealed class ModelBuilder
         }
         for (int node = 0; node < nodeMasses.Count; node++)
             frame.AddMass(node, nodeMasses[node]);
-        Frame built = frame.Build();
-        return new StatueModel(statue, [.. bodies], places, built, Weight(built), masses);
+        try
+        {
+            Frame built = frame.Build();
+            LooseParts.RequireMoreThanRounding(built);
+            return new StatueModel(statue, [.. bodies], places, built, Weight(built), masses);
+        }
+        catch (FrameException e)
+        {
+            throw LooseParts.Explain(bodies, frame, e);
+        }
     }
 
     /// <summary>
@@ -101,6 +113,8 @@ internal sealed class ModelBuilder
         SkinBand[] bands = skin is null ? [] : BandBuilder.Bands(skin);
         Place[] bandPlaces = AddBands(prefix, bands, axes);
         RingElement[] rings = new RingPlacer(prefix, tower, bands, axes, levels, bandPlaces).Place(standoffs, at);
+        if (seams is null && rings.Length == standoffs.Count)
+            RequireRings(bands, rings, at);
         foreach (RingElement ring in rings)
             AddRing(ring, levels, bandPlaces[ring.Band]);
         for (int band = 1; seams is not null && band < bands.Length; band++)
@@ -110,6 +124,14 @@ internal sealed class ModelBuilder
             Prefix = prefix, Tower = tower, Skin = skin, Axes = axes, Levels = levels,
             Bands = bands, BandPlaces = bandPlaces, Segments = segments, Rings = rings, HasSeams = seams is not null,
         });
+    }
+
+    /// <summary>Asks for a ring on every band, as nothing else holds bands that no seams tie.</summary>
+    private static void RequireRings(SkinBand[] bands, RingElement[] rings, Validator at)
+    {
+        var held = rings.Select(ring => ring.Band).ToHashSet();
+        foreach (SkinBand band in bands.Where(band => !held.Contains(band.Index)))
+            at.Add(nameof(Statue.Standoffs), string.Create(CultureInfo.InvariantCulture, $"{band.Name}, from {band.Bottom:0.###} m to {band.Top:0.###} m, has no standoffs: nothing holds it"), "Add a ring whose bars meet the skin there, or choose other BandEdges.");
     }
 
     private Place[] AddLevels(string prefix, Tower tower, BodyAxes axes, Place? root)

@@ -33,7 +33,7 @@ internal sealed class RingPlacer(
         if (band < 0 || band >= bands.Length)
         {
             string range = bands.Length == 0 ? "" : Invariant($"The skin reaches from {bands[0].Bottom:0.###} m to {bands[^1].Top:0.###} m and has {bands.Length} bands.");
-            at.Add(nameof(StandoffRing.Band), ring.Band is null ? Invariant($"there is no skin at {z:0.###} m, where the ring meets it") : $"there is no band {ring.Band}", range);
+            at.Add(nameof(StandoffRing.Band), ring.Band is null ? Invariant($"there is no skin at {z:0.###} m, where the ring would meet it") : $"there is no band {ring.Band}", range);
             return null;
         }
         if (z < bands[band].Bottom - Reach || z > bands[band].Top + Reach)

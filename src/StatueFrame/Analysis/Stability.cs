@@ -27,7 +27,7 @@ public sealed class Stability
         catch (UnstableFrameException e)
         {
             Amplification = null;
-            Instability = e.Message;
+            Instability = $"the loads are at or beyond those at which it buckles; it gives way most in {LooseParts.Where(model.Bodies, e.Problems[0])}";
         }
         BucklingResult buckling = LinearBuckling.Solve(model.Frame, model.Statics.Solve(nodal), 1, GreatestFactor);
         BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;

@@ -35,12 +35,16 @@ public sealed class StatueModel
         BarCount = rings.Sum(r => r.Ring.Bars.Length);
         BareSlices = BareSlice.Of(bodies);
         HasTensionOnly = bodies.Any(body => body.Segments.Any(s => s.IsTensionOnly));
+        if (Array.TrueForAll(selfWeight, force => force == 0))
+            throw new InvalidStatueException([new Problem(nameof(Statue.Tower), "nothing that can move has a mass", "Give core segments a Mass, or add a skin or fittings.")]);
     }
 
     /// <summary>Builds the model of a statue.</summary>
     /// <param name="statue">The description.</param>
-    /// <exception cref="InvalidStatueException">The description has problems; all of them are listed.</exception>
-    /// <exception cref="FrameException">Something is loose; the message names the level or band and the direction.</exception>
+    /// <exception cref="InvalidStatueException">
+    /// The description has problems, all of which are listed; or a part is loose, and the message names the level or band
+    /// and its direction.
+    /// </exception>
     public static StatueModel Build(Statue statue) => ModelBuilder.Build(statue);
 
     /// <summary>The description the model was built from.</summary>
@@ -68,15 +72,23 @@ public sealed class StatueModel
 
     /// <summary>What happens in a situation: one load case a wind heading, or one when there is no wind.</summary>
     /// <param name="situation">The actions with their factors.</param>
-    /// <exception cref="InvalidStatueException">The situation has problems; all of them are listed.</exception>
+    /// <exception cref="InvalidStatueException">
+    /// The situation has problems, all of which are listed; or tension-only braces leave a part loose, which is named.
+    /// </exception>
     public Response Respond(Situation situation)
     {
+        ArgumentNullException.ThrowIfNull(situation);
         var v = new Validator();
-        Validator at = v.At("Situation");
-        situation.Validate(at);
-        ValidateHosts(situation, at);
+        situation.Validate(v.At(nameof(Situation)), new StatueNames(Statue));
         v.ThrowIfAny();
-        return new Response(this, situation);
+        try
+        {
+            return new Response(this, situation);
+        }
+        catch (FrameException e)
+        {
+            throw LooseParts.Explain(Bodies, e);
+        }
     }
 
     /// <summary>Height above ground of the highest level or band edge, m.</summary>
@@ -128,15 +140,5 @@ public sealed class StatueModel
         ReadOnlySpan<double> node = u.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
         var rotation = new Vector3D(node[3], node[4], node[5]);
         return (new Vector3D(node[0], node[1], node[2]) + rotation.Cross(at - place.NodeAt), rotation);
-    }
-
-    private void ValidateHosts(Situation situation, Validator v)
-    {
-        var names = new StatueNames(Statue);
-        for (int i = 0; i < situation.Actions.Count; i++)
-        {
-            if (situation.Actions[i].Action is ImposedLoad load)
-                names.Require(v.At(nameof(Situation.Actions), i), nameof(ImposedLoad.On), load.On);
-        }
     }
 }

@@ -11,6 +11,12 @@ public static class StatueModelChecks
     /// <param name="criteria">What is enough.</param>
     /// <param name="situations">The situations to check.</param>
     /// <exception cref="InvalidStatueException">A situation or the criteria have problems; all of them are listed.</exception>
-    public static CheckSheet Check(this StatueModel model, Criteria criteria, params ReadOnlySpan<Situation> situations) =>
-        StatueSheet.Of(model, criteria, situations);
+    public static CheckSheet Check(this StatueModel model, Criteria criteria, params ReadOnlySpan<Situation> situations)
+    {
+        ArgumentNullException.ThrowIfNull(criteria);
+        var v = new Validator();
+        StatueSheet.Validate(v, model.Statue, criteria, situations);
+        v.ThrowIfAny();
+        return StatueSheet.Of(model, criteria, situations);
+    }
 }

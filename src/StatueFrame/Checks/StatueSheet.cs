@@ -28,12 +28,25 @@ internal sealed class StatueSheet
         this.criteria = criteria;
     }
 
-    /// <summary>The sheet of a statue in a number of situations.</summary>
+    /// <summary>Looks at what a sheet is asked for.</summary>
+    public static void Validate(Validator v, Statue statue, Criteria criteria, ReadOnlySpan<Situation> situations)
+    {
+        var names = new StatueNames(statue);
+        criteria.Validate(v.At(nameof(Criteria)), names);
+        if (situations.Length == 0)
+            v.Add("Situations", "must not be empty", "Say what acts, as in new Situation { Name = \"storm\", Actions = [new SelfWeight(), wind] }.");
+        var seen = new HashSet<string>();
+        foreach ((_, Situation situation, Validator at) in v.Items(ValueList.Create(situations), StatueSize.Situations, "Situations"))
+        {
+            situation.Validate(at, names);
+            if (situation.Name is { } name && !seen.Add(name))
+                at.Add(nameof(Situation.Name), $"\"{name}\" is the name of an earlier situation", "Results are listed by name; make it unique.");
+        }
+    }
+
+    /// <summary>The sheet of a statue in a number of situations; all have been validated.</summary>
     public static CheckSheet Of(StatueModel model, Criteria criteria, ReadOnlySpan<Situation> situations)
     {
-        var v = new Validator();
-        criteria.Validate(v.At(nameof(Criteria)), model.Statue);
-        v.ThrowIfAny();
         var sheet = new StatueSheet(model, criteria);
         sheet.AddMasses();
         sheet.AddRest();

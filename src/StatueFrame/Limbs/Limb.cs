@@ -55,4 +55,14 @@ public sealed record Limb
             return new Axes3D(y.Cross(z), y, z);
         }
     }
+
+    /// <summary>Looks at what is the limb's own; its tower, skin and standoffs are those of a body like the trunk.</summary>
+    internal void Validate(Validator v)
+    {
+        if (v.Named(Name) && Name.Contains('/'))
+            v.Add(nameof(Name), $"must not contain '/', is \"{Name}\"", "The slash separates a limb's name from its parts.");
+        v.Within(Heading, Heading.Degrees, -360, 360);
+        v.Within(Inclination, Inclination.Degrees, -90, 90);
+        Root.Validate(v.At(nameof(Root)));
+    }
 }

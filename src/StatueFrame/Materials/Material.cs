@@ -61,16 +61,15 @@ public sealed record Material
     internal void Validate(Validator v)
     {
         v.Named(Name);
-        v.Positive(YoungsModulus, YoungsModulus.Pascals, 1e9, 1e12);
-        v.Positive(ShearModulus, ShearModulus.Pascals, 3e8, 4e11);
+        bool elastic = v.Positive(YoungsModulus, YoungsModulus.Pascals, 1e9, 1e12) & v.Positive(ShearModulus, ShearModulus.Pascals, 3e8, 4e11);
         v.Positive(Density, Density.KilogramsPerCubicMeter, 500, 25_000);
-        v.Positive(YieldStrength, YieldStrength.Pascals, 1e6, 3e9);
-        v.Positive(UltimateStrength, UltimateStrength.Pascals, 1e6, 4e9);
+        bool strong = v.Positive(YieldStrength, YieldStrength.Pascals, 1e6, 3e9) & v.Positive(UltimateStrength, UltimateStrength.Pascals, 1e6, 4e9);
         v.Positive(ThermalExpansion, ThermalExpansion.PerKelvin, 1e-7, 1e-4);
-        if (UltimateStrength < YieldStrength)
-            v.Add(nameof(UltimateStrength), $"is below the yield strength ({UltimateStrength} < {YieldStrength})", "Were the two swapped?");
+        if (strong && UltimateStrength < YieldStrength)
+            v.Add(nameof(UltimateStrength), $"is below the yield strength ({QuantityText.Of(UltimateStrength)} < {QuantityText.Of(YieldStrength)})", "Were the two swapped?");
+        v.Required(Source);
         double ratio = YoungsModulus.Pascals / ShearModulus.Pascals;
-        if (ratio is < 2 or > 3)
+        if (elastic && ratio is < 2 or > 3)
             v.Add(nameof(ShearModulus), "does not fit Young's modulus: E/G must be from 2 to 3", "E/G = 2(1+ν), and ν of a metal is near 0.3.");
     }
 }

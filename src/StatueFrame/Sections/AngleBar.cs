@@ -86,7 +86,7 @@ public sealed record AngleBar(Length LongLeg, Length ShortLeg, Length Thickness)
         if (positive && ShortLeg.Meters > LongLeg.Meters)
             v.Add(nameof(ShortLeg), $"must not exceed the long leg ({Designation})", "Were the two swapped?");
         if (positive && Thickness.Meters >= ShortLeg.Meters)
-            v.Add(nameof(Thickness), $"must be less than the short leg ({Designation})");
+            v.Add(nameof(Thickness), $"must be less than the short leg ({Designation})", "An angle without a gap between its legs is a Rectangle.");
     }
 
     private LegAxes ValidLegs()

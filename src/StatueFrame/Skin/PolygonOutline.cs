@@ -25,9 +25,11 @@ public sealed record PolygonOutline : Outline
 
     internal override void Validate(Validator v)
     {
+        if (v.Required(Vertices) is null || !v.AtMost(Vertices.Count, StatueSize.Vertices, nameof(Vertices)))
+            return;
         if (Vertices.Count < 3)
         {
-            v.Add(nameof(Vertices), $"must be at least 3, are {Vertices.Count}");
+            v.Add(nameof(Vertices), $"must be at least 3, are {Vertices.Count}", "List the corners of the outline in order; the last joins the first.");
             return;
         }
         bool finite = true;
@@ -48,7 +50,7 @@ public sealed record PolygonOutline : Outline
         else if (!curve.IsSimple())
             v.Add(nameof(Vertices), "the polygon crosses or touches itself", "List the vertices in order round the outline.");
         else if (curve.Area < 1e-6 * curve.Perimeter * curve.Perimeter)
-            v.Add(nameof(Vertices), "the polygon encloses no area");
+            v.Add(nameof(Vertices), "the polygon encloses no area", "Its vertices must not lie on one line.");
     }
 
     private int? RepeatedVertex()

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace StatueFrame;
@@ -56,7 +55,7 @@ public sealed record Skin
     public bool ClosedTop { get; init; } = true;
 
     /// <summary>Number of bands the skin is cut into.</summary>
-    public int BandCount => Math.Max(0, (BandEdges?.Count ?? Stations.Count) - 1);
+    public int BandCount => Math.Max(0, (BandEdges?.Count ?? Stations?.Count ?? 0) - 1);
 
     /// <summary>Mass of sheets and armature.</summary>
     /// <exception cref="InvalidStatueException">The description has problems.</exception>
@@ -68,7 +67,7 @@ public sealed record Skin
 
     internal void Validate(Validator v)
     {
-        Material.Validate(v.At(nameof(Material)));
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
         CheckThickness(v, Thickness);
         CheckFoldFactor(v, FoldFactor);
         v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
@@ -91,17 +90,14 @@ public sealed record Skin
 
     private bool CheckStations(Validator v)
     {
-        if (Stations.Count < 2)
-        {
-            v.Add(nameof(Stations), $"must be at least 2, are {Stations.Count}");
-            return false;
-        }
         int before = v.Problems.Count;
-        for (int i = 0; i < Stations.Count; i++)
-            Stations[i].Validate(v.At(nameof(Stations), i));
+        foreach ((_, SkinStation station, Validator at) in v.Items(Stations, StatueSize.Stations))
+            station.Validate(at);
+        if (Stations?.Count < 2)
+            v.Add(nameof(Stations), $"must be at least 2, are {Stations.Count}", "Give the outline at the skin's lower and at its upper end.");
         if (v.Problems.Count > before)
             return false;
-        PlanCurve above = Stations[0].Outline.Curve();
+        PlanCurve above = Stations![0].Outline.Curve();
         for (int i = 1; i < Stations.Count; i++)
         {
             (SkinStation lower, SkinStation upper) = (Stations[i - 1], Stations[i]);
@@ -125,12 +121,14 @@ public sealed record Skin
             v.Add(nameof(BandEdges), $"must be at least 2, are {edges.Count}", "Leave them out for one band between each pair of stations.");
             return;
         }
+        if (!v.AtMost(edges.Count, StatueSize.Bands, nameof(BandEdges)))
+            return;
         CheckEnd(0, Stations[0].Elevation, "lowest");
         CheckEnd(edges.Count - 1, Stations[^1].Elevation, "highest");
         for (int i = 1; i < edges.Count; i++)
         {
             if (!(edges[i].Meters - edges[i - 1].Meters >= LeastStep))
-                v.At(nameof(BandEdges), i).Add("", $"must be at least 1 mm above the edge before it ({Text(edges[i])} after {Text(edges[i - 1])})");
+                v.At(nameof(BandEdges), i).Add("", $"must be at least 1 mm above the edge before it ({Text(edges[i])} after {Text(edges[i - 1])})", "List the edges from the lowest up.");
         }
 
         void CheckEnd(int i, Length station, string which)
@@ -143,18 +141,14 @@ public sealed record Skin
     private void CheckBandForceCoefficients(Validator v)
     {
         int bands = BandCount;
-        for (int i = 0; i < BandForceCoefficients.Count; i++)
+        var seen = new HashSet<int>();
+        foreach ((_, (int band, double value), Validator at) in v.Items(BandForceCoefficients, StatueSize.Bands))
         {
-            Validator at = v.At(nameof(BandForceCoefficients), i);
-            (int band, double value) = BandForceCoefficients[i];
             CheckForceCoefficient(at, value, nameof(BandForceCoefficient.Value));
             if (band < 1 || band > bands)
-                at.Add(nameof(BandForceCoefficient.Band), $"there is no band {band}; the skin has bands 1 to {bands}");
-            for (int k = 0; k < i; k++)
-            {
-                if (BandForceCoefficients[k].Band == band)
-                    at.Add(nameof(BandForceCoefficient.Band), $"band {band} has two force coefficients");
-            }
+                at.Add(nameof(BandForceCoefficient.Band), $"there is no band {band}; the skin has bands 1 to {bands}", "Bands are counted from 1, the lowest.");
+            if (!seen.Add(band))
+                at.Add(nameof(BandForceCoefficient.Band), $"band {band} has two force coefficients", "Take one of them out.");
         }
     }
 
@@ -166,5 +160,5 @@ public sealed record Skin
         return BandBuilder.Bands(this);
     }
 
-    private static string Text(Length length) => length.ToString(CultureInfo.InvariantCulture);
+    private static string Text(Length length) => QuantityText.Of(length);
 }

@@ -28,6 +28,6 @@ public sealed record SkinStation
             Skin.CheckThickness(v, t);
         if (FoldFactor is { } fold)
             Skin.CheckFoldFactor(v, fold);
-        Outline.Validate(v.At(nameof(Outline)));
+        v.Required(Outline)?.Validate(v.At(nameof(Outline)));
     }
 }

@@ -4,7 +4,7 @@ namespace StatueFrame;
 
 /// <summary>
 /// Like bars at equal plan angles. Bar k meets the skin at the plan angle <see cref="FirstAngle"/> + 360°·k/Count, seen
-/// from the tower's centre; from there it runs to the tower as <see cref="Lay"/> says.
+/// from the tower's center; from there it runs to the tower as <see cref="Lay"/> says.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record EvenRing : StandoffRing
@@ -34,6 +34,8 @@ public sealed record EvenRing : StandoffRing
     /// </summary>
     public Length? Length { get; init; }
 
+    internal override int BarCount => Count;
+
     internal override double SkinElevation(double levelElevation) => levelElevation + Rise.Meters;
 
     internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site, v);
@@ -43,14 +45,14 @@ public sealed record EvenRing : StandoffRing
     internal override void Validate(Validator v)
     {
         base.Validate(v);
-        v.InRange(Count, 1, MostBars);
-        Standoff.Validate(v.At(nameof(Standoff)));
+        v.InRange(Count, 1, MostBars, "It is the number of bars round the ring.");
+        v.Required(Standoff)?.Validate(v.At(nameof(Standoff)));
         v.Within(FirstAngle, FirstAngle.Radians, -2 * Math.PI * (1 + 1e-9), 2 * Math.PI * (1 + 1e-9));
         v.Within(Lay, Lay.Radians, -0.5 * Math.PI * (1 + 1e-9), 0.5 * Math.PI * (1 + 1e-9));
         v.Within(Rise, Rise.Meters, -Standoff.GreatestLength, Standoff.GreatestLength);
         if (Length is not { } length)
             return;
-        if (Standoff.ValidateLength(v, nameof(Length), "the bar", length.Meters) && Math.Abs(Rise.Meters) >= length.Meters)
-            v.Add(nameof(Rise), $"is not less than the bar's length ({Rise} of {length})", "A bar that rises by its whole length stands upright; place it in an ExplicitRing.");
+        if (Standoff?.ValidateLength(v, nameof(Length), "the bar", length.Meters) == true && Math.Abs(Rise.Meters) >= length.Meters)
+            v.Add(nameof(Rise), $"is not less than the bar's length ({QuantityText.Of(Rise)} of {QuantityText.Of(length)})", "A bar that rises by its whole length stands upright; place it in an ExplicitRing.");
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StatueFrame;
 
 /// <summary>Standoffs that are each placed by hand, for the spots where no even ring fits.</summary>
@@ -7,6 +9,11 @@ public sealed record ExplicitRing : StandoffRing
     /// <summary>The bars, 1 to 400.</summary>
     public required ValueList<StandoffBar> Bars { get; init; }
 
+    /// <summary>How far above or below its level a tower end may be, m: more is a slip, or needs a level of its own.</summary>
+    private const double LongestBracket = 5;
+
+    internal override int BarCount => Bars?.Count ?? 0;
+
     internal override double SkinElevation(double levelElevation)
     {
         double sum = 0;
@@ -15,15 +22,26 @@ public sealed record ExplicitRing : StandoffRing
         return sum / Bars.Count;
     }
 
-    internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site);
+    internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site, v);
 
     internal override IEnumerable<Assumption> Assumptions() => [RigidBrackets];
 
     internal override void Validate(Validator v)
     {
         base.Validate(v);
-        v.InRange(Bars.Count, 1, MostBars);
-        for (int i = 0; i < Bars.Count; i++)
-            Bars[i].Validate(v.At(nameof(Bars), i));
+        if (Bars is not null && !v.InRange(Bars.Count, 1, MostBars, "Split a ring with more bars in two."))
+            return;
+        foreach ((_, StandoffBar bar, Validator at) in v.Items(Bars, MostBars))
+            bar.Validate(at);
+    }
+
+    internal override void ValidateAt(TowerLevel level, Validator v)
+    {
+        for (int i = 0; i < Math.Min(BarCount, MostBars); i++)
+        {
+            double off = Bars[i] is { } bar ? bar.TowerEnd.Z.Meters - level.Elevation.Meters : 0;
+            if (Math.Abs(off) > LongestBracket)
+                v.At(nameof(Bars), i).Add(nameof(StandoffBar.TowerEnd), string.Create(CultureInfo.InvariantCulture, $"lies {Math.Abs(off):g4} m {(off > 0 ? "above" : "below")} the level \"{level.Name}\" that carries it"), $"A bracket may span {LongestBracket} m; choose a nearer level.");
+        }
     }
 }

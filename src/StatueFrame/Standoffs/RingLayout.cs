@@ -28,18 +28,28 @@ internal static class RingLayout
         return bars;
     }
 
-    /// <summary>Places the bars of an explicit ring; the skin's normal is taken at the nearest point of its outline.</summary>
-    public static BarPlacement[] Place(ExplicitRing ring, in RingSite site)
+    /// <summary>
+    /// Places the bars of an explicit ring; the skin's normal is taken at the nearest point of its outline. Bars that end
+    /// far from it are added to <paramref name="v"/>, and then no bars are returned.
+    /// </summary>
+    public static BarPlacement[] Place(ExplicitRing ring, in RingSite site, Validator v)
     {
+        double farthest = 0.5 + 0.25 * Math.Sqrt(site.Skin.Area);
+        bool allReach = true;
         var bars = new BarPlacement[ring.Bars.Count];
         for (int k = 0; k < bars.Length; k++)
         {
             StandoffBar bar = ring.Bars[k];
             Vector3D skinEnd = bar.SkinEnd.Meters;
-            (double position, Vector3D outward) = Nearest(site.Skin, skinEnd.X, skinEnd.Y);
+            (double position, Vector3D outward, double gap) = Nearest(site.Skin, skinEnd.X, skinEnd.Y);
+            if (gap > farthest)
+            {
+                v.At(nameof(ExplicitRing.Bars), k).Add(nameof(StandoffBar.SkinEnd), string.Create(CultureInfo.InvariantCulture, $"lies {gap:g4} m off the outline of the skin"), "Place it on the skin, in the axes of the body that the ring belongs to.");
+                allReach = false;
+            }
             bars[k] = BarPlacement.Between(bar.TowerEnd.Meters, skinEnd, outward, position, bar.Standoff);
         }
-        return bars;
+        return allReach ? bars : [];
     }
 
     private static BarPlacement? Lay(EvenRing ring, int k, in RingSite site, Validator v)
@@ -49,7 +59,7 @@ internal static class RingLayout
         (double reach, double nx, double ny, double position) = site.Skin.Cast(site.CenterX, site.CenterY, rayX, rayY);
         if (!(nx * rayX + ny * rayY > 0))
         {
-            v.Add(nameof(EvenRing.FirstAngle), $"bar {k} finds no skin from the tower's centre outward", "The tower's centre must lie inside the skin at this height.");
+            v.Add(nameof(EvenRing.FirstAngle), $"bar {k} finds no skin from the tower's center outward", "The tower's center must lie inside the skin at this height.");
             return null;
         }
         (double x, double y) = (site.CenterX + reach * rayX, site.CenterY + reach * rayY);
@@ -81,8 +91,8 @@ internal static class RingLayout
         return null;
     }
 
-    /// <summary>The point of an outline nearest to (x, y): its position along the outline, and the outward normal there.</summary>
-    private static (double Position, Vector3D Outward) Nearest(PlanCurve outline, double x, double y)
+    /// <summary>The point of an outline nearest to (x, y): its position along the outline, the outward normal there, and how far off it is.</summary>
+    private static (double Position, Vector3D Outward, double Gap) Nearest(PlanCurve outline, double x, double y)
     {
         ReadOnlySpan<double> X = outline.X, Y = outline.Y;
         double least = double.PositiveInfinity, position = 0, along = 0;
@@ -100,6 +110,6 @@ internal static class RingLayout
                 (least, position, outward) = (gap, along + s, new Vector3D(ey / length, -ex / length, 0));
             along += length;
         }
-        return (position, outward);
+        return (position, outward, Math.Sqrt(least));
     }
 }

@@ -5,6 +5,6 @@ namespace StatueFrame;
 /// <param name="Skin">The skin's outline at the height of the bars' skin ends.</param>
 /// <param name="SkinElevation">That height, m.</param>
 /// <param name="Tower">The tower's outline at the bars' tower ends; null for a tower given by its stiffness alone.</param>
-/// <param name="CenterX">The tower's centre, which plan angles are measured about, m.</param>
-/// <param name="CenterY">The tower's centre, m.</param>
+/// <param name="CenterX">The tower's center, which plan angles are measured about, m.</param>
+/// <param name="CenterY">The tower's center, m.</param>
 internal readonly record struct RingSite(PlanCurve Skin, double SkinElevation, PlanCurve? Tower, double CenterX, double CenterY);

@@ -14,6 +14,9 @@ public sealed record Standoff
     internal const double LeastLength = 0.02;
     internal const double GreatestLength = 20;
 
+    private const double LeastThickness = 0.001;
+    private const double GreatestThickness = 0.06;
+
     /// <summary>The flat: 5 to 500 mm wide, 1 to 60 mm thick.</summary>
     public required FlatBar Section { get; init; }
 
@@ -38,15 +41,17 @@ public sealed record Standoff
 
     internal void Validate(Validator v)
     {
-        v.Positive(Section.Width, Section.Width.Meters, 0.005, 0.5);
-        v.Positive(Section.Thickness, Section.Thickness.Meters, 0.001, 0.06);
-        if (Section.Thickness > Section.Width)
+        if (v.Required(Section) is not null
+            && v.Positive(Section.Width, Section.Width.Meters, 0.005, 0.5) & v.Positive(Section.Thickness, Section.Thickness.Meters, LeastThickness, GreatestThickness)
+            && Section.Thickness > Section.Width)
+        {
             v.Add("Section.Thickness", $"is greater than the width ({Section.Designation})", "Were the two swapped?");
-        Material.Validate(v.At(nameof(Material)));
-        TowerFixity.Validate(v.At(nameof(TowerFixity)));
-        SkinFixity.Validate(v.At(nameof(SkinFixity)));
+        }
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
+        v.Required(TowerFixity)?.Validate(v.At(nameof(TowerFixity)));
+        v.Required(SkinFixity)?.Validate(v.At(nameof(SkinFixity)));
         v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
-        Slide.Validate(v, nameof(Slide));
+        v.Required(Slide)?.Validate(v, nameof(Slide));
     }
 
     /// <summary>Asks for a length that makes a bar of this flat: neither a block, nor a ribbon, nor a slip of units.</summary>
@@ -54,9 +59,11 @@ public sealed record Standoff
     {
         if (!(L >= LeastLength && L <= GreatestLength))
         {
-            v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is {L:g4} m long; a standoff is {LeastLength} m to {GreatestLength} m"), "Is the unit right?");
+            v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is {L:g4} m long; a standoff is {LeastLength} m to {GreatestLength} m"), L > 0 && L / 1000 is >= LeastLength and <= GreatestLength ? "Were millimeters meant?" : "Is the unit right?");
             return false;
         }
+        if (Section?.Thickness.Meters is not (>= LeastThickness and <= GreatestThickness) || Section.Thickness > Section.Width)
+            return true;
         double slenderness = L / Section.Thickness.Meters;
         if (slenderness < 3)
             v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is only {slenderness:g2} times as long as thick"), "That is a block, not a bar: make it longer or thinner.");

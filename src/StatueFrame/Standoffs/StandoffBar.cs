@@ -15,7 +15,7 @@ public sealed record StandoffBar
 
     internal void Validate(Validator v)
     {
-        Standoff.Validate(v.At(nameof(Standoff)));
-        Standoff.ValidateLength(v, nameof(SkinEnd), "the bar", (SkinEnd.Meters - TowerEnd.Meters).Length);
+        v.Required(Standoff)?.Validate(v.At(nameof(Standoff)));
+        Standoff?.ValidateLength(v, nameof(SkinEnd), "the bar", (SkinEnd.Meters - TowerEnd.Meters).Length);
     }
 }

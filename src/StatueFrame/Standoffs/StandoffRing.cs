@@ -33,6 +33,14 @@ public abstract record StandoffRing
     private protected static readonly Assumption RigidBrackets = new(
         "tower ends of standoffs that lie off the tower", "joined to the level by rigid brackets", Source.Assumed("standoffs"));
 
+    /// <summary>Number of bars; may be asked of a ring that is not valid.</summary>
+    internal abstract int BarCount { get; }
+
+    /// <summary>Looks at the ring beside the level that it stands on.</summary>
+    internal virtual void ValidateAt(TowerLevel level, Validator v)
+    {
+    }
+
     /// <summary>What the ring's model takes for the user.</summary>
     internal abstract IEnumerable<Assumption> Assumptions();
 

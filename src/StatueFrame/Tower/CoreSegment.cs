@@ -1,6 +1,6 @@
+using System.Globalization;
 using StatueFrame.Mechanics.Elements;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -56,7 +56,7 @@ public sealed record CoreSegment : TowerSegment
         void Require(double si, string member, string unit)
         {
             if (!(si is > 1 and < 1e18))
-                v.Add(member, Invariant($"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}"));
+                v.Add(member, string.Create(CultureInfo.InvariantCulture, $"must be greater than 1 {unit} and less than 1e18 {unit}, is {si:g4} {unit}"), "It is a modulus times an area or a moment of inertia; is the unit right?");
         }
     }
 }

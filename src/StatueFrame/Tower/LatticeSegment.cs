@@ -33,13 +33,12 @@ public sealed record LatticeSegment : TowerSegment
 
     internal override void Validate(Validator v)
     {
-        Legs.Validate(v.At(nameof(Legs)));
-        Braces.Validate(v.At(nameof(Braces)));
+        v.Required(Legs)?.Validate(v.At(nameof(Legs)));
+        v.Required(Braces)?.Validate(v.At(nameof(Braces)));
         Horizontals?.Validate(v.At(nameof(Horizontals)));
-        Material.Validate(v.At(nameof(Material)));
-        v.InRange(Bays, 1, 20);
-        v.InRange(ConnectionMassFraction, 0, 1);
-        if (!Enum.IsDefined(Bracing))
-            v.Add(nameof(Bracing), $"is not a bracing pattern: {Bracing}");
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
+        v.InRange(Bays, 1, 20, "For more bays put levels between them.");
+        v.InRange(ConnectionMassFraction, 0, 1, "It is the mass of gussets, splices and rivets over that of the members, near 0.1.");
+        v.Defined(Bracing);
     }
 }

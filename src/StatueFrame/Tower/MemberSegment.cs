@@ -28,11 +28,11 @@ public sealed record MemberSegment : TowerSegment
 
     internal override void Validate(Validator v)
     {
-        Section.Validate(v.At(nameof(Section)));
+        v.Required(Section)?.Validate(v.At(nameof(Section)));
         TopSection?.Validate(v.At(nameof(TopSection)));
-        if (TopSection is not null && !TopSection.SameShape(Section))
-            v.Add(nameof(TopSection), $"must have the shape of the lower section ({Section.GetType().Name}), is {TopSection.GetType().Name}");
-        Material.Validate(v.At(nameof(Material)));
+        if (TopSection is not null && Section is not null && !TopSection.SameShape(Section))
+            v.Add(nameof(TopSection), $"must have the shape of the lower section ({Section.GetType().Name}), is {TopSection.GetType().Name}", "A member tapers between two sections of one shape.");
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
         v.Within(Roll, Roll.Degrees, -360, 360);
     }
 }

@@ -23,11 +23,14 @@ public sealed record PolygonPlan(int LegCount, Length Diameter, Angle FirstLeg =
         }
     }
 
+    internal override int Feet => LegCount;
+
     internal override PlanCurve Outline => Through(Legs);
 
     internal override void Validate(Validator v)
     {
-        v.InRange(LegCount, 3, 24);
+        v.InRange(LegCount, 3, 24, "A tower with more legs is a RoundPlan with a CoreSegment.");
         v.Positive(Diameter, Diameter.Meters, 0.02, 60);
+        v.Within(FirstLeg, FirstLeg.Degrees, -360, 360);
     }
 }

@@ -17,6 +17,8 @@ public sealed record RectangularPlan(Length WidthX, Length WidthY) : TowerPlan
         }
     }
 
+    internal override int Feet => 4;
+
     internal override PlanCurve Outline => Through(Legs);
 
     internal override void Validate(Validator v)

@@ -11,6 +11,8 @@ public sealed record RoundPlan(Length Diameter) : TowerPlan
 
     internal override (double X, double Y)[] Legs => [];
 
+    internal override int Feet => 0;
+
     internal override PlanCurve Outline => PlanCurve.Ellipse(Diameter.Meters, Diameter.Meters, 0, 0, 0, Sides);
 
     internal override void Validate(Validator v) => v.Positive(Diameter, Diameter.Meters, 0.02, 60);

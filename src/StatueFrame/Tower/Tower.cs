@@ -7,6 +7,8 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record Tower
 {
+    private const double LeastStep = 0.001;
+
     /// <summary>The levels from the base up; at least two. The first one is held by <see cref="Base"/>.</summary>
     public required ValueList<TowerLevel> Levels { get; init; }
 
@@ -20,7 +22,7 @@ public sealed record Tower
     {
         for (int i = 0; i < Levels.Count; i++)
         {
-            if (Levels[i].Name == name)
+            if (Levels[i]?.Name == name)
                 return i;
         }
         return -1;
@@ -34,35 +36,38 @@ public sealed record Tower
 
     internal void Validate(Validator v)
     {
-        for (int i = 0; i < Levels.Count; i++)
+        var names = new Dictionary<string, int>();
+        TowerLevel? below = null;
+        foreach ((int i, TowerLevel level, Validator at) in v.Items(Levels, StatueSize.Levels))
         {
-            Validator at = v.At(nameof(Levels), i);
-            Levels[i].Validate(at);
-            if (i > 0 && Levels[i].Elevation.Meters < Levels[i - 1].Elevation.Meters + 0.001)
-                at.Add(nameof(TowerLevel.Elevation), $"must lie above the level before ({Levels[i].Elevation} after {Levels[i - 1].Elevation})", "List the levels from the base up.");
-            if (IndexOfLevel(Levels[i].Name) is var first && first >= 0 && first < i)
-                at.Add(nameof(TowerLevel.Name), $"\"{Levels[i].Name}\" is also the name of Levels[{first}]", "Level names must be unique in a tower.");
+            level.Validate(at);
+            if (below is not null && level.Elevation.Meters < below.Elevation.Meters + LeastStep)
+                at.Add(nameof(TowerLevel.Elevation), $"must be at least 1 mm above the level before it ({QuantityText.Of(level.Elevation)} after {QuantityText.Of(below.Elevation)})", "List the levels from the base up.");
+            if (level.Name is { } name && !names.TryAdd(name, i))
+                at.Add(nameof(TowerLevel.Name), $"\"{name}\" is also the name of Levels[{names[name]}]", "Level names must be unique in a tower.");
+            below = level;
         }
-        if (Levels.Count < 2)
+        if (Levels?.Count < 2)
             v.Add(nameof(Levels), $"must have at least two levels, has {Levels.Count}", "A tower needs a base and a top.");
-        if (Segments.Count != Levels.Count - 1)
+        if (Segments is not null && Levels is { Count: > 1 } && Segments.Count != Levels.Count - 1)
             v.Add(nameof(Segments), $"must have one item fewer than Levels ({Levels.Count - 1}), has {Segments.Count}", "Segment i joins level i to level i + 1.");
-        for (int i = 0; i < Segments.Count; i++)
+        foreach ((int i, TowerSegment segment, Validator at) in v.Items(Segments, StatueSize.Levels))
         {
-            Validator at = v.At(nameof(Segments), i);
-            Segments[i].Validate(at);
-            if (Segments[i] is LatticeSegment && i + 1 < Levels.Count)
-                ValidatePlans(at, Levels[i], Levels[i + 1]);
+            segment.Validate(at);
+            if (segment is LatticeSegment lattice && i + 1 < Levels?.Count && Levels[i] is { } bottom && Levels[i + 1] is { } top)
+                ValidatePlans(at, lattice, bottom, top);
         }
-        Base.Validate(v.At(nameof(Base)));
+        v.Required(Base)?.Validate(v.At(nameof(Base)));
     }
 
-    private static void ValidatePlans(Validator at, TowerLevel bottom, TowerLevel top)
+    private static void ValidatePlans(Validator at, LatticeSegment lattice, TowerLevel bottom, TowerLevel top)
     {
-        int below = bottom.Plan?.Legs.Length ?? 0, above = top.Plan?.Legs.Length ?? 0;
-        if (below < 3 || above < 3)
+        int below = bottom.Plan?.Feet ?? 0, above = top.Plan?.Feet ?? 0;
+        if (below == 0 || above == 0)
             at.Add("", $"a lattice needs a plan with legs at \"{bottom.Name}\" and at \"{top.Name}\"", "Set Plan on both levels, as in Plan = TowerPlan.Square(2.Meters).");
         else if (below != above)
             at.Add("", $"the plan has {below} legs at \"{bottom.Name}\" and {above} at \"{top.Name}\"", "Both ends of a lattice panel need as many legs.");
+        else if (below is > 2 and < 25 && lattice.Bays is > 0 and < 21)
+            at.AtMost(below * lattice.Bays, StatueSize.LatticeLegs, nameof(LatticeSegment.Bays));
     }
 }

@@ -23,6 +23,9 @@ public abstract record TowerPlan
     /// <summary>Where the legs stand, anticlockwise; empty for a circle, which has none.</summary>
     internal abstract (double X, double Y)[] Legs { get; }
 
+    /// <summary>How many legs there are; may be asked of a plan that is not valid.</summary>
+    internal abstract int Feet { get; }
+
     /// <summary>The outline that standoffs attach to, about the level's center.</summary>
     internal abstract PlanCurve Outline { get; }
 

@@ -1,6 +1,6 @@
 namespace StatueFrame;
 
-/// <summary>A description cannot be analysed. The message lists every problem that was found, not just the first.</summary>
+/// <summary>A description cannot be analyzed. The message lists every problem that was found, not just the first.</summary>
 public sealed class InvalidStatueException : ArgumentException
 {
     /// <summary>Creates the exception for a list of problems.</summary>

@@ -104,7 +104,7 @@ public static class CladdingStages
         while (skin.Stations[i].Elevation.Meters < z)
             i++;
         (SkinStation lower, SkinStation upper) = (skin.Stations[i - 1], skin.Stations[i]);
-        SkinSection section = SkinSlab.Between(lower, upper, skin).At(z);
+        SkinSection section = SkinSlab.Between(lower, lower.Outline.Curve(), upper, upper.Outline.Curve(), skin).At(z);
         double t = (z - lower.Elevation.Meters) / (upper.Elevation - lower.Elevation).Meters;
         return new SkinStation
         {

@@ -41,9 +41,9 @@ public sealed record InternalPressure(double Greatest, double Least, Source Sour
 
     internal void Validate(Validator v)
     {
-        v.InRange(Greatest, -2.7, 1.5);
-        v.InRange(Least, -2.7, 1.5);
+        v.InRange(Greatest, -2.7, 1.5, "It is a multiple of the peak velocity pressure.");
+        v.InRange(Least, -2.7, 1.5, "It is a multiple of the peak velocity pressure.");
         if (Least > Greatest)
-            v.Add(nameof(Least), "must not exceed Greatest");
+            v.Add(nameof(Least), "must not exceed Greatest", "Were the two swapped?");
     }
 }

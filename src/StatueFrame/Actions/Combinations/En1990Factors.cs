@@ -32,13 +32,13 @@ public sealed record En1990Factors
     {
         var v = new Validator();
         Validator at = v.At(nameof(En1990Factors));
-        at.InRange(PermanentUnfavorable, 1, 2);
-        at.InRange(PermanentFavorable, 0.5, 1);
-        at.InRange(Variable, 1, 2);
-        at.InRange(Reduction, 0.5, 1);
-        at.InRange(PermanentDestabilizing, 1, 2);
-        at.InRange(PermanentStabilizing, 0.5, 1);
-        at.InRange(ConsequenceFactor, 0.8, 1.2);
+        at.InRange(PermanentUnfavorable, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(PermanentFavorable, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(Variable, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(Reduction, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(PermanentDestabilizing, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(PermanentStabilizing, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(ConsequenceFactor, 0.8, 1.2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
         v.ThrowIfAny();
     }
 }

@@ -100,11 +100,9 @@ public sealed record AsceWind : WindProfile
     internal override void Validate(Validator v)
     {
         base.Validate(v);
-        if (!Enum.IsDefined(Edition))
-            v.Add(nameof(Edition), $"is not a known edition: {Edition}", "Use Asce7_16 or Asce7_22.");
+        v.Defined(Edition);
         v.Positive(BasicSpeed, BasicSpeed.MetersPerSecond, 10, 130);
-        if (!Enum.IsDefined(Exposure))
-            v.Add(nameof(Exposure), $"is not a known exposure: {Exposure}", "Use B, C or D.");
+        v.Defined(Exposure);
         if (TopographicFactor is { } kzt)
             v.InRange(kzt, 1, 4, "1.0 on flat ground.", nameof(TopographicFactor));
         if (DirectionalityFactor is { } kd)

@@ -139,8 +139,7 @@ public sealed record En1991Wind : WindProfile
     {
         base.Validate(v);
         v.Positive(FundamentalVelocity, FundamentalVelocity.MetersPerSecond, 5, 100);
-        if (!Enum.IsDefined(Terrain))
-            v.Add(nameof(Terrain), $"is not a known category: {Terrain}", "Use Zero, I, II, III or IV.");
+        v.Defined(Terrain);
         Factor(DirectionFactor, 0.3, 1.5, nameof(DirectionFactor));
         Factor(SeasonFactor, 0.3, 1.5, nameof(SeasonFactor));
         Factor(TurbulenceFactor, 0.3, 2, nameof(TurbulenceFactor));

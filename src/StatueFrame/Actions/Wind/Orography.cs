@@ -72,8 +72,7 @@ public sealed record Orography
 
     internal void Validate(Validator v)
     {
-        if (!Enum.IsDefined(Kind))
-            v.Add(nameof(Kind), $"is not a known kind: {Kind}", "Use HillOrRidge or CliffOrEscarpment.");
+        v.Defined(Kind);
         v.Positive(Height, Height.Meters, 1, 3000);
         v.Positive(UpwindLength, UpwindLength.Meters, 1, 50_000);
         v.Within(DistanceFromCrest, DistanceFromCrest.Meters, -100_000, 100_000);

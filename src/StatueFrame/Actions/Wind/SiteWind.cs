@@ -51,8 +51,7 @@ public abstract record SiteWind : WindProfile
     internal override void Validate(Validator v)
     {
         base.Validate(v);
-        if (!Enum.IsDefined(SpeedIs))
-            v.Add(nameof(SpeedIs), $"is not a known basis: {SpeedIs}", "Use GustSpeed or MeanSpeed.");
+        v.Defined(SpeedIs);
         if (PeakFactor is { } g)
             v.InRange(g, 1, 5, "3.5 is usual.", nameof(PeakFactor));
     }

@@ -75,19 +75,19 @@ public sealed record TableWind : SiteWind
     {
         base.Validate(v);
         ValidateRoughness(v, RoughnessLength, nameof(RoughnessLength));
-        if (Rows.Count == 0)
+        if (Rows?.Count == 0)
             v.Add(nameof(Rows), "must not be empty", "Give at least one height and speed.");
-        for (int i = 0; i < Rows.Count; i++)
+        WindTableRow? below = null;
+        foreach ((_, WindTableRow row, Validator at) in v.Items(Rows, StatueSize.TableRows))
         {
-            Validator at = v.At(nameof(Rows), i);
-            WindTableRow row = Rows[i];
             at.NotNegative(row.Height, row.Height.Meters, 2000, nameof(row.Height));
             at.Positive(row.Speed, row.Speed.MetersPerSecond, 1, 150, nameof(row.Speed));
             ValidateIntensity(at, row.TurbulenceIntensity, nameof(row.TurbulenceIntensity));
             if (row.TurbulenceIntensity is null && SpeedIs == WindSpeedBasis.MeanSpeed)
                 at.Add(nameof(row.TurbulenceIntensity), "must be given with a mean speed", "Gusts follow from it.");
-            if (i > 0 && !(row.Height > Rows[i - 1].Height))
+            if (below is not null && !(row.Height > below.Height))
                 at.Add(nameof(row.Height), "must be above the height of the row before", "Sort the rows from the ground up.");
+            below = row;
         }
     }
 }
