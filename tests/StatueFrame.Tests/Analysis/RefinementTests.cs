@@ -25,7 +25,10 @@ public class RefinementTests
             },
             Skin = new Skin
             {
-                Material = Copper.HalfHardR240, Thickness = 2.4.Millimeters, ArmatureMass = 9.KilogramsPerSquareMeter, FoldFactor = 1.2,
+                Material = Copper.HalfHardR240,
+                Thickness = 2.4.Millimeters,
+                ArmatureMass = 9.KilogramsPerSquareMeter,
+                FoldFactor = 1.2,
                 Stations = [Station(0, 5.4, 5.2), Station(12, 6.4, 5.2), Station(21, 5, 4.2), Station(30, 3, 2.6)],
                 BandEdges = [.. Enumerable.Range(0, levels + 1).Select(i => (i * step).Meters)],
             },

@@ -24,8 +24,12 @@ internal sealed record SampleStatue
 
     public static TowerBase Springs { get; } = new()
     {
-        X = 3e8.NewtonsPerMeter, Y = 3e8.NewtonsPerMeter, Z = 9e8.NewtonsPerMeter,
-        RotationX = 2e8.NewtonMetersPerRadian, RotationY = 2e8.NewtonMetersPerRadian, RotationZ = 1e8.NewtonMetersPerRadian,
+        X = 3e8.NewtonsPerMeter,
+        Y = 3e8.NewtonsPerMeter,
+        Z = 9e8.NewtonsPerMeter,
+        RotationX = 2e8.NewtonMetersPerRadian,
+        RotationY = 2e8.NewtonMetersPerRadian,
+        RotationZ = 1e8.NewtonMetersPerRadian,
     };
 
     public static double Gust => 35;
@@ -76,7 +80,10 @@ internal sealed record SampleStatue
                 },
                 Skin = new Skin
                 {
-                    Material = Copper.HalfHardR240, Thickness = 2.4.Millimeters, FoldFactor = 1.2, ArmatureMass = 8.KilogramsPerSquareMeter,
+                    Material = Copper.HalfHardR240,
+                    Thickness = 2.4.Millimeters,
+                    FoldFactor = 1.2,
+                    ArmatureMass = 8.KilogramsPerSquareMeter,
                     Stations = [Station(0, 3.4, 3.0, 0.1, 0), Station(3, 3.2, 2.8, 0.2, 0.1), Station(6, 2.6, 2.4, 0, 0.1), Station(9.5, 1.5, 1.2, 0.2, 0.1)],
                 },
                 Seams = Seams,
@@ -117,14 +124,22 @@ internal sealed record SampleStatue
 
     private LatticeSegment Panel => new()
     {
-        Legs = new Tube(114.Millimeters, 8.Millimeters), Braces = new AngleBar(60.Millimeters, 6.Millimeters),
-        Horizontals = new AngleBar(70.Millimeters, 6.Millimeters), Material = StructuralSteel.S355,
-        Bracing = Bracing, Bays = Bays, ConnectionMassFraction = 0.1,
+        Legs = new Tube(114.Millimeters, 8.Millimeters),
+        Braces = new AngleBar(60.Millimeters, 6.Millimeters),
+        Horizontals = new AngleBar(70.Millimeters, 6.Millimeters),
+        Material = StructuralSteel.S355,
+        Bracing = Bracing,
+        Bays = Bays,
+        ConnectionMassFraction = 0.1,
     };
 
     private Limb Wing(Standoff rigid) => new()
     {
-        Name = "wing", From = "L2", Heading = (0.9 + Turn).Radians, Inclination = 30.Degrees, Root = Point(0.1, -0.2, 0.3),
+        Name = "wing",
+        From = "L2",
+        Heading = (0.9 + Turn).Radians,
+        Inclination = 30.Degrees,
+        Root = Point(0.1, -0.2, 0.3),
         Tower = new Tower
         {
             Levels = [new TowerLevel("root", 0.Meters), new TowerLevel("W1", 1.2.Meters) { OffsetX = 0.05.Meters }, new TowerLevel("W2", 2.4.Meters)],
@@ -132,7 +147,8 @@ internal sealed record SampleStatue
         },
         Skin = new Skin
         {
-            Material = Copper.HalfHardR240, Thickness = 2.Millimeters,
+            Material = Copper.HalfHardR240,
+            Thickness = 2.Millimeters,
             Stations =
             [
                 new SkinStation { Elevation = 0.6.Meters, Outline = new EllipseOutline { WidthX = 1.2.Meters, WidthY = 0.9.Meters } },
@@ -150,7 +166,9 @@ internal sealed record SampleStatue
 
     private static MemberSegment Neck(double bottom, double top) => new()
     {
-        Section = new Tube(bottom.Meters, 10.Millimeters), TopSection = new Tube(top.Meters, 8.Millimeters), Material = StructuralSteel.S355,
+        Section = new Tube(bottom.Meters, 10.Millimeters),
+        TopSection = new Tube(top.Meters, 8.Millimeters),
+        Material = StructuralSteel.S355,
     };
 
     private TowerLevel Level(string name, double z, double x, double y, double? diameter)
@@ -158,7 +176,8 @@ internal sealed record SampleStatue
         (double px, double py) = Turned(x, y);
         return new TowerLevel(name, z.Meters)
         {
-            OffsetX = px.Meters, OffsetY = py.Meters,
+            OffsetX = px.Meters,
+            OffsetY = py.Meters,
             Plan = diameter is { } d ? new PolygonPlan(4, d.Meters, (0.25 * Math.PI + Turn).Radians) : null,
         };
     }

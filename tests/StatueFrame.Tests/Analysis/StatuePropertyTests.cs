@@ -168,7 +168,10 @@ public class StatuePropertyTests
         const double L = 4, P = 5000, K = 3e6, I = Math.PI / 64 * (0.2 * 0.2 * 0.2 * 0.2 - 0.18 * 0.18 * 0.18 * 0.18);
         var stiff = new CoreSegment
         {
-            BendingX = Rigidity.FromNewtonSquareMeters(1e16), BendingY = Rigidity.FromNewtonSquareMeters(1e16), Torsion = Rigidity.FromNewtonSquareMeters(1e16), Axial = 1e16.Newtons,
+            BendingX = Rigidity.FromNewtonSquareMeters(1e16),
+            BendingY = Rigidity.FromNewtonSquareMeters(1e16),
+            Torsion = Rigidity.FromNewtonSquareMeters(1e16),
+            Axial = 1e16.Newtons,
         };
         var tube = new Tube(200.Millimeters, 10.Millimeters);
         Statue statue = new()

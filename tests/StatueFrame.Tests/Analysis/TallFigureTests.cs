@@ -46,8 +46,10 @@ public class TallFigureTests
             var bar = new Standoff { Section = new FlatBar(80.Millimeters, 12.Millimeters), Material = WroughtIron.Puddled, TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid };
             var panel = new LatticeSegment
             {
-                Legs = new AngleBar(220.Millimeters, 24.Millimeters), Braces = new AngleBar(90.Millimeters, 10.Millimeters),
-                Material = WroughtIron.Puddled, ConnectionMassFraction = 0.15,
+                Legs = new AngleBar(220.Millimeters, 24.Millimeters),
+                Braces = new AngleBar(90.Millimeters, 10.Millimeters),
+                Material = WroughtIron.Puddled,
+                ConnectionMassFraction = 0.15,
             };
             return new Statue
             {
@@ -59,7 +61,10 @@ public class TallFigureTests
                 },
                 Skin = new Skin
                 {
-                    Material = Copper.SoftR220, Thickness = 2.4.Millimeters, FoldFactor = 1.5, ArmatureMass = 15.KilogramsPerSquareMeter,
+                    Material = Copper.SoftR220,
+                    Thickness = 2.4.Millimeters,
+                    FoldFactor = 1.5,
+                    ArmatureMass = 15.KilogramsPerSquareMeter,
                     Stations = [Station(0, 10.5, 10), Station(12, 9.5, 9), Station(24, 9, 7.5), Station(28, 7, 6), Station(34, 4.5, 4.5)],
                     BandEdges = [.. Enumerable.Range(0, 12).Select(i => (2.75 * i).Meters), 34.Meters],
                 },

@@ -17,8 +17,10 @@ public class TensionOnlyBracingTests
 
     private static readonly LatticeSegment panel = new()
     {
-        Legs = new Tube(100.Millimeters, 8.Millimeters), Braces = new FlatBar(50.Millimeters, 6.Millimeters),
-        Material = StructuralSteel.S355 with { Density = 500.KilogramsPerCubicMeter }, Bracing = Bracing.TensionOnlyCross,
+        Legs = new Tube(100.Millimeters, 8.Millimeters),
+        Braces = new FlatBar(50.Millimeters, 6.Millimeters),
+        Material = StructuralSteel.S355 with { Density = 500.KilogramsPerCubicMeter },
+        Bracing = Bracing.TensionOnlyCross,
     };
 
     private static Statue Tower(LatticeSegment segment, double height = Height) => new()

@@ -8,7 +8,10 @@ public class WindOnStatueTests
 {
     private static readonly Standoff flat = new()
     {
-        Section = new FlatBar(60.Millimeters, 8.Millimeters), Material = StainlessSteel.Grade316L, TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid,
+        Section = new FlatBar(60.Millimeters, 8.Millimeters),
+        Material = StainlessSteel.Grade316L,
+        TowerFixity = EndFixity.Rigid,
+        SkinFixity = EndFixity.Rigid,
     };
 
     private const double A = 3, B = 2, H = 8, Limb = 3;

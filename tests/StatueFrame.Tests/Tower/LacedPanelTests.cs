@@ -40,7 +40,8 @@ public class LacedPanelTests
             Braces = new FlatBar(1.Millimeters, 0.25.Millimeters),
             Horizontals = new RoundBar(10.Millimeters),
             Material = StructuralSteel.S355 with { YoungsModulus = E.Pascals },
-            Bracing = bracing, Bays = bays,
+            Bracing = bracing,
+            Bays = bays,
         };
         double height = bays * Bay;
         TowerLevel Level(string name, double z) => new(name, z.Meters) { Plan = TowerPlan.Square(Width.Meters) };

@@ -28,8 +28,13 @@ public class LatticePanelTests
     {
         var segment = new LatticeSegment
         {
-            Legs = leg, Braces = new RoundBar(40.Millimeters), Horizontals = angle, Material = StructuralSteel.S355,
-            Bracing = bracing, Bays = bays, ConnectionMassFraction = 0.12,
+            Legs = leg,
+            Braces = new RoundBar(40.Millimeters),
+            Horizontals = angle,
+            Material = StructuralSteel.S355,
+            Bracing = bracing,
+            Bays = bays,
+            ConnectionMassFraction = 0.12,
         };
         var lower = new TowerLevel("a", 0.Meters) { Plan = new PolygonPlan(legs, s.Low.Meters, turn.First.Radians) };
         var upper = new TowerLevel("b", s.Height.Meters) { Plan = new PolygonPlan(legs, s.High.Meters, turn.First.Radians), OffsetX = s.X.Meters, OffsetY = s.Y.Meters };
@@ -173,7 +178,9 @@ public class LatticePanelTests
                     Vector3D from = p == 0 ? Vector3D.Zero : corner[i] + (double)p / pieces * top, to = next == 1 ? top : corner[i] + (double)(p + 1) / pieces * top;
                     mesh.Add(new BeamElement(before, from, next, to, new BeamDefinition(leg)
                     {
-                        Up = corner[i], StartOffset = p == 0 ? corner[i] : default, EndOffset = next == 1 ? corner[i] : default,
+                        Up = corner[i],
+                        StartOffset = p == 0 ? corner[i] : default,
+                        EndOffset = next == 1 ? corner[i] : default,
                     }));
                     before = next;
                 }
