@@ -167,7 +167,7 @@ internal sealed class MeshedStatue
             var even = (EvenRing)ring;
             double z = Center(level).Z + even.Rise.Meters;
             int band = Array.FindIndex(shells, b => z <= b.Top + 1e-6);
-            PlanCurve outline = BandBuilder.OutlineAt(skin, z);
+            PlanCurve outline = shells[band].OutlineAt(z);
             for (int k = 0; k < even.Count; k++)
             {
                 double angle = even.FirstAngle.Radians + 2 * Math.PI * k / even.Count;
@@ -373,7 +373,7 @@ internal sealed class MeshedStatue
     /// <summary>The outward normal of the outline's edge nearest to a point, for bars that stand upright.</summary>
     private static Vector3D RadialOf(Skin skin, Vector3D p)
     {
-        Vector3D[] outline = Points(BandBuilder.OutlineAt(skin, MeanSkinEnd));
+        Vector3D[] outline = Points(Array.Find(BandBuilder.Bands(skin), b => MeanSkinEnd <= b.Top)!.OutlineAt(MeanSkinEnd));
         (double Gap, Vector3D Normal) best = (double.PositiveInfinity, default);
         for (int i = 0; i < outline.Length; i++)
         {

@@ -1,0 +1,141 @@
+using System.Numerics;
+using StatueFrame.Mechanics.Statics;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// The covariance of all that moves the statue in gusts. Its coordinates are the loads of the bands, as multiples w of
+/// their mean (quasi-static part, all modes in it), and for each mode what its amplitude exceeds the quasi-static one by,
+/// e = q − Q/ω² (dynamic part). A quantity that is Σ c_a w_a + Σ c_i e_i has the variance cᵀΣc.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class GustCovariance
+{
+    private readonly int N, M;
+    private readonly double[] sigma, velocity, acceleration;
+    private readonly double duration;
+
+    /// <summary>Integrates over the frequencies.</summary>
+    /// <param name="field">The gusts.</param>
+    /// <param name="bands">The bands.</param>
+    /// <param name="modalForces">Modal force of each band's mean wind force, mode by mode: M×N, mass-normalized modes.</param>
+    /// <param name="omega">Circular frequencies, rad/s.</param>
+    /// <param name="xi">Damping ratios.</param>
+    /// <param name="duration">Time of the peak, s.</param>
+    public GustCovariance(GustField field, BandWind.Band[] bands, double[] modalForces, double[] omega, double[] xi, double duration)
+    {
+        (N, M, this.duration) = (bands.Length, omega.Length, duration);
+        sigma = new double[(N + M) * (N + M)];
+        velocity = new double[M * M];
+        acceleration = new double[M * M];
+        var swing = new double[N];
+        for (int a = 0; a < N; a++)
+            swing[a] = 2 * bands[a].Intensity;
+        // Modal forces of one standard deviation of gust, mode by mode.
+        var psi = new double[M * N];
+        for (int i = 0; i < M; i++)
+        {
+            for (int a = 0; a < N; a++)
+                psi[i * N + a] = swing[a] * modalForces[i * N + a];
+        }
+        Integrate(field, new ModalTransfer(field.Frequencies, omega, xi), psi, omega, xi);
+        for (int a = 0; a < N; a++)
+        {
+            for (int b = 0; b < N; b++)
+                sigma[a * (N + M) + b] *= swing[a] * swing[b];
+            for (int i = 0; i < M; i++)
+            {
+                sigma[a * (N + M) + N + i] *= swing[a];
+                sigma[(N + i) * (N + M) + a] = sigma[a * (N + M) + N + i];
+            }
+        }
+    }
+
+    /// <summary>Number of coordinates: bands and modes.</summary>
+    public int Count => N + M;
+
+    /// <summary>The statistics of the quantity Σ c_a w_a + Σ c_i e_i whose mean is Σ c_a.</summary>
+    public GustStatistics Of(ReadOnlySpan<double> c)
+    {
+        double mean = 0, background = 0, total = 0;
+        for (int i = 0; i < Count; i++)
+        {
+            ReadOnlySpan<double> row = sigma.AsSpan(i * Count, Count);
+            double loads = DenseVector.Dot(row[..N], c[..N]);
+            total += c[i] * (loads + DenseVector.Dot(row[N..], c[N..]));
+            if (i < N)
+            {
+                mean += c[i];
+                background += c[i] * loads;
+            }
+        }
+        double upcrossing = Ratio(Quadratic(velocity, c[N..]), total);
+        return new GustStatistics(mean, Root(background), Root(total), upcrossing, duration);
+    }
+
+    /// <summary>The statistics of the acceleration of that quantity.</summary>
+    public GustStatistics AccelerationOf(ReadOnlySpan<double> c)
+    {
+        double square = Quadratic(acceleration, c[N..]);
+        return new GustStatistics(0, 0, Root(square), Ratio(square, Quadratic(velocity, c[N..])), duration);
+    }
+
+    private static double Root(double square) => Math.Sqrt(Math.Max(0, square));
+
+    private static double Ratio(double faster, double slower) =>
+        slower > 0 && faster > 0 ? Math.Sqrt(faster / slower) / (2 * Math.PI) : 0;
+
+    private double Quadratic(double[] matrix, ReadOnlySpan<double> c)
+    {
+        double sum = 0;
+        for (int i = 0; i < M; i++)
+            sum += c[i] * DenseVector.Dot(matrix.AsSpan(i * M, M), c);
+        return sum;
+    }
+
+    private void Integrate(GustField field, ModalTransfer transfer, double[] psi, double[] omega, double[] xi)
+    {
+        double[] n = field.Frequencies, S = new double[N * N], Y = new double[M * N];
+        int size = N + M;
+        for (int k = 0; k < n.Length; k++)
+        {
+            double w = 2 * Math.PI * n[k];
+            double step = 0.5 * (n[Math.Min(k + 1, n.Length - 1)] - n[Math.Max(k - 1, 0)]);
+            field.CrossSpectra(k, S);
+            for (int a = 0; a < N; a++)
+                DenseVector.AddScaled(sigma.AsSpan(a * size, N), step, S.AsSpan(a * N, N));
+            for (int i = 0; i < M; i++)
+            {
+                Complex excess = new Complex(w * w, -2 * xi[i] * omega[i] * w) / (omega[i] * omega[i]);
+                double weight = (transfer.Single(k, i) * excess).Real;
+                ReadOnlySpan<double> shape = psi.AsSpan(i * N, N);
+                for (int a = 0; a < N; a++)
+                {
+                    double y = DenseVector.Dot(S.AsSpan(a * N, N), shape);
+                    Y[i * N + a] = y;
+                    sigma[a * size + N + i] += weight * y;
+                }
+                for (int j = 0; j <= i; j++)
+                {
+                    Complex other = new Complex(w * w, 2 * xi[j] * omega[j] * w) / (omega[j] * omega[j]);
+                    AddModes(i, j, w, transfer.Pair(k, i, j), excess * other, DenseVector.Dot(psi.AsSpan(j * N, N), Y.AsSpan(i * N, N)));
+                }
+            }
+        }
+    }
+
+    private void AddModes(int i, int j, double w, Complex weight, Complex excess, double spectrum)
+    {
+        int size = N + M;
+        double square = w * w;
+        sigma[(N + i) * size + N + j] += spectrum * (weight * excess).Real;
+        velocity[i * M + j] += spectrum * square * weight.Real;
+        acceleration[i * M + j] += spectrum * square * square * weight.Real;
+        if (i != j)
+        {
+            sigma[(N + j) * size + N + i] = sigma[(N + i) * size + N + j];
+            velocity[j * M + i] = velocity[i * M + j];
+            acceleration[j * M + i] = acceleration[i * M + j];
+        }
+    }
+}
