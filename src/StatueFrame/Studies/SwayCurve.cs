@@ -24,7 +24,8 @@ public sealed class SwayCurve
         "Worked out from a model, not measured. For review and sign-off by a licensed engineer; local rules and the site's own limits "
         + "govern. Nothing here allows work at a speed. Above the design speed nothing was verified.";
 
-    private const double DefaultBarStressFraction = 1 / 1.5;
+    /// <summary>The part of its yield strength that a bar may reach without load factors, when nothing is said.</summary>
+    internal const double DefaultBarStressFraction = 1 / 1.5;
 
     private readonly SwayCurveCases cases;
     private readonly double designMean, designGust;

@@ -32,6 +32,8 @@ internal static class SwayCurveNotes
             all.Add(Invariant($"The gust values contain the directionality factor {kd:0.00}, which is for design: in a gust of the speed shown they may be 1/{kd:0.00} times as great."));
         if (curve.Wind.Profile is AsceWind { TopographicFactor: > 1 })
             all.Add("The mean speed does not contain the topographic factor, the gust speed does: read the anemometer by its gusts.");
+        if (model.BarCount > 0 && curve.BarStressFraction > SwayCurve.DefaultBarStressFraction)
+            all.Add(Invariant($"The bars' stresses are without load factors: a limit of {100 * curve.BarStressFraction:0} % of yield that is meant for factored actions is too high here."));
         if (AmplificationAtDesign(curve) is not { } amplification)
             all.Add("At the design speed the statue does not stand when second-order effects are counted.");
         else if (amplification > 1.1)

@@ -18,7 +18,10 @@ public sealed record SwayCurveOptions
     /// <summary>The heading to draw for; null takes, for each quantity and speed, the worst heading of the wind action.</summary>
     public Angle? Heading { get; init; }
 
-    /// <summary>The limits of sway and of the bars' stress whose speeds are looked for.</summary>
+    /// <summary>
+    /// The limits of sway and of the bars' stress whose speeds are looked for. The curve is without load factors: give a
+    /// stress fraction that holds for them, not 1/γ_M.
+    /// </summary>
     public Criteria Limits { get; init; } = new();
 
     /// <summary>Limits of acceleration; their speeds are known only with <see cref="Dynamics"/>.</summary>

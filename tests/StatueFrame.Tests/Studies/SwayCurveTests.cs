@@ -276,6 +276,16 @@ public class SwayCurveTests
     }
 
     [Fact]
+    public void Warns_of_a_stress_limit_that_is_for_factored_actions()
+    {
+        bool Warns(double? fraction) => Of(options with { MeanSpeeds = [0.MetersPerSecond], Limits = new Criteria { BarStressFraction = fraction } })
+            .Warnings.Any(w => w.Contains("without load factors", StringComparison.Ordinal));
+        Assert.True(Warns(1 / 1.1));
+        Assert.False(Warns(0.6));
+        Assert.False(Warns(null));
+    }
+
+    [Fact]
     public void Bad_inputs_are_all_listed()
     {
         InvalidStatueException e = Assert.Throws<InvalidStatueException>(() => SwayCurve.Of(
