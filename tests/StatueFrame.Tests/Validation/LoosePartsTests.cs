@@ -47,7 +47,6 @@ public class LoosePartsTests
             Standoffs = [Radial(Ring("base", 0)), Radial(Ring("mid", 0) with { Band = 2 })],
             Limbs = [Arm with { Standoffs = [Radial(Ring("hand", 0) with { Length = 0.3.Meters })] }],
         }));
-        Assert.True(thrown.Problems.Count == 3, thrown.Message);
         Assert.Equal(["Standoffs", "Standoffs", "Limbs[0].Standoffs"], thrown.Problems.Select(p => p.Path));
         Assert.Contains("\"arm/band 1\"", thrown.Problems[2].Message);
     }
@@ -72,7 +71,11 @@ public class LoosePartsTests
     {
         Statue core = Good.Statue with
         {
-            Skin = null, Standoffs = [], Limbs = [], Fittings = [], Points = [],
+            Skin = null,
+            Standoffs = [],
+            Limbs = [],
+            Fittings = [],
+            Points = [],
             Tower = Trunk with { Segments = [SmallStatue.Core with { Mass = default }, SmallStatue.Core with { Mass = default }] },
         };
         Problem problem = OnlyProblemOf(core);

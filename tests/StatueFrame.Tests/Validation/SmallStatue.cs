@@ -48,7 +48,12 @@ internal sealed record SmallStatue(Statue Statue, Criteria Criteria, params Situ
 
     public static EvenRing Ring(string level, double rise = 1) => new()
     {
-        Level = level, Count = 6, Lay = 40.Degrees, Rise = rise.Meters, Length = 1.5.Meters, Standoff = Flat,
+        Level = level,
+        Count = 6,
+        Lay = 40.Degrees,
+        Rise = rise.Meters,
+        Length = 1.5.Meters,
+        Standoff = Flat,
     };
 
     public static ExplicitRing Props { get; } = new()
@@ -63,7 +68,10 @@ internal sealed record SmallStatue(Statue Statue, Criteria Criteria, params Situ
 
     public static Limb Arm { get; } = new()
     {
-        Name = "arm", From = "mid", Heading = 0.Degrees, Inclination = 20.Degrees,
+        Name = "arm",
+        From = "mid",
+        Heading = 0.Degrees,
+        Inclination = 20.Degrees,
         Tower = new Tower
         {
             Levels = [new TowerLevel("root", 0.Meters), new TowerLevel("hand", 4.Meters)],
