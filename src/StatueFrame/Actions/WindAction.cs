@@ -76,11 +76,17 @@ public sealed record WindAction : StatueAction
     {
         foreach (Assumption assumption in Profile.Assumptions)
             yield return assumption;
-        if (ForceCoefficient is null && HeadingCoefficients is null && !allBandsHaveCoefficient)
-            yield return new Assumption("force coefficient of bands that give none", $"{DefaultForceCoefficient}", DefaultForceCoefficientSource);
+        if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
+            yield return coefficient;
         if (GustEffectFactor is null)
             yield return new Assumption("gust factor", $"{RigidGustFactor.Value}, a statue that is rigid for gusts", RigidGustFactor.Source);
     }
+
+    /// <summary>The force coefficient that is taken for bands that give none; null when all is given.</summary>
+    internal Assumption? CoefficientAssumption(bool allBandsHaveCoefficient) =>
+        ForceCoefficient is null && HeadingCoefficients is null && !allBandsHaveCoefficient
+            ? new Assumption("force coefficient of bands that give none", FormattableString.Invariant($"{DefaultForceCoefficient}"), DefaultForceCoefficientSource)
+            : null;
 
     internal override void Validate(Validator v)
     {

@@ -38,7 +38,7 @@ public sealed record SwayCurveOptions
         v.Positive(AnemometerHeight, AnemometerHeight.Meters, 1, 500);
         if (Heading is { } heading)
             v.Within(heading, heading.Degrees, -360, 720, nameof(Heading));
-        Limits.Validate(v.At(nameof(Limits)), statue);
+        Limits.Validate(v.At(nameof(Limits)), new StatueNames(statue));
         for (int i = 0; i < AccelerationLimits.Count; i++)
         {
             Validator at = v.At(nameof(AccelerationLimits), i);
@@ -57,7 +57,7 @@ public sealed record SwayCurveOptions
             if (!(speed.MetersPerSecond >= 0 && speed.MetersPerSecond <= designSpeed * (1 + 1e-9)))
                 v.At(nameof(MeanSpeeds), i).Add("", FormattableString.Invariant($"must be from 0 to the design speed of {designSpeed:0.00} m/s, is {speed.MetersPerSecond:0.00} m/s"), "Nothing was verified above the design speed.");
             if (i > 0 && !(speed.MetersPerSecond > MeanSpeeds[i - 1].MetersPerSecond))
-                v.At(nameof(MeanSpeeds), i).Add("", "must be above the speed before it");
+                v.At(nameof(MeanSpeeds), i).Add("", "must be above the speed before it", "List the speeds from the lowest up.");
         }
     }
 }

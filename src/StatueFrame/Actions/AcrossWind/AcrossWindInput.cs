@@ -38,9 +38,9 @@ public sealed record AcrossWindInput
             if (!bodies.Contains(body))
                 at.Add(nameof(BodySection.Body), $"there is no body \"{body}\"", StatueNames.Closest(body, bodies));
             if (Sections.Take(i).Any(s => s.Body == body))
-                at.Add(nameof(BodySection.Body), $"\"{body}\" has two sections");
+                at.Add(nameof(BodySection.Body), $"\"{body}\" has two sections", "Give each body one.");
             if (!Enum.IsDefined(Sections[i].Shape))
-                at.Add(nameof(BodySection.Shape), $"is not a known shape: {Sections[i].Shape}");
+                at.Add(nameof(BodySection.Shape), $"is not a known shape: {Sections[i].Shape}", "Take one of the named shapes.");
         }
         if (AmplitudeLimit is { } limit)
             v.Positive(limit, limit.Meters, 1e-6, 10, nameof(AmplitudeLimit));

@@ -89,7 +89,7 @@ public sealed record DampingModel
     internal void Validate(Validator v)
     {
         v.InRange(StructuralDecrement, 0.001, 1, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
-        v.InRange(DeviceDecrement, 0, 2);
+        v.InRange(DeviceDecrement, 0, 2, "It is a logarithmic decrement; dampers reach a few tenths.");
     }
 
     private static double Ratio(double dampingRatio) =>

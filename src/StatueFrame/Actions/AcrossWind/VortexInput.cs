@@ -42,7 +42,7 @@ public sealed record VortexInput
     internal void Validate(Validator v)
     {
         if (Strips.Count == 0)
-            v.Add(nameof(Strips), "must not be empty");
+            v.Add(nameof(Strips), "must not be empty", "Give a strip for every band.");
         for (int i = 0; i < Strips.Count; i++)
         {
             VortexStrip strip = Strips[i];
@@ -52,19 +52,19 @@ public sealed record VortexInput
             at.Positive(strip.MeanSpeed, strip.MeanSpeed.MetersPerSecond, 0, 200, nameof(strip.MeanSpeed));
             at.NotNegative(strip.Mass, strip.Mass.KilogramsPerMeter, 1e8, nameof(strip.Mass));
             if (!double.IsFinite(strip.Amplitude))
-                at.Add(nameof(strip.Amplitude), "must be finite");
+                at.Add(nameof(strip.Amplitude), "must be finite", "It is the mode's movement at the strip, in any scale.");
             if (strip.Section is null)
                 at.Add(nameof(strip.Section), "must be given", "Use BluffSection.Round, Rectangle or Given.");
         }
         if (Strips.Count > 0 && Strips.All(s => s.Amplitude == 0))
-            v.Add(nameof(Strips), "do not move in this mode: all amplitudes are zero");
+            v.Add(nameof(Strips), "do not move in this mode: all amplitudes are zero", "Take a mode that moves the body across its axis.");
         v.Positive(Frequency, Frequency.Hertz, 1e-3, 1000);
-        v.Positive(EquivalentMass, EquivalentMass.KilogramsPerMeter, 1e-3);
+        v.Positive(EquivalentMass, EquivalentMass.KilogramsPerMeter, 1e-3, 1e7);
         v.InRange(LogDecrement, 1e-4, 3, "Logarithmic decrements lie near 0.01 to 0.1.");
         v.Positive(AirDensity, AirDensity.KilogramsPerCubicMeter, 0.5, 1.6);
         if (ReferenceStrip is { } strips && (strips < 1 || strips > Strips.Count))
-            v.Add(nameof(ReferenceStrip), $"must be from 1 to {Strips.Count}, is {strips}");
-        v.InRange(LifeYears, 0.01, 1000);
+            v.Add(nameof(ReferenceStrip), $"must be from 1 to {Strips.Count}, is {strips}", "It counts the strips from 1.");
+        v.InRange(LifeYears, 0.01, 1000, "Design lives lie near 50 to 120 years.");
         v.InRange(BandwidthFactor, 0.01, 1, "The standard has 0.1 to 0.3.");
         if (WeibullSpeed is { } speed)
             v.Positive(speed, speed.MetersPerSecond, 0.1, 50, nameof(WeibullSpeed));

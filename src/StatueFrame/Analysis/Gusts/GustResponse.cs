@@ -141,8 +141,8 @@ public sealed class GustResponse
 
     private static IEnumerable<Assumption> AssumptionsOf(StatueModel model, WindAction wind, GustOptions options)
     {
-        if (wind.ForceCoefficient is null && model.Bodies.Any(b => b.Bands.Any(band => band.ForceCoefficient is null)))
-            yield return new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource);
+        if (wind.CoefficientAssumption(model.AllBandsHaveCoefficient) is { } coefficient)
+            yield return coefficient;
         if (options.Spectrum is null)
             yield return new Assumption("spectrum of gusts", $"{DefaultSpectrum(wind.Profile)}", wind.Profile is AsceWind ? Source.Asce7_22("26.11 (26.11-13), shape") : Source.En1991_1_4("B.1 (B.2)"));
         if (options.DecayAcross == new GustOptions().DecayAcross && options.DecayVertical == new GustOptions().DecayVertical)

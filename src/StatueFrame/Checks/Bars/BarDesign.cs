@@ -78,16 +78,16 @@ public sealed record BarDesign
 
     internal void Validate(Validator v)
     {
-        v.InRange(GammaM0, 1, 2);
-        v.InRange(GammaM1, 1, 2);
-        v.InRange(GammaM2, 1, 2);
-        v.InRange(GammaM3, 1, 2);
-        v.InRange(AllowableFraction, 0.05, 1);
-        v.InRange(BucklingSafety, 1, 5);
+        v.InRange(GammaM0, 1, 2, "Partial factors lie near 1 to 1.5; see the National Annex.");
+        v.InRange(GammaM1, 1, 2, "Partial factors lie near 1 to 1.5; see the National Annex.");
+        v.InRange(GammaM2, 1, 2, "Partial factors lie near 1 to 1.5; see the National Annex.");
+        v.InRange(GammaM3, 1, 2, "Partial factors lie near 1 to 1.5; see the National Annex.");
+        v.InRange(AllowableFraction, 0.05, 1, "It is allowable stress over yield strength.");
+        v.InRange(BucklingSafety, 1, 5, "Safety factors on the Euler load lie near 2 to 3.");
         if (Curve is { } curve)
         {
-            v.InRange(curve.Alpha, 0, 2);
-            v.InRange(curve.Plateau, 0, 1);
+            v.InRange(curve.Alpha, 0, 2, "See EN 1993-1-1, Table 6.1.");
+            v.InRange(curve.Plateau, 0, 1, "The plateau ends at a slenderness near 0.2.");
         }
     }
 }

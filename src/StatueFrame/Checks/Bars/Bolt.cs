@@ -53,7 +53,7 @@ public sealed record Bolt
     {
         v.Positive(Diameter, d, 0.004, 0.064);
         v.Positive(Grade.UltimateStrength, Grade.UltimateStrength.Pascals, 1e8, 2e9);
-        v.InRange(Grade.ThreadShearFactor, 0.3, 0.6);
+        v.InRange(Grade.ThreadShearFactor, 0.3, 0.6, "It is 0.5 or 0.6 in EN 1993-1-8, Table 3.4.");
         if (StressArea is { } area)
             v.Within(area, area.SquareMeters, 0.4 * Shank, Shank, nameof(StressArea));
         if (Hole is { } hole)

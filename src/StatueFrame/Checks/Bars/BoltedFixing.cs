@@ -54,9 +54,9 @@ public sealed record BoltedFixing
     {
         var v = new Validator();
         Bolt.Validate(v.At(nameof(Bolt)));
-        v.InRange(Rows, 1, 10);
-        v.InRange(Columns, 1, 10);
-        v.InRange(ShearPlanes, 1, 2);
+        v.InRange(Rows, 1, 10, "Rows lie along the bar.");
+        v.InRange(Columns, 1, 10, "Columns lie across the bar.");
+        v.InRange(ShearPlanes, 1, 2, "One for a lap, two for a fork.");
         double least = Bolt.d_0;
         if (Rows > 1)
             v.Within(Pitch, p_1, 1.5 * least, 2);

@@ -102,9 +102,11 @@ public static class HeatChecks
         w.Given(dx, Dimension.SmallLength, "imposed along the bar");
         w.Given(dy, Dimension.SmallLength, "imposed along the thickness");
         w.Given(dz, Dimension.SmallLength, "imposed along the width");
-        double k_x = w.Given("k_x", k.Matrix[0], Dimension.Stiffness, "stiffness along the bar", stiffness);
-        double k_y = w.Given("k_y", k.Matrix[7], Dimension.Stiffness, "stiffness along the thickness", stiffness);
-        double k_z = w.Given("k_z", k.Matrix[14], Dimension.Stiffness, "stiffness along the width", stiffness);
+        Span<double> matrix = stackalloc double[36];
+        k.CopyTo(matrix);
+        double k_x = w.Given("k_x", matrix[0], Dimension.Stiffness, "stiffness along the bar", stiffness);
+        double k_y = w.Given("k_y", matrix[7], Dimension.Stiffness, "stiffness along the thickness", stiffness);
+        double k_z = w.Given("k_z", matrix[14], Dimension.Stiffness, "stiffness along the width", stiffness);
         w.Let("N", k_x * dx, Dimension.Force, stiffness);
         w.Let("V_t", k_y * dy, Dimension.Force, stiffness);
         w.Let("V_b", k_z * dz, Dimension.Force, stiffness);

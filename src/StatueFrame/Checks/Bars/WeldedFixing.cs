@@ -27,13 +27,13 @@ public sealed record WeldedFixing
     {
         var v = new Validator();
         v.Positive(Throat, Throat.Meters, 0.003, 0.03);
-        v.InRange(CorrelationFactor, 0.8, 1);
+        v.InRange(CorrelationFactor, 0.8, 1, "See EN 1993-1-8, Table 4.1.");
         v.Positive(ElectrodeStrength, ElectrodeStrength.Pascals, 2e8, 1e9);
         double least = Math.Max(0.03, 6 * Throat.Meters);
         if (!(Run(width) >= least * (1 - 1e-9)))
             v.Add(nameof(EffectiveLength), "is too short to carry load (EN 1993-1-8, 4.5.1 (2))", "At least 30 mm and six throats; the default takes one throat off each end.");
         else if (Run(width) > width)
-            v.Add(nameof(EffectiveLength), "is longer than the flat is wide");
+            v.Add(nameof(EffectiveLength), "is longer than the flat is wide", "The fillets lie along the flat's sides; check the lap.");
         v.ThrowIfAny();
     }
 }

@@ -20,12 +20,12 @@ public class FatigueChecksTests
         new("cycles at Δσ_C", Curve, 2e6, "-", 1e-9, () => c71.CyclesToFailure(71.Megapascals, 1)),
         new("cycles at the constant amplitude limit", Curve, 5e6, "-", 1e-9, () => c71.CyclesToFailure(c71.ConstantAmplitudeLimit, 1)),
         new("cycles at the cut-off", Curve, 1e8, "-", 1e-6, () => c71.CyclesToFailure(c71.CutOff * (1 + 1e-9), 1)),
-        new("gusts reached 100 times in 50 years, share of the 50-year value", Gusts, 0.68, "-", 1e-9, () => GustSpectrum.Share(100), ValueKind.IndependentComputation),
-        new("gusts reached 10 000 times in 50 years, share of the 50-year value", Gusts, 0.416, "-", 1e-9, () => GustSpectrum.Share(1e4), ValueKind.IndependentComputation),
-        new("gusts reached a million times in 50 years, share of the 50-year value", Gusts, 0.208, "-", 1e-9, () => GustSpectrum.Share(1e6), ValueKind.IndependentComputation),
+        new("gusts reached 100 times in 50 years, share of the 50-year value", Gusts, 0.68, "-", 1e-9, () => GustStressSpectrum.Share(100), ValueKind.IndependentComputation),
+        new("gusts reached 10 000 times in 50 years, share of the 50-year value", Gusts, 0.416, "-", 1e-9, () => GustStressSpectrum.Share(1e4), ValueKind.IndependentComputation),
+        new("gusts reached a million times in 50 years, share of the 50-year value", Gusts, 0.208, "-", 1e-9, () => GustStressSpectrum.Share(1e6), ValueKind.IndependentComputation),
         new("damage of 50 years of gusts, 150 MPa on category 71", "(B.9) integrated with a million steps", ByIntegral(150e6), "-", 0.03,
-            () => FatigueChecks.Damage(GustSpectrum.Blocks(150.Megapascals, 50), c71, 1), ValueKind.IndependentComputation),
-        new("gust cycles of 50 years", Gusts, 1e9, "-", 1e-9, () => GustSpectrum.Blocks(1.Megapascals, 50).Sum(b => b.Cycles), ValueKind.IndependentComputation),
+            () => FatigueChecks.Damage(GustStressSpectrum.Blocks(150.Megapascals, 50), c71, 1), ValueKind.IndependentComputation),
+        new("gust cycles of 50 years", Gusts, 1e9, "-", 1e-9, () => GustStressSpectrum.Blocks(1.Megapascals, 50).Sum(b => b.Cycles), ValueKind.IndependentComputation),
     ];
 
     [Fact]
@@ -46,12 +46,12 @@ public class FatigueChecksTests
 
     [Fact]
     public void Share_and_times_are_inverse() => Gen.Double[0, 8.9].Sample(log =>
-        Assert.Equal(log, Math.Log10(GustSpectrum.Times(GustSpectrum.Share(Math.Pow(10, log)))), 1e-6));
+        Assert.Equal(log, Math.Log10(GustStressSpectrum.Times(GustStressSpectrum.Share(Math.Pow(10, log)))), 1e-6));
 
     [Fact]
     public void Blocks_of_several_kinds_add()
     {
-        ValueList<StressBlock> blocks = [.. GustSpectrum.Blocks(120.Megapascals, 100), StressBlock.DailyHeat(40.Megapascals, 100), new StressBlock(35.Megapascals, 2e6, "vortices")];
+        ValueList<StressBlock> blocks = [.. GustStressSpectrum.Blocks(120.Megapascals, 100), StressBlock.DailyHeat(40.Megapascals, 100), new StressBlock(35.Megapascals, 2e6, "vortices")];
         Check check = FatigueChecks.Miner(blocks, 100, DetailCategory.FlatWithHoles, 1.15, "band 3, bar 2");
         double sum = blocks.GroupBy(b => b.Name).Sum(g => FatigueChecks.Damage(g, DetailCategory.FlatWithHoles, 1.15));
         Assert.Equal(sum, check.Demand!.Value, 1e-12);
@@ -96,8 +96,8 @@ public class FatigueChecksTests
         Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Damage([new(-1.Megapascals, 1)], c71, 1));
         Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Damage([new(1.Megapascals, double.NaN)], c71, 1));
         Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Damage([], c71, 0.5));
-        Assert.ThrowsAny<ArgumentException>(() => GustSpectrum.Share(0));
-        Assert.ThrowsAny<ArgumentException>(() => GustSpectrum.Blocks(1.Megapascals, 0));
+        Assert.ThrowsAny<ArgumentException>(() => GustStressSpectrum.Share(0));
+        Assert.ThrowsAny<ArgumentException>(() => GustStressSpectrum.Blocks(1.Megapascals, 0));
         Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Miner([], -1, c71, 1));
     }
 
@@ -105,7 +105,7 @@ public class FatigueChecksTests
     public void Blocks_of_gusts_are_on_the_safe_side() => Gen.Double[60, 600].Sample(S =>
     {
         double exact = ByIntegral(1e6 * S, 20_000);
-        Assert.InRange(FatigueChecks.Damage(GustSpectrum.Blocks(S.Megapascals, 50), c71, 1), exact * (1 - 1e-3), 1.03 * exact);
+        Assert.InRange(FatigueChecks.Damage(GustStressSpectrum.Blocks(S.Megapascals, 50), c71, 1), exact * (1 - 1e-3), 1.03 * exact);
     });
 
     private static double ByIntegral(double S, int steps = 1_000_000)

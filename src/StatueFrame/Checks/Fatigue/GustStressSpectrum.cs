@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// N_g times, ΔS/S_k = 0.7 (log N_g)² − 17.4 log N_g + 100 in percent.
 /// </summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class GustSpectrum
+public static class GustStressSpectrum
 {
     /// <summary>The years that the formula is for.</summary>
     public const double Years = 50;
