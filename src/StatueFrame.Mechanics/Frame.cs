@@ -1,3 +1,4 @@
+using System.Buffers;
 using StatueFrame.Mechanics.Elements;
 using StatueFrame.Mechanics.Sparse;
 using StatueFrame.Mechanics.Statics;
@@ -160,14 +161,21 @@ public sealed class Frame
     /// <param name="accelerations">A full vector; m/s², rad/s². Values at restrained freedoms are passed over.</param>
     public double[] InertiaForces(ReadOnlySpan<double> accelerations)
     {
+        var forces = new double[FreedomCount];
+        InertiaForces(accelerations, forces);
+        return forces;
+    }
+
+    /// <summary>As <see cref="InertiaForces(ReadOnlySpan{double})"/>, into room that the caller provides.</summary>
+    public void InertiaForces(ReadOnlySpan<double> accelerations, Span<double> forces)
+    {
         RequireFull(accelerations, nameof(accelerations));
-        var reduced = new double[EquationCount];
-        var product = new double[EquationCount];
+        double[] rented = ArrayPool<double>.Shared.Rent(2 * EquationCount);
+        Span<double> reduced = rented.AsSpan(0, EquationCount), product = rented.AsSpan(EquationCount, EquationCount);
         Reduce(accelerations, reduced);
         Mass.Multiply(reduced, product);
-        var forces = new double[FreedomCount];
         Expand(product, forces);
-        return forces;
+        ArrayPool<double>.Shared.Return(rented);
     }
 
     /// <summary>The ground springs: nodes and their 6×6 stiffness.</summary>

@@ -69,8 +69,8 @@ internal readonly struct BeamPlane
     /// <summary>Adds the geometric stiffness ∫N v′² to a 12×12 matrix in local axes, with v′ the slope of the axis.</summary>
     public void AddGeometricStiffness(GaussRule rule, ReadOnlySpan<BeamSection> sections, double N, Span<double> kg)
     {
-        Span<double> v = stackalloc double[Shapes * GaussRule.MaxCount], theta = stackalloc double[v.Length], slope = stackalloc double[v.Length];
-        Fields(rule, sections, v, theta, slope);
+        Span<double> theta = stackalloc double[Shapes * GaussRule.MaxCount], slope = stackalloc double[theta.Length];
+        Fields(rule, sections, [], theta, slope);
         for (int i = 0; i < sections.Length; i++)
             AddAt(i, N * L * rule.Weights[i], slope, kg);
     }
@@ -91,7 +91,7 @@ internal readonly struct BeamPlane
         (sway[0], sway[1], sway[2], sway[3]) = (-1, -center, 1, center - L);
     }
 
-    /// <summary>Deflection, rotation and slope at the points, for a unit value of each of the four freedoms in turn.</summary>
+    /// <summary>Deflection (when there is room for it), rotation and slope at the points, for a unit value of each of the four freedoms in turn.</summary>
     private void Fields(
         GaussRule rule, ReadOnlySpan<BeamSection> sections, Span<double> v, Span<double> theta, Span<double> slope)
     {
@@ -101,7 +101,6 @@ internal readonly struct BeamPlane
         for (int shape = 0; shape < Shapes; shape++)
         {
             double M = turnStiffness * turn[shape], V = swayStiffness * sway[shape];
-            Span<double> vs = v.Slice(GaussRule.MaxCount * shape, n);
             Span<double> thetas = theta.Slice(GaussRule.MaxCount * shape, n);
             Span<double> slopes = slope.Slice(GaussRule.MaxCount * shape, n);
             for (int i = 0; i < n; i++)
@@ -113,6 +112,9 @@ internal readonly struct BeamPlane
                 slopes[i] = thetas[i] + V * Shear(sections[i]);
                 strain[i] = L * slopes[i];
             }
+            if (v.IsEmpty)
+                continue;
+            Span<double> vs = v.Slice(GaussRule.MaxCount * shape, n);
             rule.Accumulate(strain, vs);
             if (shape == 0)
             {

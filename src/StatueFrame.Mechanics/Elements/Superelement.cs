@@ -63,6 +63,11 @@ public sealed class Superelement : FrameElement
         Span<double> own = stackalloc double[Block];
         foreach (FrameElement member in members)
         {
+            if (IsOutside(member))
+            {
+                member.AddMass(m);
+                continue;
+            }
             own.Clear();
             member.AddMass(own);
             AddReduced(member, own, m);
@@ -76,6 +81,11 @@ public sealed class Superelement : FrameElement
         Span<double> memberU = stackalloc double[Size];
         foreach (FrameElement member in members)
         {
+            if (IsOutside(member))
+            {
+                member.AddGeometricStiffness(u, kg);
+                continue;
+            }
             own.Clear();
             MemberDisplacements(member, u, memberU);
             member.AddGeometricStiffness(memberU, own);
@@ -100,17 +110,14 @@ public sealed class Superelement : FrameElement
         }
     }
 
+    /// <summary>Whether a member runs from the start node to the end node, so that its matrices need no condensing.</summary>
+    private static bool IsOutside(FrameElement member) => member is { Start: 0, End: 1 };
+
     private ReadOnlySpan<double> InteriorRow(int freedom) => interior.AsSpan(freedom * Size, Size);
 
     /// <summary>Adds Rᵀ·own·R, where R takes the twelve freedoms outside to the member's twelve.</summary>
     private void AddReduced(FrameElement member, ReadOnlySpan<double> own, Span<double> sum)
     {
-        if (member.Start == 0 && member.End == 1)
-        {
-            for (int i = 0; i < Block; i++)
-                sum[i] += own[i];
-            return;
-        }
         Span<double> r = stackalloc double[Block];
         Reduction(member.Start, r[..(Node * Size)]);
         Reduction(member.End, r[(Node * Size)..]);
@@ -146,6 +153,11 @@ public sealed class Superelement : FrameElement
         Span<int> at = stackalloc int[Size];
         foreach (FrameElement member in members)
         {
+            if (IsOutside(member))
+            {
+                member.AddStiffness(stiffness);
+                continue;
+            }
             own.Clear();
             member.AddStiffness(own);
             for (int i = 0; i < Node; i++)

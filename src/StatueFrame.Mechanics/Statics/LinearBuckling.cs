@@ -18,14 +18,18 @@ public static class LinearBuckling
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
-        SymmetricMatrix softening = frame.GeometricStiffness(baseState);
-        DenseVector.Scale(softening.Values, -1);
-        LdlFactorization factors = Pivots.FactorPositive(frame, frame.Stiffness);
-        using var lanczos = new GeneralizedLanczos(frame.Stiffness, softening, factors);
+        return Solve(new LinearStatics(frame), frame.GeometricStiffness(baseState), count, limit);
+    }
+
+    /// <summary>As the other, from a first-order analysis and the geometric stiffness under the base loads.</summary>
+    internal static BucklingResult Solve(LinearStatics statics, SymmetricMatrix geometric, int count, double limit)
+    {
+        Frame frame = statics.Frame;
+        SymmetricMatrix softening = SymmetricMatrix.Combine(0, frame.Stiffness, -1, geometric);
+        using var lanczos = new GeneralizedLanczos(frame.Stiffness, softening, statics.Factors);
         int wanted = Math.Min(count, lanczos.CountAbove(1 / limit));
         if (wanted == 0)
             return new BucklingResult([], [], true);
-        factors.Factor(frame.Stiffness);
         lanczos.Solve(wanted);
 
         var loadFactors = new double[lanczos.Found];

@@ -10,8 +10,6 @@ namespace StatueFrame.Mechanics.Statics;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed class LinearStatics
 {
-    private readonly LdlFactorization factors;
-
     /// <summary>Factors the stiffness of a frame.</summary>
     /// <exception cref="FrameException">
     /// The frame is a mechanism or has negative stiffness; names the node and freedom where it shows.
@@ -19,11 +17,14 @@ public sealed class LinearStatics
     public LinearStatics(Frame frame)
     {
         Frame = frame;
-        factors = Pivots.FactorPositive(frame, frame.Stiffness);
+        Factors = Pivots.FactorPositive(frame, frame.Stiffness);
     }
 
     /// <summary>The frame.</summary>
     public Frame Frame { get; }
+
+    /// <summary>The factored stiffness; solve with it, and do not factor anything else.</summary>
+    internal LdlFactorization Factors { get; }
 
     /// <summary>The displacements under one or more load cases, as full vectors one after the other; m, rad.</summary>
     /// <param name="loads">
@@ -48,7 +49,7 @@ public sealed class LinearStatics
         Span<double> reduced = rented.AsSpan(0, cases * order);
         for (int i = 0; i < cases; i++)
             Frame.Reduce(loads.Slice(i * full, full), reduced.Slice(i * order, order));
-        factors.Solve(reduced);
+        Factors.Solve(reduced);
         for (int i = 0; i < cases; i++)
             Frame.Expand(reduced.Slice(i * order, order), displacements.Slice(i * full, full));
         ArrayPool<double>.Shared.Return(rented);

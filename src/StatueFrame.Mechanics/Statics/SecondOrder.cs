@@ -16,10 +16,16 @@ public static class SecondOrder
     /// <exception cref="UnstableFrameException">The loads are at or beyond buckling; names the freedom that gives way.</exception>
     public static SecondOrderResult Solve(LinearStatics statics, ReadOnlySpan<double> loads, SecondOrderOptions? options = null)
     {
-        options ??= new SecondOrderOptions();
-        Frame frame = statics.Frame;
-        frame.RequireFull(loads, nameof(loads));
+        statics.Frame.RequireFull(loads, nameof(loads));
         double[] first = statics.Solve(loads);
+        return Solve(statics, loads, first, statics.Frame.GeometricStiffness(first), options ?? new SecondOrderOptions());
+    }
+
+    /// <summary>As the other, from the first-order displacements and the geometric stiffness that goes with them.</summary>
+    internal static SecondOrderResult Solve(
+        LinearStatics statics, ReadOnlySpan<double> loads, double[] first, SymmetricMatrix geometric, SecondOrderOptions options)
+    {
+        Frame frame = statics.Frame;
         double[] current = [.. first];
         var next = new double[current.Length];
         var reduced = new double[frame.EquationCount];
@@ -28,7 +34,10 @@ public static class SecondOrder
         for (int iteration = 1; iteration <= options.MaximumIterations; iteration++)
         {
             frame.Stiffness.Values.CopyTo(tangent.Values);
-            frame.AddGeometricStiffness(current, tangent);
+            if (iteration == 1)
+                DenseVector.AddScaled(tangent.Values, 1, geometric.Values);
+            else
+                frame.AddGeometricStiffness(current, tangent);
             factors.Factor(tangent);
             if (factors.NegativePivots > 0 || factors.SingularEquation >= 0)
             {

@@ -23,10 +23,11 @@ public sealed class ModeSet
         CountedByPivots = counted;
         MissedNone = missedNone;
         participation = new double[Frame.NodeSize * omega.Length];
+        var inertia = new double[frame.FreedomCount];
         for (int direction = 0; direction < Frame.NodeSize; direction++)
         {
             double[] motion = frame.RigidMotion(direction, point);
-            double[] inertia = frame.InertiaForces(motion);
+            frame.InertiaForces(motion, inertia);
             movingMass[direction] = DenseVector.Dot(motion, inertia);
             for (int mode = 0; mode < Count; mode++)
                 participation[Frame.NodeSize * mode + direction] = DenseVector.Dot(Shape(mode), inertia);

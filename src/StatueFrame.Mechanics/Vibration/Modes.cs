@@ -21,14 +21,25 @@ public static class Modes
     /// </exception>
     public static ModeSet Solve(Frame frame, int count, ModeOptions? options = null)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
         options ??= new ModeOptions();
         if (!double.IsFinite(options.Shift) || options.Shift < 0)
             throw new ArgumentException("The shift must be zero or a positive number.", nameof(options));
         SymmetricMatrix shifted = options.Shift == 0
             ? frame.Stiffness
             : SymmetricMatrix.Combine(1, frame.Stiffness, options.Shift, frame.Mass);
-        LdlFactorization factors = Pivots.FactorPositive(frame, shifted);
+        return Solve(frame, shifted, Pivots.FactorPositive(frame, shifted), count, options);
+    }
+
+    /// <summary>The lowest modes, from a stiffness that is factored already.</summary>
+    /// <param name="statics">The first-order analysis of the frame.</param>
+    /// <param name="count">As in the other method.</param>
+    /// <exception cref="FrameException">The frame has no mass.</exception>
+    public static ModeSet Solve(LinearStatics statics, int count) =>
+        Solve(statics.Frame, statics.Frame.Stiffness, statics.Factors, count, new ModeOptions());
+
+    private static ModeSet Solve(Frame frame, SymmetricMatrix shifted, LdlFactorization factors, int count, ModeOptions options)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
         using var lanczos = new GeneralizedLanczos(shifted, frame.Mass, factors);
         lanczos.Solve(Math.Min(count, frame.EquationCount));
         if (lanczos.Found == 0)

@@ -13,8 +13,9 @@ public sealed class ModalResponse
         Set = set;
         MissedNone = set.MissedNone;
         modes = new ModeResult[set.Count];
+        var room = new double[model.Frame.FreedomCount];
         for (int i = 0; i < modes.Length; i++)
-            modes[i] = ModeReader.Read(model, set, i);
+            modes[i] = ModeReader.Read(model, set, i, room);
     }
 
     /// <summary>The modes, lowest first.</summary>

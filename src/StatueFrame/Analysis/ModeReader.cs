@@ -14,10 +14,10 @@ internal static class ModeReader
     /// <summary>A direction is named when it has at least this share of the motion.</summary>
     private const double Clear = 0.6;
 
-    public static ModeResult Read(StatueModel model, ModeSet set, int mode)
+    public static ModeResult Read(StatueModel model, ModeSet set, int mode, Span<double> momentum)
     {
         ReadOnlySpan<double> shape = set.Shape(mode);
-        double[] momentum = model.Frame.InertiaForces(shape);
+        model.Frame.InertiaForces(shape, momentum);
         var shares = new Dictionary<string, double>();
         var counted = new HashSet<int>();
         foreach (BodyModel body in model.Bodies)
@@ -47,7 +47,7 @@ internal static class ModeReader
         void Add(string part, double energy) => shares[part] = shares.GetValueOrDefault(part) + energy;
     }
 
-    private static double Energy(ReadOnlySpan<double> shape, double[] momentum, int node)
+    private static double Energy(ReadOnlySpan<double> shape, ReadOnlySpan<double> momentum, int node)
     {
         double sum = 0;
         for (int i = node * Frame.NodeSize; i < (node + 1) * Frame.NodeSize; i++)
@@ -60,7 +60,7 @@ internal static class ModeReader
             .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Key} {100 * s.Value:0} %")));
 
     /// <summary>The kind of motion: sway with its direction in plan, heave, twist or rocking.</summary>
-    private static string Motion(ReadOnlySpan<double> shape, double[] momentum)
+    private static string Motion(ReadOnlySpan<double> shape, ReadOnlySpan<double> momentum)
     {
         Span<double> by = stackalloc double[Frame.NodeSize];
         double cross = 0;

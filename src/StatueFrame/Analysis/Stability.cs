@@ -1,3 +1,4 @@
+using StatueFrame.Mechanics.Sparse;
 using StatueFrame.Mechanics.Statics;
 using UnitsNet;
 
@@ -17,19 +18,24 @@ public sealed class Stability
     /// <summary>Above this factor buckling is out of reach, and the factor is not looked for.</summary>
     internal const double GreatestFactor = 1e4;
 
+    /// <summary>Relative change of displacements at which the second-order analysis stops; what is left is about a thousandth of it.</summary>
+    private const double Settled = 1e-6;
+
     internal Stability(StatueModel model, LoadCase loadCase, ReadOnlySpan<double> nodal)
     {
         Case = loadCase;
+        double[] first = model.Statics.Solve(nodal);
+        SymmetricMatrix geometric = model.Frame.GeometricStiffness(first);
         try
         {
-            Amplification = SecondOrder.Solve(model.Statics, nodal).Amplification;
+            Amplification = SecondOrder.Solve(model.Statics, nodal, first, geometric, new SecondOrderOptions { Tolerance = Settled }).Amplification;
         }
         catch (UnstableFrameException e)
         {
             Amplification = null;
             Instability = $"the loads are at or beyond those at which it buckles; it gives way most in {LooseParts.Where(model.Bodies, e.Problems[0])}";
         }
-        BucklingResult buckling = LinearBuckling.Solve(model.Frame, model.Statics.Solve(nodal), 1, GreatestFactor);
+        BucklingResult buckling = LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor);
         BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
     }
 

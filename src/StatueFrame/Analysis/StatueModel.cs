@@ -67,7 +67,7 @@ public sealed class StatueModel
     public ModalResponse Modes(int count = 12)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        return new ModalResponse(this, Mechanics.Vibration.Modes.Solve(Frame, Math.Min(count, Frame.EquationCount)));
+        return new ModalResponse(this, Mechanics.Vibration.Modes.Solve(Statics, Math.Min(count, Frame.EquationCount)));
     }
 
     /// <summary>What happens in a situation: one load case a wind heading, or one when there is no wind.</summary>

@@ -144,15 +144,21 @@ internal sealed class PlanCurve
     /// </summary>
     public double WindwardWidth(in PlanStretch stretch, double windX, double windY)
     {
-        double sum = -stretch.FirstPart * Width(stretch.FirstEdge) + stretch.LastPart * Width(stretch.LastEdge);
+        int i = stretch.FirstEdge % x.Length;
+        double width = Width(i), sum = -stretch.FirstPart * width;
         for (int edge = stretch.FirstEdge; edge < stretch.LastEdge; edge++)
-            sum += Width(edge);
-        return sum;
+        {
+            sum += width;
+            i = Next(i);
+            width = Width(i);
+        }
+        return sum + stretch.LastPart * width;
 
         double Width(int edge)
         {
-            int i = edge % x.Length, j = Next(i);
-            return Math.Max(0, (x[j] - x[i]) * windY - (y[j] - y[i]) * windX);
+            int next = Next(edge);
+            double shown = (x[next] - x[edge]) * windY - (y[next] - y[edge]) * windX;
+            return shown > 0 ? shown : 0;
         }
     }
 

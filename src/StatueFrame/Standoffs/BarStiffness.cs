@@ -142,7 +142,14 @@ internal sealed class BarStiffness
         1.5 * Math.Sqrt(forces[7] * forces[7] + forces[8] * forces[8]) / section.A);
 
     /// <summary>The greater normal stress of the two ends alone.</summary>
-    public double NormalStress(ReadOnlySpan<double> forces) => Math.Max(Normal(forces[..6]), Normal(forces[6..]));
+    public double NormalStress(ReadOnlySpan<double> forces)
+    {
+        (double b, double t) = section;
+        double perWidth = 1 / b, perThickness = 1 / t;
+        double atTower = Math.Abs(forces[5]) * perThickness + Math.Abs(forces[4]) * perWidth;
+        double atSkin = Math.Abs(forces[11]) * perThickness + Math.Abs(forces[10]) * perWidth;
+        return (Math.Abs(forces[6]) + 6 * Math.Max(atTower, atSkin)) * perWidth * perThickness;
+    }
 
     private double Normal(ReadOnlySpan<double> end) =>
         Math.Abs(end[0]) / section.A + Math.Abs(end[5]) / section.WeakW + Math.Abs(end[4]) / section.StrongW;
