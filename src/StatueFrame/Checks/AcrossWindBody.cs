@@ -14,8 +14,8 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
     /// <summary>A wind nearer to the body's axis than 30° is left to other headings: its part across the axis no longer tells.</summary>
     private const double LeastAcross = 0.5;
 
-    /// <summary>A body that moves less than this beside the rest of the statue is not in the mode.</summary>
-    private const double StandsStill = 1e-6;
+    /// <summary>A body that moves less than this part of the greatest motion of the statue is not in the mode.</summary>
+    private const double StandsStill = 1e-3;
 
     private const double LeastSpeed = 0.1;
 

@@ -28,7 +28,7 @@ public sealed record DampingModel
 
     /// <summary>The table value as an assumption, until a measured one is given; empty for a value that was given.</summary>
     public IReadOnlyList<Assumption> Assumptions => IsFromTable
-        ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###}, {Category}, in all modes"), StructuralSource)]
+        ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###} of a {InWords(Category!.Value)}, in all modes"), StructuralSource)]
         : [];
 
     private bool IsFromTable => Category is { } category && StructuralDecrement == TableValue(category);
@@ -91,6 +91,19 @@ public sealed record DampingModel
         v.InRange(StructuralDecrement, 0.001, 1, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
         v.InRange(DeviceDecrement, 0, 2, "It is a logarithmic decrement; dampers reach a few tenths.");
     }
+
+    private static string InWords(DampingCategory category) => category switch
+    {
+        DampingCategory.SteelBuilding => "steel building",
+        DampingCategory.MixedBuilding => "building of concrete and steel",
+        DampingCategory.ConcreteBuilding => "concrete building",
+        DampingCategory.ConcreteTower => "concrete tower",
+        DampingCategory.WeldedSteelTube => "welded steel tube",
+        DampingCategory.InsulatedSteelTube => "welded steel tube with insulation",
+        DampingCategory.WeldedLattice => "welded lattice tower",
+        DampingCategory.FrictionBoltedLattice => "lattice tower with friction-grip bolts",
+        _ => "lattice tower with ordinary bolts",
+    };
 
     private static double Ratio(double dampingRatio) =>
         dampingRatio is >= 0 and < 1

@@ -8,8 +8,8 @@ namespace StatueFrame;
 /// </summary>
 /// <remarks>
 /// Stateless; safe to use from many threads. Approach 1 of EN 1991-1-4:2005, E.1.5.2, with recommended values. It follows
-/// from the steady resonance of one mode under ½ρ v_crit² b c_lat on the correlation lengths; it holds for bodies whose
-/// width hardly changes over the correlation length.
+/// from the steady resonance of one mode under ½ρ v_crit² b c_lat on the correlation lengths; vortices are
+/// taken to be in step, at the width of the reference strip, where the strips' own critical speeds are within 30 % of it.
 /// </remarks>
 public static class VortexShedding
 {
@@ -130,8 +130,10 @@ public static class VortexShedding
                 double most = 0;
                 foreach (double middle in isOwn ? [place] : lobe.Peaks)
                 {
+                    (double from, double to) = body.InStep(isOwn ? strip : body.StripAt(middle), v_crit);
+                    (from, to) = (Math.Max(from, lobe.From), Math.Min(to, lobe.To));
                     double wanted = b * CorrelationLengthToWidth(y / b * Math.Abs(line.At(middle)));
-                    double length = Math.Min(wanted, lobe.To - lobe.From), start = Math.Max(lobe.From, Math.Min(middle - 0.5 * length, lobe.To - length));
+                    double length = Math.Clamp(to - from, 0, wanted), start = Math.Max(from, Math.Min(middle - 0.5 * length, to - length));
                     most = Math.Max(most, line.AbsoluteBetween(start, start + length));
                     if (isOwn)
                         (center, correlation) = (start + 0.5 * length, wanted);

@@ -149,6 +149,22 @@ public class VortexSheddingTests
     }
 
     [Fact]
+    public void Vortices_of_a_wide_foot_do_not_act_on_a_narrow_neck()
+    {
+        VortexInput neck = Bodies.Of(Bodies.Parabola, 20, 1, mass: 2000, strips: 20, frequency: 0.5);
+        VortexInput WithFoot(double width) => neck with
+        {
+            Strips = neck.Strips.Select((s, i) => i < 10 ? s with { Width = width.Meters } : s).ToValueList(),
+            ReferenceStrip = 1,
+        };
+        double far = VortexShedding.Evaluate(WithFoot(4)).CorrelationFactor;
+        Assert.Equal(1.0 / 8, far, 1e-2);
+        Assert.Equal(Math.Pow(0.7, 3) - Math.Pow(0.4, 3), VortexShedding.Evaluate(WithFoot(1.3) with { ReferenceStrip = 11 }).CorrelationFactor, 1e-2);
+        VortexResult top = VortexShedding.Evaluate(WithFoot(4) with { ReferenceStrip = 20 });
+        Assert.Equal(VortexShedding.Evaluate(neck with { ReferenceStrip = 20 }).Amplitude.Meters, top.Amplitude.Meters, 1e-9);
+    }
+
+    [Fact]
     public void A_light_body_swings_farther_than_the_first_guess_of_the_correlation_length()
     {
         VortexResult r = VortexShedding.Evaluate(Bodies.Of(Bodies.Parabola, 60, 1, 40, 0.01, 1));
