@@ -44,15 +44,15 @@ public sealed record GustOptions
 
     internal void Validate(Validator v)
     {
-        if (Spectrum is { } spectrum && !Enum.IsDefined(spectrum))
-            v.Add(nameof(Spectrum), $"is not a known spectrum: {spectrum}");
+        if (Spectrum is { } spectrum)
+            v.Defined(spectrum, nameof(Spectrum));
         v.InRange(DecayAcross, 0, 100, "Values lie near 8 to 16.");
         v.InRange(DecayVertical, 0, 100, "Values lie near 7 to 12.");
         if (Duration is { } time)
             v.Within(time, time.Seconds, 60, 6 * 3600, nameof(Duration));
-        v.InRange(FrequencyCount, 50, 5000);
-        v.InRange(PointsAcross, 1, 8);
+        v.InRange(FrequencyCount, 50, 5000, "200 serve most statues.");
+        v.InRange(PointsAcross, 1, 8, "3 serve most statues.");
         if (PointsAlong is { } along)
-            v.InRange(along, 1, 8, member: nameof(PointsAlong));
+            v.InRange(along, 1, 8, "Null takes as many as are needed.", nameof(PointsAlong));
     }
 }
