@@ -1,4 +1,3 @@
-using StatueFrame.Analysis;
 using static StatueFrame.Tests.Validation.SmallStatue;
 
 namespace StatueFrame.Tests.Validation;
@@ -52,8 +51,8 @@ public class ManyProblemsTests
     [Fact]
     public void Model_and_its_response_refuse_what_the_sheet_refuses()
     {
-        Assert.Equal(7, Assert.Throws<InvalidStatueException>(() => StatueModel.Build(wrong.Statue)).Problems.Count);
-        var model = StatueModel.Build(Good.Statue);
+        Assert.Equal(7, Assert.Throws<InvalidStatueException>(() => StatueFrame.Analysis.StatueModel.Build(wrong.Statue)).Problems.Count);
+        var model = StatueFrame.Analysis.StatueModel.Build(Good.Statue);
         Assert.Equal("Situation.Actions", Assert.Throws<InvalidStatueException>(() => model.Respond(Storm with { Actions = [] })).Problems[0].Path);
         Assert.Throws<ArgumentNullException>(() => model.Respond(null!));
         Assert.Throws<ArgumentNullException>(() => Good.Statue.Check(null!, Storm));

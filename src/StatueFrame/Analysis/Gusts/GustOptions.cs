@@ -50,9 +50,9 @@ public sealed record GustOptions
         v.InRange(DecayVertical, 0, 100, "Values lie near 7 to 12.");
         if (Duration is { } time)
             v.Within(time, time.Seconds, 60, 6 * 3600, nameof(Duration));
-        v.InRange(FrequencyCount, 50, 5000, "200 serve most statues.");
-        v.InRange(PointsAcross, 1, 8, "3 serve most statues.");
+        v.InRange(FrequencyCount, 50, 5000, "200 do for most statues.");
+        v.InRange(PointsAcross, 1, 8, "Points across a band; 3 do for most.");
         if (PointsAlong is { } along)
-            v.InRange(along, 1, 8, "Null takes as many as are needed.", nameof(PointsAlong));
+            v.InRange(along, 1, 8, "Points along a band; null takes as many as its height needs.", nameof(PointsAlong));
     }
 }

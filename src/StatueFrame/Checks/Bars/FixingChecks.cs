@@ -1,0 +1,115 @@
+namespace StatueFrame.Checks;
+
+/// <summary>Bolted fixings at one end of a flat bar: the tower end, or the skin end on request.</summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+public static class FixingChecks
+{
+    private const string OneBolt = "a single bolt cannot hold the moment in the plane of the flat: the end must be modeled as a hinge";
+    private const string NoAllowable = "bolts and welds are checked by EN 1993-1-8 or AISC 360; give one of these codes";
+
+    private static readonly Source boltsEn = new("EN 1993-1-8:2005", "Table 3.4; stainless bolts EN 1993-1-4:2006, 6.2");
+    private static readonly Source boltsAisc = new("AISC 360-16 and 360-22", "J3.6 to J3.8; interaction J3.7 by its ellipse's chord");
+    private static readonly Source net = new("EN 1993-1-1:2005 6.2.3 and 6.2.5, AISC 360 D2", "yield of the net section, and 0.9 f_u/γ_M2 or 0.75 F_u on it");
+
+    /// <summary>
+    /// Bolts in shear and tension: F_v/F_v,Rd + F_t/(1.4 F_t,Rd) ≤ 1 and F_t ≤ F_t,Rd (EN 1993-1-8); under AISC the
+    /// chord F_v/R_v + F_t/R_t ≤ 1.3 with each at most 1.
+    /// </summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="fixing">Its bolts.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <param name="atSkin">True for the skin end.</param>
+    /// <exception cref="ArgumentException">An input is out of range.</exception>
+    public static Check Bolts(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin = false)
+    {
+        CheckSubject subject = Subject(bar, fixing, design, atSkin, "bars.bolts", "bolts of a standoff");
+        Source source = design.IsAisc ? boltsAisc : boltsEn;
+        FlatForces f = Forces(bar, atSkin);
+        if (Reason(fixing, f, design) is { } reason)
+            return Check.NotChecked(subject, reason, source);
+        return Check.Of(subject, Dimension.Number, source, w =>
+        {
+            (double F_v, double F_t) = BoltForces.Of(w, fixing, f, bar.b);
+            double R_v = BoltStrength.Shear(w, fixing.Bolt, fixing.ShearPlanes, design);
+            double R_t = BoltStrength.Tension(w, fixing.Bolt, design);
+            double v = w.Let("v", F_v / R_v, Dimension.Number, source), s = w.Let("s", F_t / R_t, Dimension.Number, source);
+            double both = design.IsAisc ? w.Let("both", (v + s) / 1.3, Dimension.Number, source) : w.Let("both", v + s / 1.4, Dimension.Number, source);
+            return (w.Let("u", Math.Max(Math.Max(v, s), both), Dimension.Number, source), 1);
+        });
+    }
+
+    /// <summary>The flat in bearing and tear-out at its worst bolt hole.</summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="fixing">Its bolts.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <param name="atSkin">True for the skin end.</param>
+    /// <exception cref="ArgumentException">An input is out of range.</exception>
+    public static Check Bearing(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin = false)
+    {
+        CheckSubject subject = Subject(bar, fixing, design, atSkin, "bars.bearing", "bearing of a standoff at its bolts");
+        Source source = design.IsAisc ? boltsAisc : boltsEn;
+        FlatForces f = Forces(bar, atSkin);
+        if ((Reason(fixing, f, design) ?? design.Uncovered) is { } reason)
+            return Check.NotChecked(subject, reason, source);
+        return Check.Of(subject, Dimension.Force, source, w =>
+            (BoltForces.Of(w, fixing, f, bar.b).Shear, BoltStrength.Bearing(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, design)));
+    }
+
+    /// <summary>
+    /// Elastic stress on the net section through a row of holes, against the lesser of yield and rupture. For any metal;
+    /// under allowable stress against the allowed fraction of the yield strength.
+    /// </summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="fixing">Its bolts.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <param name="atSkin">True for the skin end.</param>
+    /// <exception cref="ArgumentException">An input is out of range.</exception>
+    public static Check NetSection(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin = false)
+    {
+        CheckSubject subject = Subject(bar, fixing, design, atSkin, "bars.net-section", "net section of a standoff at its bolts");
+        if (design.Uncovered is { } reason)
+            return Check.NotChecked(subject, reason, net);
+        FlatForces f = Forces(bar, atSkin);
+        (double b, double t, double d_0) = (bar.b, bar.t, fixing.Bolt.d_0);
+        double holes = 0;
+        for (int j = 0; j < fixing.Columns; j++)
+            holes += t * d_0 * (d_0 * d_0 / 12 + fixing.Y(j) * fixing.Y(j));
+        return Check.Of(subject, Dimension.Stress, net, w =>
+        {
+            (double N, double M_weak, double M_strong, int n) = (f.N, f.Weak, f.Strong, fixing.Columns);
+            w.Given(b, Dimension.SmallLength, "width");
+            w.Given(t, Dimension.SmallLength, "thickness");
+            w.Given(d_0, Dimension.SmallLength, "hole");
+            w.Given(n, Dimension.Number, "holes in a row");
+            w.Given(N, Dimension.Force, "axial force");
+            w.Given(M_weak, Dimension.Moment, "moment about the weak axis");
+            w.Given(M_strong, Dimension.Moment, "moment about the strong axis");
+            double A_net = w.Let("A_net", (b - n * d_0) * t, Dimension.SmallArea, net);
+            double W_weak = w.Let("W_weak", (b - n * d_0) * t * t / 6, Dimension.SectionModulus, net);
+            double W_strong = w.Let("W_strong", (t * b * b * b / 12 - holes) / (b / 2), Dimension.SectionModulus, net);
+            double sigma = w.Let("sigma", Math.Abs(N) / A_net + Math.Abs(M_weak) / W_weak + Math.Abs(M_strong) / W_strong, Dimension.Stress, net);
+            double f_d = BarSectionChecks.Allowed(w, bar.f_y, design, net);
+            double f_u = w.Given("f_u", bar.f_u, Dimension.Stress, "ultimate strength");
+            if (design.Code == DesignCode.AllowableStress)
+                return (sigma, f_d);
+            double c = w.Given("c", design.IsAisc ? design.Aisc(0.75, 2) : 0.9 / design.GammaM2, Dimension.Number, "0.9/γ_M2, φ or 1/Ω");
+            return (sigma, w.Let("allowed", Math.Min(f_d, c * f_u), Dimension.Stress, net));
+        });
+    }
+
+    private static CheckSubject Subject(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin, string id, string title)
+    {
+        bar.Validate(design);
+        fixing.Validate(bar.b);
+        return bar.Subject(id, $"{title}, {(atSkin ? "skin" : "tower")} end");
+    }
+
+    private static FlatForces Forces(LoadedBar bar, bool atSkin) =>
+        atSkin ? bar.AtSkin.Si(nameof(bar.AtSkin)) : bar.AtTower.Si(nameof(bar.AtTower));
+
+    private static string? Reason(BoltedFixing fixing, in FlatForces f, BarDesign design) =>
+        design.Code == DesignCode.AllowableStress ? NoAllowable
+        : design.Code == DesignCode.En1993 && !fixing.Bolt.Grade.IsEuropean ? $"EN 1993-1-8 does not know bolts of grade {fixing.Bolt.Grade.Name}"
+        : BoltForces.Turns(fixing, f) ? OneBolt
+        : null;
+}

@@ -1,0 +1,34 @@
+using StatueFrame.Checks;
+
+namespace StatueFrame.Tests.Checks.Bars;
+
+public class WeldChecksTests
+{
+    private const string Simplified = "EN 1993-1-8:2005, (4.4), as tabulated for S275 (410 MPa) and S355 (470 MPa)";
+    private static readonly WeldedFixing weld = new() { Throat = 5.Millimeters, EffectiveLength = 100.Millimeters, CorrelationFactor = 0.9 };
+
+    public static IEnumerable<PublishedValue> Rows =>
+    [
+        new("shear strength of a fillet weld, S275", Simplified, 223, "MPa", 2.3e-3, () => 1e-6 * Of(weld with { CorrelationFactor = 0.85, Simplified = true }, 410e6, new(1, 0, 0, 0, 0, 0)).Capacity, ValueKind.FromMemory),
+        new("shear strength of a fillet weld, S355", Simplified, 241, "MPa", 2.1e-3, () => 1e-6 * Of(weld with { Simplified = true }, 470e6, new(1, 0, 0, 0, 0, 0)).Capacity, ValueKind.FromMemory),
+        new("transverse fillet weld, directional over simplified strength", "both methods of EN 1993-1-8:2005, 4.5.3, by hand: √(3/2)", Math.Sqrt(1.5), "-", 1e-9, () => Utilization(true, new(1000, 0, 0, 0, 0, 0)) / Utilization(false, new(1000, 0, 0, 0, 0, 0)), ValueKind.IndependentComputation),
+        new("longitudinal fillet weld, directional over simplified strength", "both methods of EN 1993-1-8:2005, 4.5.3, by hand", 1, "-", 1e-9, () => Utilization(true, new(0, 0, 0, 0, 0, 1000)) / Utilization(false, new(0, 0, 0, 0, 0, 1000)), ValueKind.IndependentComputation),
+    ];
+
+    private static double Utilization(bool simplified, FlatForces f)
+    {
+        (double demand, double capacity) = Of(weld with { Simplified = simplified }, 470e6, f);
+        return demand / capacity;
+    }
+
+    private static (double Demand, double Capacity) Of(WeldedFixing fixing, double f_u, FlatForces f) =>
+        WeldChecks.Fillets(null, f, 0.01, f_u, fixing, 0.1, LoadedBars.En);
+
+    [Fact]
+    public void Weak_moment_is_a_couple_of_the_two_welds() =>
+        Assert.Equal(Of(weld, 470e6, new(2 * 10 / 0.01, 0, 0, 0, 0, 0)).Demand, Of(weld, 470e6, new(0, 10, 0, 0, 0, 0)).Demand, 1e-3);
+
+    [Fact]
+    public void Strong_moment_spreads_linearly_along_the_welds() =>
+        Assert.Equal(10 / (2 * 0.1 * 0.1 / 6) * Math.Sqrt(2) / 0.005, Of(weld, 470e6, new(0, 0, 10, 0, 0, 0)).Demand, 1e-3);
+}
