@@ -7,7 +7,7 @@ namespace StatueFrame;
 /// pressure center, for each heading. q is the profile's peak velocity pressure at the height of the pressure center above
 /// ground, A the band's area projected on the plane across the wind. On bare tower, A is the area of its members, and C_f
 /// follows from their shape, the lattice's solidity and the wind's angle to its faces; the force is shared by the levels
-/// below and above.
+/// below and above. Force coefficients that vary with the heading may have a part across the wind.
 /// </summary>
 /// <remarks>
 /// <para>Immutable and safe to share between threads.</para>
@@ -15,9 +15,9 @@ namespace StatueFrame;
 /// </remarks>
 public sealed record WindAction : StatueAction
 {
-    internal const double DefaultForceCoefficient = 1.4;
+    private const double DefaultForceCoefficient = 1.4;
 
-    internal static readonly Source DefaultForceCoefficientSource =
+    private static readonly Source DefaultForceCoefficientSource =
         Source.Asce7_22("Figure 29.4-1, square plan, wind on a face, height 7 widths");
 
     /// <summary>Wind speed and pressure over height.</summary>
@@ -31,6 +31,12 @@ public sealed record WindAction : StatueAction
     /// sheet lists as assumed.
     /// </summary>
     public double? ForceCoefficient { get; init; }
+
+    /// <summary>
+    /// Force coefficients by heading, along and across the wind, of every band whose skin gives none of its own; in place
+    /// of <see cref="ForceCoefficient"/>.
+    /// </summary>
+    public ForceCoefficientTable? HeadingCoefficients { get; init; }
 
     /// <summary>
     /// Gust-effect factor G (ASCE 7) or structural factor c_s c_d (EN 1991-1-4); null takes the value for a rigid
@@ -58,7 +64,23 @@ public sealed record WindAction : StatueAction
         _ => (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically")),
     };
 
-    internal double CoefficientFor(SkinBand band) => band.ForceCoefficient ?? ForceCoefficient ?? DefaultForceCoefficient;
+    /// <summary>The coefficients along the wind, and across it to the left, of a band for a heading in radians.</summary>
+    internal (double Along, double Across) CoefficientFor(SkinBand band, double heading) =>
+        band.ForceCoefficient is { } own ? (own, 0)
+        : HeadingCoefficients is { } table ? table.At(heading)
+        : (ForceCoefficient ?? DefaultForceCoefficient, 0);
+
+    /// <summary>What the library took for the user: the profile's assumptions, the force coefficient, the gust factor.</summary>
+    /// <param name="allBandsHaveCoefficient">True when no band needs the action's force coefficient.</param>
+    internal IEnumerable<Assumption> Assumptions(bool allBandsHaveCoefficient)
+    {
+        foreach (Assumption assumption in Profile.Assumptions)
+            yield return assumption;
+        if (ForceCoefficient is null && HeadingCoefficients is null && !allBandsHaveCoefficient)
+            yield return new Assumption("force coefficient of bands that give none", $"{DefaultForceCoefficient}", DefaultForceCoefficientSource);
+        if (GustEffectFactor is null)
+            yield return new Assumption("gust factor", $"{RigidGustFactor.Value}, a statue that is rigid for gusts", RigidGustFactor.Source);
+    }
 
     internal override void Validate(Validator v)
     {
@@ -69,6 +91,9 @@ public sealed record WindAction : StatueAction
             at.Within(heading, heading.Degrees, -360, 720, "");
         if (ForceCoefficient is { } cf)
             v.InRange(cf, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficient));
+        HeadingCoefficients?.Validate(v.At(nameof(HeadingCoefficients)));
+        if (ForceCoefficient is not null && HeadingCoefficients is not null)
+            v.Add(nameof(HeadingCoefficients), "must not be given together with ForceCoefficient", "Leave out one of them.");
         if (GustEffectFactor is { } g)
             v.InRange(g, 0.5, 5, "Gust-effect factors lie near 0.85 to 1.5.", nameof(GustEffectFactor));
         if (LatticeRule is { } rule)

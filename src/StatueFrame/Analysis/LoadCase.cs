@@ -10,7 +10,7 @@ public sealed class LoadCase
 {
     private readonly StatueModel model;
     private readonly ReadOnlyMemory<double> displacements;
-    private readonly double[] bandPressures;
+    private readonly Vector3D[] bandPressures;
     private readonly Dictionary<SegmentModel, FrameElement>? acting;
     private readonly Resultant resultant;
     private readonly Vector3D wind;
@@ -114,28 +114,28 @@ public sealed class LoadCase
         static double Norm(ReadOnlySpan<double> d) => Math.Sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
     }
 
-    /// <summary>The end forces of a bar, in bar axes, under one assumption.</summary>
-    internal void ForcesOf(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> forces)
+    /// <summary>The end forces of a bar, in bar axes, under one assumption; false when the bar cannot stand alone under limp skin.</summary>
+    internal bool ForcesOf(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> forces)
     {
         Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize];
         Gather(ring, Displacements, u);
-        if (assumption == SkinAssumption.RigidRing)
-            bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
-        else
-            bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+        if (assumption == SkinAssumption.LimpSkin)
+            return bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+        bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
+        return true;
     }
 
-    /// <summary>The wind on the bar's own strip of skin, along the wind, and the strip's weight.</summary>
+    /// <summary>The wind on the bar's own strip of skin, and the strip's weight.</summary>
     private Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
         var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity);
-        double pressure = bandPressures[bandInStatue];
-        if (pressure == 0)
+        Vector3D pressure = bandPressures[bandInStatue];
+        if (pressure == Vector3D.Zero)
             return weight;
         (BodyModel body, int band) = model.BandAt(bandInStatue);
         Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
         double width = body.Bands[band].ProjectedWidth(bar.Strip, local);
-        return weight + pressure * width * bar.Share.Height * WindDirection;
+        return weight + width * bar.Share.Height * pressure;
     }
 
     internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)

@@ -19,7 +19,7 @@ internal sealed class Loads
     public Vector3D WindForce { get; private set; }
 
     /// <summary>Wind force per projected area of each band of the statue, factors included, Pa.</summary>
-    public required double[] BandPressures { get; init; }
+    public required Vector3D[] BandPressures { get; init; }
 
     /// <summary>The loads of a situation for one wind heading, or for none.</summary>
     /// <param name="model">The model.</param>
@@ -39,7 +39,7 @@ internal sealed class Loads
             Heading = heading,
             WindDirection = heading is null ? Vector3D.Zero : new Vector3D(Math.Cos(angle), Math.Sin(angle), 0),
             WeightFactor = weight,
-            BandPressures = new double[model.BandCount],
+            BandPressures = new Vector3D[model.BandCount],
         };
         loads.AddWeight(model, nodal);
         double ice = situation.Ice?.ThicknessSi ?? 0;
@@ -77,6 +77,7 @@ internal sealed class Loads
     private void AddWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
     {
         double baseHeight = model.Statue.BaseAboveGround.Meters;
+        Vector3D across = Vector3D.UnitZ.Cross(WindDirection);
         for (int i = 0; i < model.BandCount; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);
@@ -84,8 +85,9 @@ internal sealed class Loads
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
             double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + at.Z));
-            double pressure = factor * wind.GustFactorInUse * wind.CoefficientFor(band) * q;
-            Vector3D force = pressure * exposure.ProjectedArea * WindDirection;
+            (double along, double aside) = wind.CoefficientFor(band, Heading!.Value.Radians);
+            Vector3D pressure = factor * wind.GustFactorInUse * q * (along * WindDirection + aside * across);
+            Vector3D force = exposure.ProjectedArea * pressure;
             BandPressures[i] = pressure;
             WindForce += force;
             AddForce(model, nodal, body.BandPlaces[index], force, at);

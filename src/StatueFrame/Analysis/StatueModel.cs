@@ -114,6 +114,9 @@ public sealed class StatueModel
     /// <summary>Number of bands of the whole statue.</summary>
     internal int BandCount => bands.Length;
 
+    /// <summary>True when every band's skin gives a force coefficient.</summary>
+    internal bool AllBandsHaveCoefficient => bands.All(b => b.Body.Bands[b.Band].ForceCoefficient is not null);
+
     internal int BarCount { get; }
 
     internal bool HasTensionOnly { get; }

@@ -169,12 +169,8 @@ internal sealed class StatueSheet
     private void AddWind(WindAction wind)
     {
         double top = model.GreatestHeightAboveGround;
-        assumedInputs.AddRange(wind.Profile.Assumptions);
+        assumedInputs.AddRange(wind.Assumptions(model.AllBandsHaveCoefficient));
         warnings.AddRange(wind.Profile.RangeWarnings(top));
-        if (wind.ForceCoefficient is null && model.Bodies.Any(b => b.Bands.Any(band => band.ForceCoefficient is null)))
-            assumedInputs.Add(new Assumption("force coefficient of bands that give none", $"{WindAction.DefaultForceCoefficient}", WindAction.DefaultForceCoefficientSource));
-        if (wind.GustEffectFactor is null)
-            assumedInputs.Add(new Assumption("gust factor", $"{wind.RigidGustFactor.Value}, a statue that is rigid for gusts", wind.RigidGustFactor.Source));
         assumedInputs.AddRange(BareTowerNotes.Assumptions(model, wind));
         warnings.AddRange(BareTowerNotes.Warnings(model));
     }

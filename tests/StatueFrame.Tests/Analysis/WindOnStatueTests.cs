@@ -34,13 +34,20 @@ public class WindOnStatueTests
             ],
             Limbs = [.. limbs.Select((l, i) => new Limb
             {
-                Name = $"limb {i}", From = "L1", Heading = l.Heading.Degrees, Inclination = l.Inclination.Degrees,
-                Tower = new Tower { Levels = [new TowerLevel("root", 0.Meters), new TowerLevel("hand", 4.Meters)], Segments = [mast] },
-                Skin = new Skin { Material = Copper.HalfHardR240, Thickness = 2.Millimeters, ClosedTop = false, Stations = [Station(2, 1, 1), Station(2 + Limb, 1, 1)] },
+                Name = $"limb {i}", From = "L1", Heading = l.Heading.Degrees, Inclination = l.Inclination.Degrees, Root = TwoMetersOut(l.Heading, l.Inclination),
+                Tower = new Tower { Levels = [new TowerLevel("root", 0.Meters), new TowerLevel("hand", 2.Meters)], Segments = [mast] },
+                Skin = new Skin { Material = Copper.HalfHardR240, Thickness = 2.Millimeters, ClosedTop = false, Stations = [Station(0, 1, 1), Station(Limb, 1, 1)] },
                 Standoffs = [new EvenRing { Level = "hand", Count = 6, Length = 0.2.Meters, Standoff = flat }],
             })],
             Points = [new NamedPoint("top", "L2")],
         };
+    }
+
+    /// <summary>Where the limb's skin begins, so that no bare tower stands in the wind.</summary>
+    private static Point3 TwoMetersOut(double heading, double inclination)
+    {
+        double h = heading * Math.PI / 180, i = inclination * Math.PI / 180;
+        return Point3.FromMeters(2 * Math.Cos(i) * Math.Cos(h), 2 * Math.Cos(i) * Math.Sin(h), 2 * Math.Sin(i));
     }
 
     private static LoadCase Blow(Statue statue, double heading) =>

@@ -76,6 +76,8 @@ public sealed record AsceWind : WindProfile
 
     internal override double TurbulenceLengthScaleSi(double z) => Constants.LengthScale(z);
 
+    internal override WindProfile AtSpeed(double factor) => this with { BasicSpeed = factor * BasicSpeed };
+
     internal override IEnumerable<string> RangeWarnings(double greatestHeight)
     {
         if (greatestHeight > Constants.Gradient)

@@ -115,6 +115,8 @@ public sealed record En1991Wind : WindProfile
         _ => throw new ArgumentOutOfRangeException(nameof(terrain)),
     };
 
+    internal override WindProfile AtSpeed(double factor) => this with { FundamentalVelocity = factor * FundamentalVelocity };
+
     internal override IEnumerable<string> RangeWarnings(double greatestHeight)
     {
         if (greatestHeight > 200)

@@ -51,6 +51,8 @@ public sealed record LogLawWind : SiteWind
 
     private double Log(double z) => Math.Log((Math.Max(z, MinimumHeightSi) - Displacement) / RoughnessLengthSi);
 
+    internal override WindProfile AtSpeed(double factor) => this with { ReferenceSpeed = factor * ReferenceSpeed };
+
     internal override IEnumerable<string> RangeWarnings(double greatestHeight)
     {
         if (greatestHeight > 200)

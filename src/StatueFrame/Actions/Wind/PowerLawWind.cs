@@ -64,6 +64,8 @@ public sealed record PowerLawWind : SiteWind
         return (Math.Sqrt(half * half + v * v) - half, sigma);
     }
 
+    internal override WindProfile AtSpeed(double factor) => this with { ReferenceSpeed = factor * ReferenceSpeed };
+
     internal override IEnumerable<string> RangeWarnings(double greatestHeight)
     {
         if (greatestHeight > 300)

@@ -52,6 +52,9 @@ public sealed record TableWind : SiteWind
         Rows[row].Speed.MetersPerSecond,
         Rows[row].TurbulenceIntensity ?? 1 / Math.Log(Math.Max(Rows[row].Height.Meters, Math.Max(2, 10 * RoughnessLengthSi)) / RoughnessLengthSi));
 
+    internal override WindProfile AtSpeed(double factor) =>
+        this with { Rows = Rows.Select(row => row with { Speed = factor * row.Speed }).ToValueList() };
+
     internal override IEnumerable<string> RangeWarnings(double greatestHeight)
     {
         double last = Rows[^1].Height.Meters;

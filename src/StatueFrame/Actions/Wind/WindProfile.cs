@@ -67,6 +67,9 @@ public abstract record WindProfile
 
     internal virtual double GustSpeedSi(double z) => Math.Sqrt(2 * PeakPressureSi(z) / Rho);
 
+    /// <summary>The same wind with all speeds multiplied by <paramref name="factor"/>; turbulence intensity stays.</summary>
+    internal abstract WindProfile AtSpeed(double factor);
+
     internal abstract IEnumerable<string> RangeWarnings(double greatestHeight);
 
     /// <summary>Gusts per standard deviation, g: the peak pressure is (1 + 2 g I) times the mean one.</summary>

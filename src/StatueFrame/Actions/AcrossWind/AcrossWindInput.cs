@@ -1,0 +1,54 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>What vortex shedding and galloping of a statue need beside its modes and the wind.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record AcrossWindInput
+{
+    /// <summary>Damping of the structure; without it nothing is checked.</summary>
+    public DampingModel? Damping { get; init; }
+
+    /// <summary>The cross-sections of trunk and limbs; a body that has none is not checked.</summary>
+    public ValueList<BodySection> Sections { get; init; } = [];
+
+    /// <summary>The greatest amplitude allowed anywhere on the statue; without it an amplitude is told but not checked.</summary>
+    public Length? AmplitudeLimit { get; init; }
+
+    /// <summary>Modes above this frequency are left out; null takes all that were computed.</summary>
+    public Frequency? CutOff { get; init; }
+
+    /// <summary>Expected life in years, for the number of cycles; null takes 50.</summary>
+    public double? LifeYears { get; init; }
+
+    /// <summary>Bandwidth factor ε₀, 0.1 to 0.3; null takes 0.3.</summary>
+    public double? BandwidthFactor { get; init; }
+
+    internal double LifeYearsInUse => LifeYears ?? 50;
+
+    internal double BandwidthFactorInUse => BandwidthFactor ?? 0.3;
+
+    internal void Validate(Validator v, IReadOnlyList<string> bodies)
+    {
+        Damping?.Validate(v.At(nameof(Damping)));
+        for (int i = 0; i < Sections.Count; i++)
+        {
+            Validator at = v.At(nameof(Sections), i);
+            string body = Sections[i].Body;
+            if (!bodies.Contains(body))
+                at.Add(nameof(BodySection.Body), $"there is no body \"{body}\"", StatueNames.Closest(body, bodies));
+            if (Sections.Take(i).Any(s => s.Body == body))
+                at.Add(nameof(BodySection.Body), $"\"{body}\" has two sections");
+            if (!Enum.IsDefined(Sections[i].Shape))
+                at.Add(nameof(BodySection.Shape), $"is not a known shape: {Sections[i].Shape}");
+        }
+        if (AmplitudeLimit is { } limit)
+            v.Positive(limit, limit.Meters, 1e-6, 10, nameof(AmplitudeLimit));
+        if (CutOff is { } cut)
+            v.Positive(cut, cut.Hertz, 1e-3, 1000, nameof(CutOff));
+        if (LifeYears is { } years)
+            v.InRange(years, 0.01, 1000, "", nameof(LifeYears));
+        if (BandwidthFactor is { } factor)
+            v.InRange(factor, 0.01, 1, "The standard has 0.1 to 0.3.", nameof(BandwidthFactor));
+    }
+}

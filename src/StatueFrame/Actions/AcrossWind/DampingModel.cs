@@ -1,0 +1,104 @@
+using static System.FormattableString;
+
+namespace StatueFrame;
+
+/// <summary>
+/// How fast free vibration dies away: the logarithmic decrement δ is the natural logarithm of the ratio of two amplitudes
+/// one period apart. The total is δ = δ_s + δ_a + δ_d of the structure, the air and dampers, (F.15).
+/// </summary>
+/// <remarks>Immutable and safe to share between threads. Source: EN 1991-1-4:2005, F.5.</remarks>
+public sealed record DampingModel
+{
+    private const double TwoPi = 2 * Math.PI;
+
+    /// <summary>Logarithmic decrement of the structure itself δ_s, 0.001 to 1.</summary>
+    public required double StructuralDecrement { get; init; }
+
+    /// <summary>Logarithmic decrement of dampers built in for the purpose δ_d, 0 to 2.</summary>
+    public double DeviceDecrement { get; init; }
+
+    /// <summary>The kind of structure whose table value was taken; null when the decrement was given.</summary>
+    public DampingCategory? Category { get; private init; }
+
+    /// <summary>Where <see cref="StructuralDecrement"/> comes from.</summary>
+    public Source StructuralSource => IsFromTable ? Source.En1991_1_4("Table F.2") : Source.User;
+
+    /// <summary>δ_s + δ_d: what acts without any wind.</summary>
+    public double StillAirDecrement => StructuralDecrement + DeviceDecrement;
+
+    /// <summary>The table value as an assumption, until a measured one is given; empty for a value that was given.</summary>
+    public IReadOnlyList<Assumption> Assumptions => IsFromTable
+        ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###}, {Category}, in all modes"), StructuralSource)]
+        : [];
+
+    private bool IsFromTable => Category is { } category && StructuralDecrement == TableValue(category);
+
+    /// <summary>The damping that the standard's table gives to a kind of structure.</summary>
+    /// <param name="category">The kind of structure.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such kind.</exception>
+    public static DampingModel Of(DampingCategory category) => new() { StructuralDecrement = TableValue(category), Category = category };
+
+    /// <summary>The damping of a structure whose damping ratio is known.</summary>
+    /// <param name="dampingRatio">Damping ratio ζ as a part of critical damping, from 0 to below 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is out of range.</exception>
+    public static DampingModel OfRatio(double dampingRatio) => new() { StructuralDecrement = DecrementOf(dampingRatio) };
+
+    /// <summary>Structural decrement δ_s of a kind of structure. Source: EN 1991-1-4:2005, Table F.2.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such kind.</exception>
+    public static double TableValue(DampingCategory category) => category switch
+    {
+        DampingCategory.SteelBuilding => 0.05,
+        DampingCategory.MixedBuilding => 0.08,
+        DampingCategory.ConcreteBuilding => 0.10,
+        DampingCategory.ConcreteTower => 0.03,
+        DampingCategory.WeldedSteelTube => 0.012,
+        DampingCategory.InsulatedSteelTube => 0.020,
+        DampingCategory.WeldedLattice => 0.02,
+        DampingCategory.FrictionBoltedLattice => 0.03,
+        DampingCategory.BoltedLattice => 0.05,
+        _ => throw new ArgumentOutOfRangeException(nameof(category), category, "There is no such kind of structure."),
+    };
+
+    /// <summary>Logarithmic decrement δ = 2πζ/√(1−ζ²) of a damping ratio; exact for viscous damping.</summary>
+    /// <param name="dampingRatio">Damping ratio ζ, from 0 to below 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is out of range.</exception>
+    public static double DecrementOf(double dampingRatio) =>
+        TwoPi * Ratio(dampingRatio) / Math.Sqrt((1 - dampingRatio) * (1 + dampingRatio));
+
+    /// <summary>Damping ratio ζ = δ/√(4π²+δ²) of a logarithmic decrement; exact for viscous damping.</summary>
+    /// <param name="decrement">Logarithmic decrement δ, zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The decrement is negative or not finite.</exception>
+    public static double RatioOf(double decrement) => Decrement(decrement) / Math.Sqrt(TwoPi * TwoPi + decrement * decrement);
+
+    /// <summary>Logarithmic decrement δ ≈ 2πζ; 1 % low at ζ = 0.14.</summary>
+    /// <inheritdoc cref="DecrementOf"/>
+    public static double SmallDecrementOf(double dampingRatio) => TwoPi * Ratio(dampingRatio);
+
+    /// <summary>Damping ratio ζ ≈ δ/2π; 1 % high at δ = 0.89.</summary>
+    /// <inheritdoc cref="RatioOf"/>
+    public static double SmallRatioOf(double decrement) => Decrement(decrement) / TwoPi;
+
+    /// <summary>Total decrement δ = δ_s + δ_a + δ_d, (F.15).</summary>
+    /// <param name="aerodynamicDecrement">Decrement of aerodynamic damping δ_a; negative when the wind feeds the motion.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The decrement is not finite.</exception>
+    public double Total(double aerodynamicDecrement) =>
+        double.IsFinite(aerodynamicDecrement)
+            ? StillAirDecrement + aerodynamicDecrement
+            : throw new ArgumentOutOfRangeException(nameof(aerodynamicDecrement), $"Must be finite, is {aerodynamicDecrement}.");
+
+    internal void Validate(Validator v)
+    {
+        v.InRange(StructuralDecrement, 0.001, 1, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
+        v.InRange(DeviceDecrement, 0, 2);
+    }
+
+    private static double Ratio(double dampingRatio) =>
+        dampingRatio is >= 0 and < 1
+            ? dampingRatio
+            : throw new ArgumentOutOfRangeException(nameof(dampingRatio), $"Must be from 0 to below 1, is {dampingRatio}.");
+
+    private static double Decrement(double decrement) =>
+        decrement is >= 0 and < double.PositiveInfinity
+            ? decrement
+            : throw new ArgumentOutOfRangeException(nameof(decrement), $"Must be zero or more, is {decrement}.");
+}

@@ -1,0 +1,80 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>
+/// Force coefficients that vary with the wind's heading, as a wind-tunnel test gives them: straight lines between the
+/// rows, and from the last row on round to the first.
+/// </summary>
+/// <remarks>
+/// The coefficients are on the area of a band projected on the plane across that wind. Those of a test on one fixed
+/// reference area are to be multiplied by that area over the projected area at each heading. Immutable and safe to share
+/// between threads.
+/// </remarks>
+public sealed record ForceCoefficientTable
+{
+    private const double Turn = 2 * Math.PI;
+
+    /// <summary>The rows, at least two, headings ascending within one turn; the first heading is not repeated at its end.</summary>
+    public required ValueList<ForceCoefficientRow> Rows { get; init; }
+
+    /// <summary>Where the values come from, as in <c>new Source("wind-tunnel test, report 12", "Table 3")</c>.</summary>
+    public required Source Source { get; init; }
+
+    /// <summary>True when the table has a force across the wind.</summary>
+    public bool HasAcross => Rows.Count > 0 && Rows[0].Across is not null;
+
+    /// <summary>The coefficients along and across the wind at a heading.</summary>
+    /// <param name="heading">Any heading.</param>
+    /// <returns>Force coefficients along the wind, and across it to the left; the latter is 0 in a table without.</returns>
+    /// <exception cref="InvalidStatueException">The table has problems; all of them are listed.</exception>
+    public (double Along, double Across) At(Angle heading)
+    {
+        var v = new Validator();
+        Validate(v);
+        v.ThrowIfAny();
+        return At(heading.Radians);
+    }
+
+    /// <summary>The coefficients of a valid table at a heading in radians.</summary>
+    internal (double Along, double Across) At(double heading)
+    {
+        double first = Rows[0].Heading.Radians;
+        double x = (heading - first) % Turn;
+        if (x < 0)
+            x += Turn;
+        int next = 1;
+        while (next < Rows.Count && Rows[next].Heading.Radians - first <= x)
+            next++;
+        double begin = Rows[next - 1].Heading.Radians - first;
+        double end = next < Rows.Count ? Rows[next].Heading.Radians - first : Turn;
+        (ForceCoefficientRow a, ForceCoefficientRow b) = (Rows[next - 1], Rows[next % Rows.Count]);
+        double t = (x - begin) / (end - begin);
+        return (double.Lerp(a.Along, b.Along, t), double.Lerp(a.Across ?? 0, b.Across ?? 0, t));
+    }
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Source?.Document, nameof(Source));
+        if (Rows.Count < 2)
+        {
+            v.Add(nameof(Rows), $"must be at least 2, are {Rows.Count}", "For one value at all headings use ForceCoefficient.");
+            return;
+        }
+        for (int i = 0; i < Rows.Count; i++)
+        {
+            Validator at = v.At(nameof(Rows), i);
+            (Angle heading, double along, double? across) = Rows[i];
+            at.Within(heading, heading.Degrees, -360, 720, nameof(ForceCoefficientRow.Heading));
+            at.InRange(along, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficientRow.Along));
+            if (across is { } lift)
+                at.InRange(lift, -5, 5, "It is the force to the left of the wind.", nameof(ForceCoefficientRow.Across));
+            if (across is null != Rows[0].Across is null)
+                at.Add(nameof(ForceCoefficientRow.Across), "must be given in all rows or in none", "Write 0 where there is no force across the wind.");
+            if (i > 0 && !(heading.Radians - Rows[i - 1].Heading.Radians >= 1e-6))
+                at.Add(nameof(ForceCoefficientRow.Heading), "must be above the heading of the row before", "Sort the rows by heading.");
+        }
+        if (!(Rows[^1].Heading.Radians - Rows[0].Heading.Radians <= Turn - 1e-6))
+            v.At(nameof(Rows), Rows.Count - 1).Add(nameof(ForceCoefficientRow.Heading), "must be less than a full turn above the first", "The table closes on itself: leave out the row that repeats the first.");
+    }
+}

@@ -1,0 +1,159 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// One body of a statue across the wind. A wind that blows towards h makes lift along e × h, across the body's axis e;
+/// only its part across the axis counts, and the modal motion along the lift.
+/// </summary>
+/// <remarks>For one thread. Lengths in m, mode shapes mass-normalized.</remarks>
+internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySection section, WindProfile wind, AcrossWindInput input)
+{
+    /// <summary>A wind nearer to the body's axis than 30° is left to other headings: its part across the axis no longer tells.</summary>
+    private const double LeastAcross = 0.5;
+
+    /// <summary>A body that moves less than this beside the rest of the statue is not in the mode.</summary>
+    private const double StandsStill = 1e-6;
+
+    private const double LeastSpeed = 0.1;
+
+    /// <summary>Headings that differ by rounding alone are the same; the first of them counts.</summary>
+    private const double MoreThan = 1 + 1e-9;
+
+    /// <summary>The first depth to width that the standard's figure does not have; null when none was met.</summary>
+    public double? RatioOutside { get; private set; }
+
+    public BodyModel Body => body;
+
+    /// <summary>The body in a mode; null when the mode does not move it across any wind.</summary>
+    public AcrossWindCase? In(ModeResult mode, ReadOnlySpan<double> shape, ReadOnlySpan<Angle> headings)
+    {
+        Vector3D[] motion = Motions(body, shape);
+        double greatest = 0;
+        foreach (BodyModel other in model.Bodies)
+            greatest = Math.Max(greatest, Motions(other, shape).Select(u => u.Length).DefaultIfEmpty().Max());
+        AcrossWindCase? worst = null;
+        foreach (Angle heading in (ReadOnlySpan<Angle>)[.. Broadside(motion), .. headings])
+        {
+            if (InHeading(mode, heading, motion, greatest) is not { } found)
+                continue;
+            worst = worst is null ? found : Worse(worst, found);
+        }
+        return worst;
+    }
+
+    /// <summary>The lowest critical speed, over 1.25 times the mean speed, that vortices of any band have at a frequency.</summary>
+    public double LeastSpeedRatio(double frequency)
+    {
+        double least = double.PositiveInfinity;
+        double St = section.Section?.StrouhalNumber ?? (section.Shape == BluffShape.SharpEdged ? 0.15 : BluffSection.Round.StrouhalNumber);
+        for (int i = 0; i < body.Bands.Length; i++)
+        {
+            double width = Math.Min(body.Bands[i].ProjectedWidth(Vector3D.UnitX), body.Bands[i].ProjectedWidth(Vector3D.UnitY));
+            least = Math.Min(least, width * frequency / St / (VortexShedding.RangeFactor * SpeedAt(i)));
+        }
+        return least;
+    }
+
+    public double SpeedAt(int band) =>
+        Math.Max(LeastSpeed, wind.MeanSpeedSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + body.BandPlaces[band].Center.Z)));
+
+    private Vector3D[] Motions(BodyModel of, ReadOnlySpan<double> shape)
+    {
+        var motion = new Vector3D[of.Bands.Length];
+        for (int i = 0; i < motion.Length; i++)
+            motion[i] = model.Motion(shape, of.BandPlaces[i], of.BandPlaces[i].Center).Displacement;
+        return motion;
+    }
+
+    /// <summary>The heading across the axis and across the main direction of the motion, where a horizontal wind has one.</summary>
+    private Angle[] Broadside(Vector3D[] motion)
+    {
+        double xx = 0, yy = 0, xy = 0;
+        for (int i = 0; i < motion.Length; i++)
+        {
+            Vector3D u = body.Axes.Axes.ToLocal(motion[i]);
+            double length = body.Bands[i].Top - body.Bands[i].Bottom;
+            (xx, yy, xy) = (xx + length * u.X * u.X, yy + length * u.Y * u.Y, xy + length * u.X * u.Y);
+        }
+        (double sin, double cos) = Math.SinCos(0.5 * Math.Atan2(2 * xy, xx - yy));
+        Vector3D across = body.Axes.Axes.ToGlobal(new Vector3D(sin, -cos, 0));
+        return Math.Sqrt(across.X * across.X + across.Y * across.Y) > LeastAcross ? [Angle.FromRadians(Math.Atan2(across.Y, across.X)).ToUnit(UnitsNet.Units.AngleUnit.Degree)] : [];
+    }
+
+    private AcrossWindCase? InHeading(ModeResult mode, Angle heading, Vector3D[] motion, double greatest)
+    {
+        (double sin, double cos) = Math.SinCos(heading.Radians);
+        Vector3D local = body.Axes.Axes.ToLocal(new Vector3D(cos, sin, 0));
+        double across = Math.Sqrt(local.X * local.X + local.Y * local.Y);
+        if (across < LeastAcross)
+            return null;
+        Vector3D lift = body.Axes.Axes.ToGlobal(new Vector3D(-local.Y, local.X, 0) / across);
+        var strips = new VortexStrip[motion.Length];
+        double square = 0, most = 0;
+        for (int i = 0; i < strips.Length; i++)
+        {
+            SkinBand band = body.Bands[i];
+            double length = band.Top - band.Bottom, width = band.ProjectedWidth(local), phi = motion[i].Dot(lift);
+            if (SectionOf(width, band.ProjectedWidth(new Vector3D(-local.Y, local.X, 0))) is not { } shape)
+                return null;
+            square += length * phi * phi;
+            most = Math.Max(most, Math.Abs(phi));
+            strips[i] = new VortexStrip(
+                Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(i)), shape,
+                LinearDensity.FromKilogramsPerMeter(band.Mass / length));
+        }
+        if (most <= StandsStill * greatest)
+            return null;
+        var vortexInput = new VortexInput
+        {
+            Strips = strips.ToValueList(),
+            Frequency = mode.Frequency,
+            EquivalentMass = LinearDensity.FromKilogramsPerMeter(1 / square),
+            LogDecrement = input.Damping!.StillAirDecrement,
+            AirDensity = wind.AirDensityInUse,
+            LifeYears = input.LifeYearsInUse,
+            BandwidthFactor = input.BandwidthFactorInUse,
+        };
+        VortexResult vortex = VortexShedding.Evaluate(vortexInput);
+        return new AcrossWindCase
+        {
+            Body = body.Name,
+            Mode = mode,
+            Input = vortexInput,
+            VortexHeading = heading,
+            Vortex = vortex,
+            GreatestDisplacement = vortex.Amplitude * (greatest / most),
+            GallopingHeading = heading,
+            Galloping = Galloping.Evaluate(vortexInput),
+        };
+    }
+
+    private BluffSection? SectionOf(double width, double depth)
+    {
+        if (section.Section is { } given)
+            return given;
+        if (section.Shape == BluffShape.Round)
+            return BluffSection.Round;
+        if (section.Shape == BluffShape.RoundWithIce)
+            return BluffSection.RoundWithIce;
+        if (BluffSection.HasRectangle(depth / width))
+            return BluffSection.Rectangle(depth / width);
+        RatioOutside ??= depth / width;
+        return null;
+    }
+
+    /// <summary>The worse vortices of the two with the worse galloping of the two.</summary>
+    private static AcrossWindCase Worse(AcrossWindCase a, AcrossWindCase b)
+    {
+        bool vortexOfB = a.Vortex.IsBeyondRange != b.Vortex.IsBeyondRange ? a.Vortex.IsBeyondRange
+            : a.Vortex.IsBeyondRange ? MoreThan * (b.Vortex.CriticalSpeed / b.Vortex.MeanSpeed) < a.Vortex.CriticalSpeed / a.Vortex.MeanSpeed
+            : b.GreatestDisplacement > MoreThan * a.GreatestDisplacement;
+        AcrossWindCase vortex = vortexOfB ? b : a, galloping = Reach(b.Galloping) > MoreThan * Reach(a.Galloping) ? b : a;
+        return vortex with { GallopingHeading = galloping.GallopingHeading, Galloping = galloping.Galloping };
+
+        static double Reach(GallopingResult r) => r.OnsetSpeed is { } onset ? r.MeanSpeed / onset : 0;
+    }
+}
