@@ -104,7 +104,7 @@ internal sealed class Validator
         Within(value, si, least, most, "is out of range:", member);
 
     /// <summary>Asks for a plain number in a closed range.</summary>
-    public bool InRange(double value, double least, double most, string hint,
+    public bool InRange(double value, double least, double most, string hint = "Choose a value in that range.",
         [CallerArgumentExpression(nameof(value))] string member = "")
     {
         if (double.IsFinite(value) && value >= least && value <= most)
