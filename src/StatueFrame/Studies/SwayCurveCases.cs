@@ -24,7 +24,8 @@ internal sealed class SwayCurveCases
         (this.model, this.design, this.options) = (model, design, options);
         headings = options.Heading is { } one ? [one] : [.. design.Headings];
         calm = Respond(options.Calm).Cases[0];
-        bool scales = !model.HasTensionOnly;
+        // The drag of round members follows the Reynolds number, and slack braces follow the load: then every speed is solved anew.
+        bool scales = !model.HasTensionOnly && !model.BareSlices.Any(slice => slice.HasShape);
         gust = scales ? Respond([design with { Headings = headings.ToValueList() }]).Cases : [];
         mean = scales ? Respond([MeanOf(design) with { Headings = headings.ToValueList() }]).Cases : [];
         leastRatio = LeastRatio(design.Profile);
@@ -83,7 +84,10 @@ internal sealed class SwayCurveCases
 
     private Response Respond(ValueList<FactoredAction> actions) => model.Respond(new Situation { Name = "wind", Actions = actions });
 
-    private static WindAction MeanOf(WindAction wind) => wind with { Profile = new MeanPressureWind(wind.Profile), GustEffectFactor = 1 };
+    private static WindAction MeanOf(WindAction wind) => wind with
+    {
+        Profile = new MeanPressureWind(wind.Profile), GustEffectFactor = 1, LatticeRule = wind.LatticeRuleInUse,
+    };
 
     /// <summary>The least ratio of the design speed at which a profile is still valid.</summary>
     private static double LeastRatio(WindProfile profile)

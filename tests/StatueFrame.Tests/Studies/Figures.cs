@@ -95,8 +95,8 @@ internal static class Figures
         {
             Material = Copper.HalfHardR240,
             Thickness = 2.Millimeters,
-            Stations = [Station(1, 1.8, 1.2, 0, degrees), Station(4, 1.9, 1.0, 0, degrees), Station(8, 0.8, 0.5, 0.15, degrees)],
-            BandEdges = [1.Meters, 3.Meters, 5.Meters, 8.Meters],
+            Stations = [Station(0, 1.8, 1.2, 0, degrees), Station(4, 1.9, 1.0, 0, degrees), Station(8, 0.8, 0.5, 0.15, degrees)],
+            BandEdges = [0.Meters, 3.Meters, 5.Meters, 8.Meters],
         },
         Standoffs =
         [

@@ -44,6 +44,20 @@ public class SwayCurveTests
         }
     }
 
+    /// <summary>The drag of a bare mast follows the Reynolds number, so nothing scales with the square of the speed.</summary>
+    [Fact]
+    public void Every_line_is_what_an_analysis_gives_with_bare_tower_too()
+    {
+        Statue clad = Figures.Leaning;
+        StatueModel bare = StatueModel.Build(clad with
+        {
+            Skin = clad.Skin! with { Stations = [.. clad.Skin.Stations.Select((s, i) => i == 0 ? s with { Elevation = 1.Meters } : s)], BandEdges = [1.Meters, 3.Meters, 5.Meters, 8.Meters] },
+        });
+        SwayCurve of = SwayCurve.Of(bare, Figures.Wind, options);
+        foreach (SwayCurveRow line in of.Rows.Where(r => Ratio(r.MeanSpeed, of) > LeastRatio))
+            AssertRelative(Figures.At(bare, Figures.Wind, Ratio(line.MeanSpeed, of)).GreatestSway("tip").Sway.Meters, line.At("tip").Gust.Meters);
+    }
+
     [Fact]
     public void Calm_is_the_statue_at_rest()
     {
