@@ -1,3 +1,7 @@
 using BenchmarkDotNet.Running;
+using StatueFrame.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["quick"])
+    QuickTable.Print();
+else
+    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

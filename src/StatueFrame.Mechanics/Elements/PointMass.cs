@@ -57,4 +57,34 @@ public sealed class PointMass
         SmallMatrix.CarryByArm(own, Size, 0, Offset);
         SmallMatrix.AddSymmetric(own, m, Size);
     }
+
+    /// <summary>
+    /// Adds a mass without inertia of its own to a node's 6×6, row-major: with v = u + θ×r at the arm r, m·v works through
+    /// m on u, m r× between u and θ, and m (r·r − r rᵀ) on θ.
+    /// </summary>
+    internal static void Add(double mass, Vector3D offset, Span<double> m36)
+    {
+        (double x, double y, double z) = offset;
+        Vector3D p = mass * offset;
+        for (int i = 0; i < 3; i++)
+            m36[(Frame.NodeSize + 1) * i] += mass;
+        Pair(m36, 0, 4, p.Z);
+        Pair(m36, 0, 5, -p.Y);
+        Pair(m36, 1, 3, -p.Z);
+        Pair(m36, 1, 5, p.X);
+        Pair(m36, 2, 3, p.Y);
+        Pair(m36, 2, 4, -p.X);
+        m36[21] += p.Y * y + p.Z * z;
+        m36[28] += p.X * x + p.Z * z;
+        m36[35] += p.X * x + p.Y * y;
+        Pair(m36, 3, 4, -p.X * y);
+        Pair(m36, 3, 5, -p.X * z);
+        Pair(m36, 4, 5, -p.Y * z);
+
+        static void Pair(Span<double> m36, int i, int j, double value)
+        {
+            m36[Frame.NodeSize * i + j] += value;
+            m36[Frame.NodeSize * j + i] += value;
+        }
+    }
 }

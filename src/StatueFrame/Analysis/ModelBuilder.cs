@@ -220,5 +220,5 @@ internal sealed class ModelBuilder
     }
 
     private void AddPointMass(Place place, double mass, Vector3D at) =>
-        new PointMass(place.Node, mass, at - place.NodeAt).AddMass(nodeMasses[place.Node]);
+        PointMass.Add(mass, at - place.NodeAt, nodeMasses[place.Node]);
 }

@@ -53,6 +53,7 @@ internal sealed class RingPlacer(
         SkinBand band = bands[ring.Band];
         (double bottom, double top) = Strip(ring, all, band);
         (double From, double To)[] shares = BandShare.Split(Array.ConvertAll(ring.Bars, b => b.Position / ring.Outline.Perimeter));
+        double[] fractions = band.MidOutline.Fractions();
         var bars = new BarModel[ring.Bars.Length];
         for (int i = 0; i < bars.Length; i++)
         {
@@ -61,7 +62,7 @@ internal sealed class RingPlacer(
             double skinMass = band.Mass * (to - from) * (top - bottom) / (band.Top - band.Bottom);
             bars[i] = new BarModel(
                 new PlacedBar(place, levels[ring.Level].NodeAt, bandPlaces[ring.Band].NodeAt),
-                new BandShare(from, to, top - bottom, skinMass), band.Strip(from, to), place.Mass);
+                new BandShare(from, to, top - bottom, skinMass), PlanCurve.Stretch(fractions, from, to), place.Mass);
         }
         return new RingElement(
             prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,

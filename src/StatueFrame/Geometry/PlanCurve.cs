@@ -130,11 +130,14 @@ internal sealed class PlanCurve
         return (least, greatest);
     }
 
-    /// <summary>The stretch of the curve between two perimeter positions, m; the end must not lie before the beginning.</summary>
-    public PlanStretch Stretch(double from, double to)
+    /// <summary>The stretch of the curve between two perimeter positions; the end must not lie before the beginning.</summary>
+    /// <param name="fractions">This curve's <see cref="Fractions"/>.</param>
+    /// <param name="from">Begin, as a fraction of the perimeter, from 0; every turn adds 1.</param>
+    /// <param name="to">End.</param>
+    public static PlanStretch Stretch(ReadOnlySpan<double> fractions, double from, double to)
     {
-        (int firstEdge, double firstPart) = EdgeAt(from);
-        (int lastEdge, double lastPart) = EdgeAt(to);
+        (int firstEdge, double firstPart) = EdgeAt(fractions, from);
+        (int lastEdge, double lastPart) = EdgeAt(fractions, to);
         return new PlanStretch(firstEdge, firstPart, lastEdge, lastPart);
     }
 
@@ -307,17 +310,14 @@ internal sealed class PlanCurve
         return Math.Abs(turn) < Smooth ? turn : 0;
     }
 
-    /// <summary>The edge, and the part of it run through, at a perimeter position; every turn adds <see cref="Count"/> edges.</summary>
-    private (int Edge, double Part) EdgeAt(double position)
+    /// <summary>The edge, and the part of it run through, at a position; every turn adds all the edges.</summary>
+    private static (int Edge, double Part) EdgeAt(ReadOnlySpan<double> fractions, double position)
     {
-        int turns = (int)Math.Floor(position / Perimeter), edge = 0;
-        double rest = position - turns * Perimeter, length = EdgeLength(0);
-        while (rest > length && edge + 1 < x.Length)
-        {
-            rest -= length;
-            length = EdgeLength(++edge);
-        }
-        return (turns * x.Length + edge, length > 0 ? Math.Min(1, rest / length) : 0);
+        int turns = (int)Math.Floor(position);
+        double rest = position - turns;
+        int found = fractions.BinarySearch(rest), edge = found >= 0 ? found : ~found - 1;
+        double length = (edge + 1 < fractions.Length ? fractions[edge + 1] : 1) - fractions[edge];
+        return (turns * fractions.Length + edge, length > 0 ? Math.Min(1, (rest - fractions[edge]) / length) : 0);
     }
 
     private double EdgeLength(int edge)

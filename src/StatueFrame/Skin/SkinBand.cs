@@ -116,20 +116,11 @@ internal sealed class SkinBand
         return new WindExposure(area, area > 0 ? moment / area : Center(MidOutline, 0.5 * (Bottom + Top)));
     }
 
-    /// <summary>The part of the mid outline between two perimeter positions.</summary>
-    /// <param name="fromFraction">Begin, as a fraction of the perimeter from vertex 0 anticlockwise.</param>
-    /// <param name="toFraction">End; when below <paramref name="fromFraction"/>, the strip runs on across vertex 0.</param>
-    public PlanStretch Strip(double fromFraction, double toFraction)
-    {
-        double turns = Math.Floor(fromFraction), end = toFraction < fromFraction ? toFraction + 1 : toFraction;
-        return MidOutline.Stretch((fromFraction - turns) * MidOutline.Perimeter, (end - turns) * MidOutline.Perimeter);
-    }
-
     /// <summary>
     /// The width that a strip of the mid outline shows to a wind, m: ∫ max(0, −n·w) ds with the outward normal n across
     /// the axis. For a convex outline the whole perimeter gives s times its width.
     /// </summary>
-    /// <param name="strip">From <see cref="Strip"/>.</param>
+    /// <param name="strip">A stretch of <see cref="MidOutline"/>.</param>
     /// <param name="wind">Unit vector in body axes, the way the wind blows.</param>
     public double ProjectedWidth(in PlanStretch strip, Vector3D wind) => MidOutline.WindwardWidth(strip, wind.X, wind.Y);
 

@@ -63,4 +63,14 @@ public class PointMassTests
         mass.AddMass(m);
         return m;
     }
+
+    [Fact]
+    public void Added_mass_is_that_of_a_point_mass_without_inertia()
+    {
+        double[] expected = new double[36], actual = new double[36];
+        new PointMass(0, 3, new Vector3D(0.4, -0.7, 1.1)).AddMass(expected);
+        PointMass.Add(3, new Vector3D(0.4, -0.7, 1.1), actual);
+        for (int i = 0; i < 36; i++)
+            Assert.Equal(expected[i], actual[i], 1e-14);
+    }
 }

@@ -77,8 +77,8 @@ public class PlanCurveTests
             PlanCurve c = PlanCurve.Ellipse(3, 1, 0.2, 0.1, 0.3, 40);
             (double s, double cos) = Math.SinCos(angle);
             (double least, double greatest) = c.Extent(-s, cos);
-            return Math.Abs(c.WindwardWidth(c.Stretch(0, c.Perimeter), cos, s) - (greatest - least)) < 1e-12
-                && Math.Abs(c.WindwardWidth(c.Stretch(0.5 * c.Perimeter, 3.5 * c.Perimeter), cos, s) - 3 * (greatest - least)) < 1e-12;
+            return Math.Abs(c.WindwardWidth(PlanCurve.Stretch(c.Fractions(), 0, 1), cos, s) - (greatest - least)) < 1e-12
+                && Math.Abs(c.WindwardWidth(PlanCurve.Stretch(c.Fractions(), 0.5, 3.5), cos, s) - 3 * (greatest - least)) < 1e-12;
         });
 
     [Fact]

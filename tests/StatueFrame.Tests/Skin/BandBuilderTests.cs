@@ -67,7 +67,7 @@ public class BandBuilderTests
             Close(Rotate(band.Centroid, turn), turned.Centroid);
             Near(here.ProjectedArea, there.ProjectedArea);
             Close(Rotate(here.PressureCenter, turn), there.PressureCenter);
-            Close(band.ProjectedWidth(band.Strip(0.1, 0.5), wind), turned.ProjectedWidth(turned.Strip(0.1, 0.5), Rotate(wind, turn)), 1e-8);
+            Close(Shells.Strip(band, 0.1, 0.5, wind), Shells.Strip(turned, 0.1, 0.5, Rotate(wind, turn)), 1e-8);
             Near(band.Inertia.ZZ, turned.Inertia.ZZ);
             Near(band.Inertia.XX + band.Inertia.YY, turned.Inertia.XX + turned.Inertia.YY);
             InertiaTensor i = turned.Inertia;
@@ -84,7 +84,7 @@ public class BandBuilderTests
         Assert.Equal(band.Centroid, reversed.Centroid);
         Assert.Equal(band.Inertia, reversed.Inertia);
         Assert.Equal(band.Exposure(Heading(1)), reversed.Exposure(Heading(1)));
-        Assert.Equal(band.ProjectedWidth(band.Strip(0.2, 0.4), Heading(1)), reversed.ProjectedWidth(reversed.Strip(0.2, 0.4), Heading(1)));
+        Assert.Equal(Shells.Strip(band, 0.2, 0.4, Heading(1)), Shells.Strip(reversed, 0.2, 0.4, Heading(1)));
     }
 
     [Fact]

@@ -71,4 +71,11 @@ internal static class Shells
         Close(expected, actual, relative * Math.Abs(expected));
 
     public static void Close(Vector3D expected, Vector3D actual, double tolerance = 1e-9) => Close(0, (actual - expected).Length, tolerance);
+
+    /// <summary>The width that a strip between two perimeter fractions shows; it runs on across vertex 0 when the end is below the beginning.</summary>
+    public static double Strip(SkinBand band, double from, double to, Vector3D wind)
+    {
+        double turns = Math.Floor(from), end = to < from ? to + 1 : to;
+        return band.ProjectedWidth(PlanCurve.Stretch(band.MidOutline.Fractions(), from - turns, end - turns), wind);
+    }
 }

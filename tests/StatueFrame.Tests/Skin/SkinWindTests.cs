@@ -86,12 +86,12 @@ public class SkinWindTests
     {
         // Vertex 0 at (−1.5, −0.5); walls −y (3 m), +x (1 m), +y (3 m), −x (1 m).
         SkinBand band = Band(At(0, Box(3, 1)), At(1, Box(3, 1)));
-        Close(1, band.ProjectedWidth(band.Strip(0, 1), Vector3D.UnitX));
-        Close(1, band.ProjectedWidth(band.Strip(7 / 8.0, 1), Vector3D.UnitX));
-        Close(0, band.ProjectedWidth(band.Strip(0, 7 / 8.0), Vector3D.UnitX));
-        Close(1.5, band.ProjectedWidth(band.Strip(0, 1.5 / 8), Vector3D.UnitY));
-        Close(0.5 * 0.6 + 2 * 0.8, band.ProjectedWidth(band.Strip(7.5 / 8, 2 / 8.0), new Vector3D(0.6, 0.8, 0)));
-        Close(0.5 * 0.6 + 2 * 0.8, band.ProjectedWidth(band.Strip(-0.5 / 8, 2 / 8.0), new Vector3D(0.6, 0.8, 0)));
+        Close(1, Shells.Strip(band, 0, 1, Vector3D.UnitX));
+        Close(1, Shells.Strip(band, 7 / 8.0, 1, Vector3D.UnitX));
+        Close(0, Shells.Strip(band, 0, 7 / 8.0, Vector3D.UnitX));
+        Close(1.5, Shells.Strip(band, 0, 1.5 / 8, Vector3D.UnitY));
+        Close(0.5 * 0.6 + 2 * 0.8, Shells.Strip(band, 7.5 / 8, 2 / 8.0, new Vector3D(0.6, 0.8, 0)));
+        Close(0.5 * 0.6 + 2 * 0.8, Shells.Strip(band, -0.5 / 8, 2 / 8.0, new Vector3D(0.6, 0.8, 0)));
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public class SkinWindTests
         Gen.Select(Gen.Double[-3, 3], Gen.Double[0, 0.5], Gen.Double[0.51, 1]).Sample((angle, p, q) =>
         {
             SkinBand band = Band(At(0, Ellipse(3, 1, 1, 2, 0.4)), At(1, Ellipse(3, 1, 1, 2, 0.4)));
-            double sum = band.ProjectedWidth(band.Strip(p, q), Heading(angle)) + band.ProjectedWidth(band.Strip(q, p), Heading(angle));
+            double sum = Shells.Strip(band, p, q, Heading(angle)) + Shells.Strip(band, q, p, Heading(angle));
             Close(band.ProjectedWidth(Heading(angle)), sum);
         });
 
