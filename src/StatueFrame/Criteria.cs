@@ -1,3 +1,5 @@
+using StatueFrame.Checks;
+
 namespace StatueFrame;
 
 /// <summary>What is enough: the limits that a check sheet compares the response with.</summary>
@@ -16,6 +18,18 @@ public sealed record Criteria
     /// <summary>The least buckling factor at which forces without second-order effects are good enough; 10 by default.</summary>
     public double LeastBucklingFactor { get; init; } = 10;
 
+    /// <summary>The code that standoffs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
+    public DesignCode BarCode { get; init; } = DesignCode.En1993;
+
+    /// <summary>Damping of the structure; null takes that of welded lattice towers for gusts, listed as assumed, and leaves vortices unchecked.</summary>
+    public DampingModel? Damping { get; init; }
+
+    /// <summary>Cross-sections and limits for vortex shedding and galloping; null leaves them unchecked.</summary>
+    public AcrossWindInput? AcrossWind { get; init; }
+
+    /// <summary>Where people stand and feel the sway.</summary>
+    public ValueList<Platform> Platforms { get; init; } = [];
+
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
@@ -29,6 +43,15 @@ public sealed record Criteria
         }
         if (BarStressFraction is { } fraction)
             v.InRange(fraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(BarStressFraction));
+        foreach ((_, Platform platform, Validator at) in v.Items(Platforms, StatueSize.Points))
+        {
+            names.RequirePoint(at, nameof(Platform.Point), platform.Point);
+            at.Named(platform.Situation, nameof(Platform.Situation));
+            at.Defined(platform.Use, nameof(Platform.Use));
+        }
+        Damping?.Validate(v.At(nameof(Damping)));
+        AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
+        v.Defined(BarCode);
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");
     }

@@ -14,6 +14,7 @@ internal sealed class StatueNames
     private readonly HashSet<string> all = [];
     private readonly Dictionary<string, int> levelOwner = [];
     private readonly HashSet<string> points;
+    private readonly List<string> skinnedBodies = [];
 
     public StatueNames(Statue statue)
     {
@@ -35,6 +36,9 @@ internal sealed class StatueNames
         && int.TryParse(name.AsSpan(BandPrefix.Length), NumberStyles.None, CultureInfo.InvariantCulture, out int band) && band > 0
             ? band
             : null;
+
+    /// <summary>"trunk" and the names of limbs, as far as they have a skin.</summary>
+    public IReadOnlyList<string> SkinnedBodies => skinnedBodies;
 
     public bool Has(string? name) => name is not null && all.Contains(name);
 
@@ -80,6 +84,8 @@ internal sealed class StatueNames
 
     private void AddBody(int owner, string prefix, Tower? tower, Skin? skin)
     {
+        if (skin is not null)
+            skinnedBodies.Add(prefix.Length == 0 ? "trunk" : prefix.TrimEnd('/'));
         foreach (TowerLevel? level in tower?.Levels ?? [])
         {
             if (level?.Name is not { } name)

@@ -36,4 +36,20 @@ public static class DynamicChecks
             return (RigidFrequency, f);
         });
     }
+
+    /// <summary>
+    /// The gust factor that the forces were worked out with against the one that the standard finds for the statue's own
+    /// frequency, mode shape and damping. When it is too small, the forces are: give the wind a greater one.
+    /// </summary>
+    /// <param name="used">The factor in use, G or c_s c_d.</param>
+    /// <param name="needed">The factor found.</param>
+    /// <param name="source">The standard's procedure.</param>
+    /// <param name="situation">Name of the situation.</param>
+    public static Check GustFactor(double used, double needed, Source source, string situation) =>
+        Check.Of(new CheckSubject("wind.gust-factor", "gust factor that the forces are worked out with", Situation: situation), Dimension.Number, source, w =>
+        {
+            w.Given(needed, Dimension.Number, "gust factor found for the statue", source);
+            w.Given(used, Dimension.Number, "gust factor in use");
+            return (needed, used);
+        });
 }
