@@ -81,6 +81,18 @@ SwayCurve curve = SwayCurve.Of(model, wind, new SwayCurveOptions
 });
 Console.WriteLine(curve);
 
+// The same for one heading with random vibration in gusts: its own gust factor at every speed, and accelerations.
+SwayCurve vibrating = SwayCurve.Of(model, wind, new SwayCurveOptions
+{
+    AnemometerHeight = 10.Meters,
+    Heading = 90.Degrees,
+    MeanSpeeds = [0.MetersPerSecond, 10.MetersPerSecond, 20.MetersPerSecond, 25.MetersPerSecond],
+    Limits = new Criteria { Sway = [new SwayLimit("tip", 20.Millimeters)], BarStressFraction = 1 / 1.5 },
+    AccelerationLimits = [new AccelerationLimit("breast", Acceleration.FromMetersPerSecondSquared(0.5))],
+    Dynamics = new GustSwayDynamics(model, model.Modes(6), DampingModel.Of(DampingCategory.WeldedSteelTube)),
+});
+Console.WriteLine(vibrating);
+
 Tube Mast(double z) => new((0.34 - 0.02 * z).Meters, 10.Millimeters);
 
 SkinStation Station(double z, double x, double y, double forward) => new()

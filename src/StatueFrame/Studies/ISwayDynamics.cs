@@ -3,8 +3,8 @@ using UnitsNet;
 namespace StatueFrame.Studies;
 
 /// <summary>
-/// A method that tells how the statue vibrates in gusts, for a <see cref="SwayCurve"/>: a random-vibration analysis, or
-/// a standard's procedure.
+/// A method that tells how the statue vibrates in gusts, for a <see cref="SwayCurve"/>: a random-vibration analysis, as
+/// <see cref="GustSwayDynamics"/> is, or a standard's procedure.
 /// </summary>
 /// <remarks>
 /// It is asked at every speed of the curve, at every heading, and some ten times for each limit; the same question must

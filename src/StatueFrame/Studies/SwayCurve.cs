@@ -40,7 +40,7 @@ public sealed class SwayCurve
         double[] ratios = [.. speeds.Select(v => Math.Min(v / designMean, 1))];
         Rows = ratios.Select(RowAt).ToValueList();
         Limits = FindLimits([0, .. ratios.Where(r => r is > 0 and < 1), 1]).ToValueList();
-        (Assumptions, Warnings) = (SwayCurveNotes.Assumptions(this), SwayCurveNotes.Warnings(this));
+        (Assumptions, Warnings) = (SwayCurveNotes.Assumptions(this, cases.Dynamics(0, 1)), SwayCurveNotes.Warnings(this));
     }
 
     /// <summary>Draws the curve of a statue.</summary>

@@ -10,11 +10,14 @@ internal static class SwayCurveNotes
     public static Assumption AllowableStress { get; } =
         new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
 
-    public static ValueList<Assumption> Assumptions(SwayCurve curve)
+    public static ValueList<Assumption> Assumptions(SwayCurve curve, SwayDynamics? dynamics)
     {
         var all = curve.Wind.Assumptions(curve.Model.AllBandsHaveCoefficient).ToList();
-        if (curve.Options.Dynamics is not null)
+        if (dynamics is not null)
+        {
             all.RemoveAll(a => a.Subject == "gust factor");
+            all.AddRange(dynamics.Assumptions);
+        }
         if (curve.Options.Limits.BarStressFraction is null && curve.Model.BarCount > 0)
             all.Add(AllowableStress);
         return all.Distinct().ToValueList();

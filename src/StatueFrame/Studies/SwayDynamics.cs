@@ -12,4 +12,7 @@ public sealed record SwayDynamics
 
     /// <summary>Accelerations of named points; those left out are not known.</summary>
     public ValueList<PointAcceleration> Points { get; init; } = [];
+
+    /// <summary>Every value that the method took for the user; the curve lists those of the design speed.</summary>
+    public ValueList<Assumption> Assumptions { get; init; } = [];
 }

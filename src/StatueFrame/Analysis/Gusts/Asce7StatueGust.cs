@@ -28,7 +28,7 @@ public sealed record Asce7StatueGust
     /// <summary>Mean depth L along the wind, found in the same way.</summary>
     public required Length Depth { get; init; }
 
-    /// <summary>Damping ratio β: structure and air.</summary>
+    /// <summary>Damping ratio β: structure, dampers and air.</summary>
     public required double DampingRatio { get; init; }
 
     /// <summary>G of a rigid structure, (26.11-6).</summary>

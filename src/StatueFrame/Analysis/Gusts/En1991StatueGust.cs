@@ -41,7 +41,7 @@ public sealed record En1991StatueGust
     /// <summary>Mean force coefficient c_f.</summary>
     public required double ForceCoefficient { get; init; }
 
-    /// <summary>Logarithmic decrement of the structure, δ_s.</summary>
+    /// <summary>Logarithmic decrement in still air, of structure and dampers: δ_s + δ_d.</summary>
     public required double StructuralDecrement { get; init; }
 
     /// <summary>Logarithmic decrement of the air, δ_a, (F.18).</summary>

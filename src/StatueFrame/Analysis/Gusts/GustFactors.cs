@@ -18,17 +18,17 @@ public static class GustFactors
     /// <param name="modes">Its modes.</param>
     /// <param name="wind">The wind.</param>
     /// <param name="heading">The plan angle that the wind blows towards.</param>
-    /// <param name="damping">Damping of the structure; null takes that of welded lattice towers and says so. The air's is added.</param>
+    /// <param name="damping">Damping in still air; null takes that of welded lattice towers and says so. The air's is added.</param>
     /// <exception cref="ArgumentException">The modes are of another model, or the statue has no skin to catch the wind.</exception>
     /// <exception cref="InvalidStatueException">The wind or the damping has problems; all are listed.</exception>
     public static En1991StatueGust? En1991(
-        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, StructuralDamping? damping = null)
+        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null)
     {
         GustGuard.Require(model, modes, wind, heading, damping);
         if (wind.Profile is AsceWind)
             return null;
         var assumptions = new List<Assumption>();
-        double delta = StructuralDamping.InUse(damping, assumptions).LogDecrement;
+        double delta = GustGuard.DampingInUse(damping, assumptions).StillAirDecrement;
         var bands = new BandWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
         double zs = mode.BaseHeight + 0.6 * mode.Height, cf = bands.Coefficient;
@@ -60,13 +60,13 @@ public static class GustFactors
     /// <summary>G or G_f of ASCE/SEI 7; null unless the wind is an <see cref="AsceWind"/>, whose exposure the formulas need.</summary>
     /// <inheritdoc cref="En1991"/>
     public static Asce7StatueGust? Asce7(
-        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, StructuralDamping? damping = null)
+        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null)
     {
         GustGuard.Require(model, modes, wind, heading, damping);
         if (wind.Profile is not AsceWind asce)
             return null;
         var assumptions = new List<Assumption>();
-        double xi = StructuralDamping.InUse(damping, assumptions).Ratio;
+        double xi = DampingModel.RatioOf(GustGuard.DampingInUse(damping, assumptions).StillAirDecrement);
         var bands = new BandWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
         double h = mode.BaseHeight + mode.Height, depth = new BandWind(model, wind, heading + Angle.FromDegrees(90)).Area / mode.Height;

@@ -26,16 +26,17 @@ public sealed class GustResponse
     private readonly GustCovariance covariance;
     private readonly Lazy<GustBar[]> rings;
 
-    private GustResponse(StatueModel model, WindModes modes, WindAction action, BandWind wind, StructuralDamping damping, GustOptions options)
+    private GustResponse(StatueModel model, WindModes modes, WindAction action, BandWind wind, DampingModel damping, GustOptions options)
     {
         (this.model, this.modes, this.wind) = (model, modes, wind);
         staticShapes = StaticShapes();
         int bands = wind.Bands.Length;
+        double stillAir = DampingModel.RatioOf(damping.StillAirDecrement);
         var ratios = new double[modes.Count];
         var modalForces = new double[bands * modes.Count];
         for (int i = 0; i < modes.Count; i++)
         {
-            ratios[i] = Math.Min(damping.Ratio + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
+            ratios[i] = Math.Min(stillAir + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
             for (int a = 0; a < bands; a++)
                 modalForces[i * bands + a] = wind.Bands[a].MeanForce * modes.MotionAlong(i)[a];
         }
@@ -50,7 +51,7 @@ public sealed class GustResponse
         BaseTwist = new(covariance.Of(Base(Vector3D.UnitZ, Vector3D.Zero)), Torque.FromNewtonMeters);
         StructuralFactor = Overturning.Peak.NewtonMeters / PeakPressureMoment();
         Modes = [.. Enumerable.Range(0, modes.Count).Select(i => new GustMode(
-            i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), damping.Ratio, options.AerodynamicDamping ? modes.AirRatio[i] : 0,
+            i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), stillAir, options.AerodynamicDamping ? modes.AirRatio[i] : 0,
             Torque.FromNewtonMeters(covariance.Of(Only(overturning, bands + i)).Deviation)))];
         Points = [.. model.Statue.Points.Select(p => MovementOf(p.Name, model.PlaceOf(p.On), model.PositionOf(p)))];
         rings = new Lazy<GustBar[]>(() => [.. model.Rings.Select(r => WorstOf(r.Ring))]);
@@ -64,17 +65,17 @@ public sealed class GustResponse
     /// <param name="modes">Its modes; those above the last one take part as in statics.</param>
     /// <param name="wind">The wind. Its headings and its gust factor play no part.</param>
     /// <param name="heading">The plan angle that the wind blows towards.</param>
-    /// <param name="damping">Damping of the structure; null takes that of welded lattice towers and says so.</param>
+    /// <param name="damping">Damping in still air; null takes that of welded lattice towers and says so.</param>
     /// <param name="options">Defaults when null.</param>
     /// <exception cref="ArgumentException">The modes are of another model, or the statue has no skin to catch the wind.</exception>
     /// <exception cref="InvalidStatueException">The wind, the damping or the options have problems; all are listed.</exception>
     public static GustResponse Of(
-        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, StructuralDamping? damping = null, GustOptions? options = null)
+        StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null, GustOptions? options = null)
     {
         GustGuard.Require(model, modes, wind, heading, damping, options);
         options ??= new GustOptions();
         var assumptions = new List<Assumption>(wind.Profile.Assumptions);
-        StructuralDamping inUse = StructuralDamping.InUse(damping, assumptions);
+        DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
         assumptions.AddRange(AssumptionsOf(model, wind, options));
         var bands = new BandWind(model, wind, heading);
         return new GustResponse(model, new WindModes(model, modes.Set, bands), wind, bands, inUse, options)

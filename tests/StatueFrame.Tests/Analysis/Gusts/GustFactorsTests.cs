@@ -5,7 +5,7 @@ namespace StatueFrame.Tests.Analysis.Gusts;
 
 public class GustFactorsTests
 {
-    private static readonly StructuralDamping damping = StructuralDamping.FromLogDecrement(0.05);
+    private static readonly DampingModel damping = new() { StructuralDecrement = 0.05 };
 
     private static readonly AsceWind asce = new() { Edition = AsceEdition.Asce7_22, Exposure = AsceExposure.C, BasicSpeed = 50.MetersPerSecond };
 
@@ -150,12 +150,26 @@ public class GustFactorsTests
     {
         Assert.Contains(GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees)!.Assumptions, a => a.Subject == "structural damping");
         Assert.DoesNotContain(slender.En.Assumptions, a => a.Subject == "structural damping");
+        Assert.Equal(0.02, GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees)!.StructuralDecrement);
+    }
+
+    [Fact]
+    public void Dampers_count_as_structure_does()
+    {
+        DampingModel damped = new() { StructuralDecrement = 0.02, DeviceDecrement = 0.03 };
+        En1991StatueGust en = GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees, damped)!;
+        Asce7StatueGust us = GustFactors.Asce7(american.Model, american.Modes, american.Wind, 0.Degrees, damped)!;
+        Assert.Equal(slender.En.LogDecrement, en.LogDecrement, 12);
+        Assert.Equal(american.Asce.DampingRatio, us.DampingRatio, 12);
+        GustResponse gusts = GustResponse.Of(slender.Model, slender.Modes, slender.Wind, 0.Degrees, damped);
+        Assert.Equal(slender.Response.StructuralFactor, gusts.StructuralFactor, 12);
+        Assert.Equal(DampingModel.RatioOf(0.05), gusts.Modes[0].StructuralRatio, 12);
     }
 
     [Fact]
     public void Bad_damping_is_refused()
     {
-        var e = Assert.Throws<InvalidStatueException>(() => GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees, StructuralDamping.FromRatio(0)));
-        Assert.Equal("Damping.LogDecrement", Assert.Single(e.Problems).Path);
+        var e = Assert.Throws<InvalidStatueException>(() => GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees, DampingModel.OfRatio(0)));
+        Assert.Equal("Damping.StructuralDecrement", Assert.Single(e.Problems).Path);
     }
 }

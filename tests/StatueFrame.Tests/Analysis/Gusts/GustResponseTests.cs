@@ -44,7 +44,7 @@ public class GustResponseTests
     }
 
     private static GustResponse Of(WindProfile wind, double heading = 0, double logDecrement = 0.05, GustOptions? options = null) =>
-        GustResponse.Of(model, modes, Action(wind), heading.Degrees, StructuralDamping.FromLogDecrement(logDecrement), options);
+        GustResponse.Of(model, modes, Action(wind), heading.Degrees, new DampingModel { StructuralDecrement = logDecrement }, options);
 
     [Fact]
     public void Without_turbulence_the_peak_is_the_mean()
@@ -61,7 +61,7 @@ public class GustResponseTests
     public void Responses_scale_with_the_force_coefficient()
     {
         WindAction wind = Action(Wind());
-        StructuralDamping damping = StructuralDamping.FromRatio(0.01);
+        DampingModel damping = DampingModel.OfRatio(0.01);
         GustResponse one = GustResponse.Of(model, modes, wind, 0.Degrees, damping, noAir);
         GustResponse two = GustResponse.Of(model, modes, wind with { ForceCoefficient = 2 }, 0.Degrees, damping, noAir);
         Assert.Equal(2, two.Of("tip").Sway.Peak / one.Of("tip").Sway.Peak, 9);

@@ -28,7 +28,7 @@ public class GustSimulationTests
         StatueModel model = StatueModel.Build(statue);
         ModalResponse modes = model.Modes(4);
         GustResponse gusts = GustResponse.Of(
-            model, modes, Action(wind), 0.Degrees, StructuralDamping.FromRatio(Ratio), new GustOptions { AerodynamicDamping = false, PointsAcross = 1, PointsAlong = 1 });
+            model, modes, Action(wind), 0.Degrees, DampingModel.OfRatio(Ratio), new GustOptions { AerodynamicDamping = false, PointsAcross = 1, PointsAlong = 1 });
         var bands = new BandWind(model, Action(wind), 0.Degrees);
         double[][] patterns = [.. Enumerable.Range(0, Bands).Select(a => Pattern(model, bands, a))];
         double[][,] factors = Factors(bands);

@@ -51,7 +51,7 @@ internal static class GustStatues
         Statue statue, WindProfile profile, double heading = 0, double logDecrement = 0.05, GustOptions? options = null, int modes = 6)
     {
         StatueModel model = StatueModel.Build(statue);
-        return GustResponse.Of(model, model.Modes(modes), Action(profile), heading.Degrees, StructuralDamping.FromLogDecrement(logDecrement), options);
+        return GustResponse.Of(model, model.Modes(modes), Action(profile), heading.Degrees, new DampingModel { StructuralDecrement = logDecrement }, options);
     }
 
     private static TowerLevel Level(string name, double z, double width) => new(name, z.Meters) { Plan = new RoundPlan((0.5 * width).Meters) };

@@ -1,7 +1,7 @@
 using CsCheck;
 using UnitsNet;
 
-namespace StatueFrame.Tests.Actions.AcrossWind;
+namespace StatueFrame.Tests.Actions.Damping;
 
 public class DampingModelTests
 {
