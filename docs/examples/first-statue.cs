@@ -45,7 +45,7 @@ var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 25.MetersPerSecond, Terrain = TerrainCategory.II },
     ForceCoefficient = 1.2,
-    GustEffectFactor = 1.0,
+    GustEffectFactor = 1.1,
 };
 CheckSheet sheet = statue.Check(
     new Criteria { Sway = [new SwayLimit("tip", 40.Millimeters)], BarStressFraction = 1 / 1.1, Modes = 3 },

@@ -147,12 +147,14 @@ var heron = new Statue
 var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
+    GustEffectFactor = 1.05,
 };
 var storm = new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] };
 var service = new Situation { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] };
 var criteria = new Criteria
 {
     BarStressFraction = 1 / 1.1,
+    Damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice),
     Sway = [new SwayLimit("tip", 200.Millimeters), new SwayLimit("wing tip", 200.Millimeters)],
 };
 

@@ -10,4 +10,7 @@ internal sealed class SheetLists
     public List<Assumption> Assumptions { get; } = [];
 
     public List<string> Warnings { get; } = [];
+
+    /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
+    public HashSet<WindAction> WindsAcross { get; } = [];
 }

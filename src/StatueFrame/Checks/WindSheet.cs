@@ -15,7 +15,6 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     private const int ModesForVortices = 20;
 
     private readonly string name = response.Situation.Name;
-    private readonly StructuralDamping? damping = criteria.Damping is { } d ? StructuralDamping.FromLogDecrement(d.StillAirDecrement) : null;
 
     public void Add()
     {
@@ -24,7 +23,8 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         if (model.BandCount == 0)
             return;
         AddGustFactor();
-        AddAcross();
+        if (lists.WindsAcross.Add(wind))
+            AddAcross();
         AddPlatforms();
         AddLocalPressure();
     }
@@ -33,11 +33,11 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     private void AddGustFactor()
     {
         Angle heading = response.OverturningGoverns.Heading!.Value;
-        if (GustFactors.Asce7(model, modes, wind, heading, damping) is { } asce)
+        if (GustFactors.Asce7(model, modes, wind, heading, criteria.Damping) is { } asce)
         {
             AddGustCheck(asce.Factor, asce.IsFlexible ? "G_f" : "G", Source.Asce7_22(asce.IsFlexible ? "26.11.5" : "26.11.4"), heading, asce.Assumptions);
         }
-        else if (GustFactors.En1991(model, modes, wind, heading, damping) is { } en)
+        else if (GustFactors.En1991(model, modes, wind, heading, criteria.Damping) is { } en)
         {
             AddGustCheck(en.AnnexB.Factor, "c_s c_d, Annex B", Source.En1991_1_4("6.3.1 (6.1), Annex B"), heading, en.Assumptions);
             lists.Results.Add(new ResultLine(name, "gust factor c_s c_d, Annex C", en.AnnexC.Factor, Dimension.Number, Headings.Describe(heading)));
@@ -51,12 +51,13 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Checks.Add(DynamicChecks.GustFactor(wind.GustFactorInUse, needed, source, name).Assuming([.. assumed.Select(a => a.Short)]));
     }
 
+    /// <summary>Vortices and galloping, which depend on the wind alone: once for all situations with the same wind.</summary>
     private void AddAcross()
     {
-        AcrossWindInput? input = criteria.AcrossWind;
-        if (input is { Damping: null })
-            input = input with { Damping = criteria.Damping };
-        ModalResponse many = input is null || modes.Modes.Count >= ModesForVortices ? modes : model.Modes(ModesForVortices);
+        AcrossWindInput input = criteria.AcrossWind ?? new AcrossWindInput();
+        input = input with { Damping = input.Damping ?? criteria.Damping };
+        bool canBeChecked = input is { Damping: not null, Sections.Count: > 0 } && modes.Modes.Count < ModesForVortices;
+        ModalResponse many = canBeChecked ? model.Modes(ModesForVortices) : modes;
         AcrossWindReport report = AcrossWind.Of(model, many, wind, input, name);
         lists.Checks.AddRange(report.Checks);
         lists.Results.AddRange(report.Results);
@@ -72,7 +73,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
             if (platform.Situation != name)
                 continue;
             Angle heading = response.GreatestSway(platform.Point).Heading!.Value;
-            GustResponse gusts = GustResponse.Of(model, modes, wind, heading, damping);
+            GustResponse gusts = GustResponse.Of(model, modes, wind, heading, criteria.Damping);
             GustMovement movement = gusts.Of(platform.Point);
             lists.Results.Add(new ResultLine(name, $"peak acceleration of {platform.Point}", movement.Acceleration.Peak.MetersPerSecondSquared, Dimension.Acceleration, Headings.Describe(heading)));
             lists.Assumptions.AddRange(gusts.Assumptions);
