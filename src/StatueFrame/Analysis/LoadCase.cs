@@ -11,6 +11,7 @@ public sealed class LoadCase
     private readonly StatueModel model;
     private readonly ReadOnlyMemory<double> displacements;
     private readonly Vector3D[] bandPressures;
+    private readonly double[] bandIceWeights;
     private readonly Dictionary<SegmentModel, FrameElement>? acting;
     private readonly Resultant resultant;
     private readonly Vector3D wind;
@@ -22,6 +23,7 @@ public sealed class LoadCase
         this.displacements = displacements;
         this.acting = acting;
         (Heading, resultant, wind, bandPressures) = (loads.Heading, loads.Resultant, loads.WindForce, loads.BandPressures);
+        bandIceWeights = loads.BandIceWeights;
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
     }
@@ -125,16 +127,17 @@ public sealed class LoadCase
         return true;
     }
 
-    /// <summary>The wind on the bar's own strip of skin, and the strip's weight.</summary>
+    /// <summary>The wind on the bar's own strip of skin, and the weight of the strip with its ice.</summary>
     private Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
-        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity);
+        (BodyModel body, int index) = model.BandAt(bandInStatue);
+        SkinBand band = body.Bands[index];
+        double ice = bandIceWeights[bandInStatue] * bar.Share.PartOf(band.Top - band.Bottom);
+        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity - ice);
         Vector3D pressure = bandPressures[bandInStatue];
         if (pressure == Vector3D.Zero)
             return weight;
-        (BodyModel body, int band) = model.BandAt(bandInStatue);
-        Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
-        double width = body.Bands[band].ProjectedWidth(bar.Strip, local);
+        double width = band.ProjectedWidth(bar.Strip, body.Axes.Axes.ToLocal(WindDirection));
         return weight + width * bar.Share.Height * pressure;
     }
 
