@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -30,7 +32,7 @@ public sealed record InternalPressure(double Greatest, double Least, Source Sour
     public static InternalPressure DominantOpening(double openingRatio, double greatestOutside, double leastOutside)
     {
         if (!(openingRatio >= 2))
-            throw new ArgumentOutOfRangeException(nameof(openingRatio), $"A face is dominant with at least 2 times the openings of the others, not {openingRatio}.");
+            throw new ArgumentOutOfRangeException(nameof(openingRatio), Invariant($"A face is dominant with at least 2 times the openings of the others, not {openingRatio}."));
         if (!(greatestOutside is >= -3 and <= 1.5))
             throw new ArgumentOutOfRangeException(nameof(greatestOutside));
         if (!(leastOutside >= -3 && leastOutside <= greatestOutside))

@@ -101,10 +101,10 @@ public sealed record En1991Wind : WindProfile
 
     internal double OrographyFactorSi(double z) => OrographyFactor ?? Orography?.FactorSi(z) ?? 1;
 
-    /// <summary>Turbulent length scale L(z) = 300 (z/200)^(0.67 + 0.05 ln z₀), in metres, (B.1).</summary>
+    /// <summary>Turbulent length scale L(z) = 300 (z/200)^(0.67 + 0.05 ln z₀), in meters, (B.1).</summary>
     internal static double LengthScale(double z, double z0) => 300 * Math.Pow(z / 200, 0.67 + 0.05 * Math.Log(z0));
 
-    /// <summary>Roughness length and minimum height, in metres, Table 4.1.</summary>
+    /// <summary>Roughness length and minimum height, in meters, Table 4.1.</summary>
     internal static (double Z0, double ZMin) Roughness(TerrainCategory terrain) => terrain switch
     {
         TerrainCategory.Zero => (0.003, 1),

@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -92,7 +93,7 @@ public abstract record WindProfile
     {
         double z = height.Meters;
         if (!(z >= 0 && z <= 2000))
-            throw new ArgumentOutOfRangeException(nameof(height), $"A height above ground must be from 0 to 2000 m, is {z} m.");
+            throw new ArgumentOutOfRangeException(nameof(height), Invariant($"A height above ground must be from 0 to 2000 m, is {z} m."));
         var v = new Validator();
         Validate(v);
         v.ThrowIfAny();
