@@ -127,18 +127,22 @@ public sealed class LoadCase
         return true;
     }
 
-    /// <summary>The wind on the bar's own strip of skin, and the weight of the strip with its ice.</summary>
+    /// <summary>
+    /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
+    /// axis meets, taper and cap, is shared by the strips' areas.
+    /// </summary>
     private Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
         (BodyModel body, int index) = model.BandAt(bandInStatue);
         SkinBand band = body.Bands[index];
-        double ice = bandIceWeights[bandInStatue] * bar.Share.PartOf(band.Top - band.Bottom);
-        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity - ice);
+        double part = bar.Share.PartOf(band.Top - band.Bottom);
+        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity - part * bandIceWeights[bandInStatue]);
         Vector3D pressure = bandPressures[bandInStatue];
         if (pressure == Vector3D.Zero)
             return weight;
-        double width = band.ProjectedWidth(bar.Strip, body.Axes.Axes.ToLocal(WindDirection));
-        return weight + width * bar.Share.Height * pressure;
+        Vector3D wind = body.Axes.Axes.ToLocal(WindDirection);
+        double area = band.ProjectedWidth(bar.Strip, wind) * bar.Share.Height + part * Math.Abs(wind.Z) * (band.TaperArea + band.CapArea);
+        return weight + area * pressure;
     }
 
     internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)
