@@ -1,6 +1,5 @@
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
-using StatueFrame.Mechanics;
 
 namespace StatueFrame.Tests.Checks;
 
@@ -18,7 +17,8 @@ public class WeakestBarTests
         },
         Skin = new Skin
         {
-            Material = Copper.HalfHardR240, Thickness = 2.Millimeters,
+            Material = Copper.HalfHardR240,
+            Thickness = 2.Millimeters,
             Stations = [Station(1), Station(3)],
         },
         Standoffs = [new ExplicitRing { Level = "L1", Bars = [.. Enumerable.Range(0, 7).Select(Bar)] }],

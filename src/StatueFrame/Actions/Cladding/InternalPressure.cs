@@ -7,8 +7,8 @@ namespace StatueFrame;
 /// worse acts with each external pressure. Positive presses outward.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-/// <param name="Greatest">The greatest c_pi, −2.5 to 1.5.</param>
-/// <param name="Least">The least c_pi, at most the greatest.</param>
+/// <param name="Greatest">The greatest c_pi, −2.7 to 1.5.</param>
+/// <param name="Least">The least c_pi, −2.7 to the greatest.</param>
 /// <param name="Source">Where the coefficients come from.</param>
 public sealed record InternalPressure(double Greatest, double Least, Source Source)
 {

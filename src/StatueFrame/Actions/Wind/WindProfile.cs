@@ -21,7 +21,7 @@ public abstract record WindProfile
     /// <summary>Where the shape of the profile comes from.</summary>
     public abstract Source Source { get; }
 
-    /// <summary>Density of the air ρ; null takes the profile's own default, which is then listed as an assumption.</summary>
+    /// <summary>Density of the air ρ, 0.5 to 1.6 kg/m³; null takes the profile's own default, which is then listed as an assumption.</summary>
     public Density? AirDensity { get; init; }
 
     /// <summary>Every value that the profile took for the user.</summary>
