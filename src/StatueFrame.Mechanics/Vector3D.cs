@@ -1,6 +1,6 @@
 namespace StatueFrame.Mechanics;
 
-/// <summary>A vector in space: a position in metres, a force in newtons or a rotation in radians, as the context says.</summary>
+/// <summary>A vector in space: a position in meters, a force in newtons or a rotation in radians, as the context says.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="X">Component along x.</param>
 /// <param name="Y">Component along y.</param>

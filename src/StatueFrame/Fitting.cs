@@ -15,7 +15,7 @@ public sealed record Fitting
     /// <summary>The level or band that carries it, as in "L7", "band 3" or "wing/band 2".</summary>
     public required string On { get; init; }
 
-    /// <summary>Its mass.</summary>
+    /// <summary>Its mass, above 0 to 1000 t.</summary>
     public required Mass Mass { get; init; }
 
     /// <summary>Position of its center of mass in the statue's axes; null for the center of what carries it.</summary>

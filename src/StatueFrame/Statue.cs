@@ -35,7 +35,10 @@ public sealed record Statue
     /// <summary>The points whose movement is asked for.</summary>
     public ValueList<NamedPoint> Points { get; init; } = [];
 
-    /// <summary>Height of the tower's base above the ground that the wind profile is given for: pedestal, plinth, hill.</summary>
+    /// <summary>
+    /// Height of the tower's base above the ground that the wind profile is given for, as on a pedestal or a plinth; zero
+    /// by default, at most 2000 m. The speed-up over a hill belongs to the wind profile.
+    /// </summary>
     public Length BaseAboveGround { get; init; }
 
     /// <summary>

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>
@@ -29,9 +31,9 @@ public sealed class BarElement : FrameElement
     {
         line = MemberLine.Between(start, startPosition, startOffset, end, endPosition, endOffset, Vector3D.UnitZ);
         if (!(EA > 0 && double.IsFinite(EA)))
-            throw new ArgumentException($"{MemberLine.Name(start, end)} needs a positive, finite axial rigidity, not {EA}.", nameof(EA));
+            throw new ArgumentException(Invariant($"{MemberLine.Name(start, end)} needs a positive, finite axial rigidity, not {EA}."), nameof(EA));
         if (!(massPerLength >= 0 && double.IsFinite(massPerLength)))
-            throw new ArgumentException($"{MemberLine.Name(start, end)} needs a finite mass of 0 or more, not {massPerLength}.", nameof(massPerLength));
+            throw new ArgumentException(Invariant($"{MemberLine.Name(start, end)} needs a finite mass of 0 or more, not {massPerLength}."), nameof(massPerLength));
         this.EA = EA;
         mass = massPerLength * line.Length;
     }

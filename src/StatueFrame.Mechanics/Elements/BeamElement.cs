@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>
@@ -191,7 +193,7 @@ public sealed class BeamElement : FrameElement
         foreach (double joint in joints)
         {
             if (!(joint >= 0))
-                throw Problem($"has a joint stiffness of {joint}; it must be 0 or more");
+                throw Problem(Invariant($"has a joint stiffness of {joint}; it must be 0 or more"));
             all &= double.IsPositiveInfinity(joint);
         }
         if (all)

@@ -4,7 +4,7 @@ namespace StatueFrame.Mechanics.Elements;
 /// The bending of a beam in one of its two principal planes, shear-flexible and of any section along its length.
 /// </summary>
 /// <remarks>
-/// The bending moment of a beam loaded at its ends is M(x) = M_c + V (c − x). With c at the elastic centre,
+/// The bending moment of a beam loaded at its ends is M(x) = M_c + V (c − x). With c at the elastic center,
 /// c = ∫x/EI ÷ ∫1/EI, the two parts do not disturb each other: M_c works on the turn θ₂ − θ₁ with the flexibility ∫1/EI,
 /// and V on the sway v₂ − v₁ − c θ₁ − (L−c) θ₂ with the flexibility ∫(c−x)²/EI + ∫1/GA. The same curvature M/EI and shear
 /// strain V/GA, integrated from the start, give the displacement field, exact for the given section. θ is the rotation of

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>A rigid body carried by a node: mass, where its centroid lies, and its own inertia.</summary>
@@ -15,7 +17,7 @@ public sealed class PointMass
     public PointMass(int node, double mass, Vector3D offset = default, InertiaTensor inertia = default)
     {
         if (!(mass >= 0 && double.IsFinite(mass)))
-            throw new ArgumentException($"The mass at node {node} must be finite and not negative, but is {mass}.", nameof(mass));
+            throw new ArgumentException(Invariant($"The mass at node {node} must be finite and not negative, but is {mass}."), nameof(mass));
         if (!offset.IsFinite)
             throw new ArgumentException($"The mass at node {node} must have a finite offset, not {offset}.", nameof(offset));
         Span<double> tensor = stackalloc double[9];

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using StatueFrame.Mechanics.Statics;
+using static System.FormattableString;
 
 namespace StatueFrame.Mechanics.Elements;
 
@@ -176,7 +177,7 @@ internal static class SmallMatrix
                 double a = m[n * i + j], b = m[n * j + i];
                 double scale = Math.Sqrt(Math.Abs(m[(n + 1) * i])) * Math.Sqrt(Math.Abs(m[(n + 1) * j]));
                 if (Math.Abs(a - b) > 1e-9 * scale + 1e-13 * largest)
-                    throw new ArgumentException($"{subject} must be symmetric: ({i}, {j}) is {a}, ({j}, {i}) is {b}.", parameter);
+                    throw new ArgumentException(Invariant($"{subject} must be symmetric: ({i}, {j}) is {a}, ({j}, {i}) is {b}."), parameter);
                 copy[n * i + j] = 0.5 * a + 0.5 * b;
             }
         }

@@ -1,5 +1,6 @@
 using System.Numerics;
 using StatueFrame.Mechanics.Statics;
+using static System.FormattableString;
 
 namespace StatueFrame.Mechanics.Vibration;
 
@@ -93,7 +94,7 @@ public sealed class HarmonicResponse
         double omega = modes.CircularFrequency(mode), driven = 2 * Math.PI * frequency;
         var dynamicStiffness = new Complex(omega * omega - driven * driven, 2 * damping[mode] * omega * driven);
         if (dynamicStiffness == Complex.Zero)
-            throw new ArgumentException($"At {frequency} Hz mode {mode} resonates without damping; the response has no bound.", nameof(frequency));
+            throw new ArgumentException(Invariant($"At {frequency} Hz mode {mode} resonates without damping; the response has no bound."), nameof(frequency));
         return modalForces[mode] / dynamicStiffness;
     }
 }

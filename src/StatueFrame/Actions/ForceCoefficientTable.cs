@@ -56,6 +56,8 @@ public sealed record ForceCoefficientTable
     internal void Validate(Validator v)
     {
         v.Named(Source?.Document, nameof(Source));
+        if (v.Required(Rows) is null)
+            return;
         if (Rows.Count < 2)
         {
             v.Add(nameof(Rows), $"must be at least 2, are {Rows.Count}", "For one value at all headings use ForceCoefficient.");

@@ -12,7 +12,7 @@ public sealed record ImposedLoad : StatueAction
     /// <summary>The level or band it acts on, as in "L7", "band 3" or "wing/band 2".</summary>
     public required string On { get; init; }
 
-    /// <summary>Force downwards.</summary>
+    /// <summary>Force downwards; −1e8 to 1e8 N, as the other two.</summary>
     public Force Down { get; init; }
 
     /// <summary>Horizontal force along x.</summary>

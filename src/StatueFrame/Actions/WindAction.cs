@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -23,11 +24,11 @@ public sealed record WindAction : StatueAction
     /// <summary>Wind speed and pressure over height.</summary>
     public required WindProfile Profile { get; init; }
 
-    /// <summary>The plan angles that the wind blows towards, anticlockwise from +x; sixteen all round by default.</summary>
+    /// <summary>The plan angles that the wind blows towards, anticlockwise from +x, −360° to 720°; sixteen all round by default.</summary>
     public ValueList<Angle> Headings { get; init; } = StatueFrame.Headings.AllRound;
 
     /// <summary>
-    /// Force coefficient C_f of every band whose skin gives none of its own; null takes the library's 1.4, which the
+    /// Force coefficient C_f of every band whose skin gives none of its own, 0.05 to 5; null takes the library's 1.4, which the
     /// sheet lists as assumed.
     /// </summary>
     public double? ForceCoefficient { get; init; }
@@ -39,7 +40,7 @@ public sealed record WindAction : StatueAction
     public ForceCoefficientTable? HeadingCoefficients { get; init; }
 
     /// <summary>
-    /// Gust-effect factor G (ASCE 7) or structural factor c_s c_d (EN 1991-1-4); null takes the value for a rigid
+    /// Gust-effect factor G (ASCE 7) or structural factor c_s c_d (EN 1991-1-4), 0.5 to 5; null takes the value for a rigid
     /// structure in the profile's own standard, which the sheet lists as assumed.
     /// </summary>
     public double? GustEffectFactor { get; init; }
@@ -60,7 +61,7 @@ public sealed record WindAction : StatueAction
 
     internal (double Value, Source Source) RigidGustFactor => Profile switch
     {
-        AsceWind => (0.85, Source.Asce7_22("26.11.1, rigid structures")),
+        AsceWind wind => (0.85, wind.EditionSource("26.11.1, rigid structures")),
         _ => (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically")),
     };
 
@@ -79,13 +80,13 @@ public sealed record WindAction : StatueAction
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (GustEffectFactor is null)
-            yield return new Assumption("gust factor", $"{RigidGustFactor.Value}, a statue that is rigid for gusts", RigidGustFactor.Source);
+            yield return new Assumption("gust factor", Invariant($"{RigidGustFactor.Value}, a statue that is rigid for gusts"), RigidGustFactor.Source);
     }
 
     /// <summary>The force coefficient that is taken for bands that give none; null when all is given.</summary>
     internal Assumption? CoefficientAssumption(bool allBandsHaveCoefficient) =>
         ForceCoefficient is null && HeadingCoefficients is null && !allBandsHaveCoefficient
-            ? new Assumption("force coefficient of bands that give none", FormattableString.Invariant($"{DefaultForceCoefficient}"), DefaultForceCoefficientSource)
+            ? new Assumption("force coefficient of bands that give none", Invariant($"{DefaultForceCoefficient}"), DefaultForceCoefficientSource)
             : null;
 
     internal override void Validate(Validator v)

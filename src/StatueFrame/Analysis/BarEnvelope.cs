@@ -11,7 +11,7 @@ internal sealed class BarEnvelope
     /// <summary>For every bar of the statue, ring by ring: the load case of its worst stress, that of its greatest deflection, and both states.</summary>
     private readonly Worst[] worst;
 
-    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection);
+    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection, bool StandsAlone, double Yield);
 
     public BarEnvelope(StatueModel model, LoadCase[] cases)
     {
@@ -33,7 +33,7 @@ internal sealed class BarEnvelope
 
     public BarResult? GreatestDeflection => Greatest(w => w.AtDeflection.WorseDeflection);
 
-    /// <summary>The bar of a ring with the worst stress.</summary>
+    /// <summary>The bar of a ring whose worst stress is the greatest part of its yield strength: metals may be mixed.</summary>
     /// <param name="firstBar">Index in the statue of the ring's first bar.</param>
     /// <param name="count">Number of bars in the ring.</param>
     public int WorstOfRing(int firstBar, int count)
@@ -41,7 +41,7 @@ internal sealed class BarEnvelope
         int at = firstBar;
         for (int i = firstBar + 1; i < firstBar + count; i++)
         {
-            if (Extremes.Exceeds(worst[i].AtStress.WorseStress, worst[at].AtStress.WorseStress))
+            if (Extremes.Exceeds(YieldFraction(i), YieldFraction(at)))
                 at = i;
         }
         return at;
@@ -59,6 +59,8 @@ internal sealed class BarEnvelope
         throw new ArgumentOutOfRangeException(nameof(bar));
     }
 
+    private double YieldFraction(int bar) => worst[bar].AtStress.WorseStress / worst[bar].Yield;
+
     private Worst Of(RingElement ring, BarModel bar, int band)
     {
         Worst found = default;
@@ -66,11 +68,13 @@ internal sealed class BarEnvelope
         {
             BarState state = cases[i].StateOf(ring, bar, band);
             if (i == 0)
-                found = new Worst(0, 0, state, state);
+                found = new Worst(0, 0, state, state, true, bar.Bar.Place.Standoff.Material.YieldStrength.Pascals);
             if (Extremes.Exceeds(state.WorseStress, found.AtStress.WorseStress))
                 found = found with { StressCase = i, AtStress = state };
             if (Extremes.Exceeds(state.WorseDeflection, found.AtDeflection.WorseDeflection))
                 found = found with { DeflectionCase = i, AtDeflection = state };
+            if (double.IsNaN(state.LimpStress))
+                found = found with { StandsAlone = false };
         }
         return found;
     }

@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace StatueFrame.Analysis;
 
-/// <summary>The forces in a standoff, in its own axes.</summary>
+/// <summary>
+/// The forces in a standoff, in its own axes: x from tower end to skin end, y along the thickness, z along the width.
+/// Forces and moments are those that act on the bar's ends; moments are right-handed.
+/// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record BarForces
 {
@@ -21,13 +24,13 @@ public sealed record BarForces
     /// <summary>Axial force; compression is negative.</summary>
     public Force Axial { get; }
 
-    /// <summary>Transverse force at the skin end along the bar's thickness.</summary>
+    /// <summary>Transverse force on the skin end along the bar's thickness.</summary>
     public Force ShearAlongThickness { get; }
 
-    /// <summary>Transverse force at the skin end along the bar's width.</summary>
+    /// <summary>Transverse force on the skin end along the bar's width.</summary>
     public Force ShearAlongWidth { get; }
 
-    /// <summary>Torsional moment at the skin end.</summary>
+    /// <summary>Torsional moment on the skin end.</summary>
     public Torque Torsion { get; }
 
     /// <summary>Moment about the weak axis on the tower end.</summary>

@@ -62,8 +62,11 @@ public sealed class BarResult
     /// <summary>The wind's heading for the greatest deflection; null without wind.</summary>
     public Angle? DeflectionHeading => cases[worst.DeflectionCase].Heading;
 
-    /// <summary>False when a pin at the tower end leaves the bar unable to stand alone, so that only the rigid ring was looked at.</summary>
-    public bool StandsAlone => !double.IsNaN(worst.AtStress.LimpStress);
+    /// <summary>
+    /// False when, for at least one heading, a pin at the tower end leaves the bar unable to stand alone, so that only the
+    /// rigid ring was looked at.
+    /// </summary>
+    public bool StandsAlone => worst.StandsAlone;
 
     /// <summary>The end forces that go with the worst stress.</summary>
     public BarForces Forces

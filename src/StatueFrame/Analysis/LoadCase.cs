@@ -11,6 +11,7 @@ public sealed class LoadCase
     private readonly StatueModel model;
     private readonly ReadOnlyMemory<double> displacements;
     private readonly Vector3D[] bandPressures;
+    private readonly double[] bandIceWeights;
     private readonly Dictionary<SegmentModel, FrameElement>? acting;
     private readonly Resultant resultant;
     private readonly Vector3D wind;
@@ -22,6 +23,7 @@ public sealed class LoadCase
         this.displacements = displacements;
         this.acting = acting;
         (Heading, resultant, wind, bandPressures) = (loads.Heading, loads.Resultant, loads.WindForce, loads.BandPressures);
+        bandIceWeights = loads.BandIceWeights;
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
     }
@@ -125,17 +127,22 @@ public sealed class LoadCase
         return true;
     }
 
-    /// <summary>The wind on the bar's own strip of skin, and the strip's weight.</summary>
+    /// <summary>
+    /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
+    /// axis meets, taper and cap, is shared by the strips' areas.
+    /// </summary>
     private Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
-        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity);
+        (BodyModel body, int index) = model.BandAt(bandInStatue);
+        SkinBand band = body.Bands[index];
+        double part = bar.Share.PartOf(band.Top - band.Bottom);
+        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity - part * bandIceWeights[bandInStatue]);
         Vector3D pressure = bandPressures[bandInStatue];
         if (pressure == Vector3D.Zero)
             return weight;
-        (BodyModel body, int band) = model.BandAt(bandInStatue);
-        Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
-        double width = body.Bands[band].ProjectedWidth(bar.Strip, local);
-        return weight + width * bar.Share.Height * pressure;
+        Vector3D wind = body.Axes.Axes.ToLocal(WindDirection);
+        double area = band.ProjectedWidth(bar.Strip, wind) * bar.Share.Height + part * Math.Abs(wind.Z) * (band.TaperArea + band.CapArea);
+        return weight + area * pressure;
     }
 
     internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)

@@ -21,6 +21,9 @@ internal sealed class Loads
     /// <summary>Wind force per projected area of each band of the statue, factors included, Pa.</summary>
     public required Vector3D[] BandPressures { get; init; }
 
+    /// <summary>Weight of the ice on each band of the statue, factor included, N.</summary>
+    public required double[] BandIceWeights { get; init; }
+
     /// <summary>The loads of a situation for one wind heading, or for none.</summary>
     /// <param name="model">The model.</param>
     /// <param name="situation">A valid situation.</param>
@@ -40,6 +43,7 @@ internal sealed class Loads
             WindDirection = heading is null ? Vector3D.Zero : new Vector3D(Math.Cos(angle), Math.Sin(angle), 0),
             WeightFactor = weight,
             BandPressures = new Vector3D[model.BandCount],
+            BandIceWeights = new double[model.BandCount],
         };
         loads.AddWeight(model, nodal);
         double ice = situation.Ice?.ThicknessSi ?? 0;
@@ -114,17 +118,18 @@ internal sealed class Loads
 
     private void AddIce(StatueModel model, IceAction ice, double factor, Span<double> nodal)
     {
-        double perMass = -factor * SelfWeight.Gravity;
+        double perMass = factor * SelfWeight.Gravity;
         for (int i = 0; i < model.BandCount; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);
             SkinBand band = body.Bands[index];
-            AddForce(model, nodal, body.BandPlaces[index], new Vector3D(0, 0, perMass * band.SheetArea * ice.ThicknessSi * ice.DensitySi), body.BandPlaces[index].Center);
+            BandIceWeights[i] = perMass * band.SheetArea * ice.ThicknessSi * ice.DensitySi;
+            AddForce(model, nodal, body.BandPlaces[index], new Vector3D(0, 0, -BandIceWeights[i]), body.BandPlaces[index].Center);
         }
         foreach (BareSlice slice in model.BareSlices.Where(s => s.HasShape))
         {
             double mass = slice.Length * BareDrag.IcePerLength(slice.Part, slice.Lower, slice.Upper, slice.T, ice.ThicknessSi, ice.DensitySi);
-            AddToLevels(model, nodal, slice, new Vector3D(0, 0, perMass * mass));
+            AddToLevels(model, nodal, slice, new Vector3D(0, 0, -perMass * mass));
         }
     }
 

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace StatueFrame.Analysis;
 
 /// <summary>The masses of a statue by group, and their common center.</summary>
-/// <remarks>Immutable for its users, and safe to share between threads.</remarks>
+/// <remarks>Does not change once the model is built; safe to share between threads.</remarks>
 public sealed class MassSummary
 {
     private readonly double[] groups = new double[Enum.GetValues<MassGroup>().Length];
@@ -16,7 +16,8 @@ public sealed class MassSummary
     /// <summary>Center of mass, in the statue's axes.</summary>
     public Point3 Center => Point3.FromMeters(CenterMeters);
 
-    /// <summary>Mass of one group.</summary>
+    /// <summary>Mass of one group; zero when the statue has none of it.</summary>
+    /// <param name="group">The group.</param>
     public Mass Of(MassGroup group) => Mass.FromKilograms(groups[(int)group]);
 
     internal double TotalKilograms => groups.Sum();

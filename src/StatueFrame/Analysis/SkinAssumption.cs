@@ -6,6 +6,9 @@ public enum SkinAssumption
     /// <summary>The band is a rigid ring that shares the load by the bars' stiffness.</summary>
     RigidRing,
 
-    /// <summary>The skin is so limp that each bar takes the wind and the weight of its own strip, as a cantilever.</summary>
+    /// <summary>
+    /// The skin is so limp that each bar takes the wind, the weight and the ice of its own strip, as a cantilever.
+    /// Imposed loads and fittings on the band are not part of it.
+    /// </summary>
     LimpSkin,
 }

@@ -56,7 +56,7 @@ internal static class TensionOnlyBracing
             frame.Expand(reduced, u);
         }
         throw new FrameException(new FrameProblem(
-            $"The tension-only braces do not settle{(loads.Heading is { } h ? $" for the wind heading {h}" : "")}; the loads leave several pairs of braces at the point of going slack."));
+            $"The tension-only braces do not settle{(loads.Heading is { } h ? $" for {Headings.Describe(h)}" : "")}; the loads leave several pairs of braces at the point of going slack."));
     }
 
     /// <summary>Puts one element in the place of another in an assembled stiffness.</summary>

@@ -3,7 +3,8 @@ using UnitsNet;
 namespace StatueFrame;
 
 /// <summary>
-/// How a tower or a limb is held at its first level: rigidly, or by springs. A member left null is rigid.
+/// How a tower or a limb is held at its first level: rigidly, or by springs. A member left null is rigid; a spring has
+/// from 1 to 1e18 N/m or N·m/rad.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record TowerBase
@@ -12,6 +13,7 @@ public sealed record TowerBase
     public static TowerBase Fixed { get; } = new();
 
     /// <summary>Held rigidly against displacement, by a spring against rocking about x and y.</summary>
+    /// <param name="stiffness">Moment per rotation.</param>
     public static TowerBase Rocking(RotationalStiffness stiffness) => new() { RotationX = stiffness, RotationY = stiffness };
 
     /// <summary>Stiffness against sliding along x; null for rigid.</summary>

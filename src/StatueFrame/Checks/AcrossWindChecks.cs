@@ -63,11 +63,12 @@ public static class AcrossWindChecks
         CheckSubject subject = GallopingSubject(body.Where, situation);
         if (r.OnsetSpeed is null)
         {
-            return Check.Of(subject, Dimension.Number, GallopingOnset, w =>
+            Check still = Check.Of(subject, Dimension.Number, GallopingOnset, w =>
             {
-                w?.Note("A round section without ice does not gallop.");
+                w?.Note("A section whose factor of galloping instability is 0, as a round one without ice, does not gallop.");
                 return (0, 1);
-            }, "no ice on the round section");
+            });
+            return body.Input.Strips.Any(strip => strip.Section.IsRound) ? still.Assuming("no ice on the round section") : still;
         }
         double vortexRange = VortexShedding.RangeFactor * r.MeanSpeed.MetersPerSecond;
         if (r.Interacts && r.VortexSpeed.MetersPerSecond <= vortexRange && r.OnsetSpeed.Value.MetersPerSecond > vortexRange)

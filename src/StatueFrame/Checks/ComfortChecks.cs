@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -20,7 +21,7 @@ public static class ComfortChecks
         var subject = new CheckSubject("comfort.sway", Title, platform, situation);
         double a = peak.MetersPerSecondSquared, f = frequency.Hertz;
         if (!ComfortCurves.IsInside(f, ComfortCurves.YearlyRange))
-            return Check.NotChecked(subject, $"the curve of ISO 10137 runs from 0.06 to 5 Hz; the frequency is {f:0.###} Hz", ComfortCurves.Iso10137);
+            return Check.NotChecked(subject, Invariant($"the curve of ISO 10137 runs from 0.06 to 5 Hz; the frequency is {f:0.###} Hz"), ComfortCurves.Iso10137);
         return Check.Of(subject, Dimension.Acceleration, ComfortCurves.Iso10137, w =>
         {
             w.Given(f, Dimension.Frequency, "lowest natural frequency");
@@ -40,7 +41,7 @@ public static class ComfortChecks
         var subject = new CheckSubject("comfort.storm-sway", Title, platform, situation);
         double a = rms.MetersPerSecondSquared, f = frequency.Hertz;
         if (!ComfortCurves.IsInside(f, ComfortCurves.RmsRange))
-            return Check.NotChecked(subject, $"the curve of ISO 6897 runs from 0.063 to 1 Hz; the frequency is {f:0.###} Hz", ComfortCurves.Iso6897);
+            return Check.NotChecked(subject, Invariant($"the curve of ISO 6897 runs from 0.063 to 1 Hz; the frequency is {f:0.###} Hz"), ComfortCurves.Iso6897);
         return Check.Of(subject, Dimension.Acceleration, ComfortCurves.Iso6897, w =>
         {
             w.Given(f, Dimension.Frequency, "natural frequency");

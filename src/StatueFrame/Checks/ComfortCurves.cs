@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -23,7 +24,7 @@ public static class ComfortCurves
     {
         double f = frequency.Hertz;
         if (!IsInside(f, YearlyRange))
-            throw new ArgumentOutOfRangeException(nameof(frequency), $"The curve runs from 0.06 to 5 Hz, not to {f} Hz.");
+            throw new ArgumentOutOfRangeException(nameof(frequency), Invariant($"The curve runs from 0.06 to 5 Hz, not to {f} Hz."));
         return Acceleration.FromMetersPerSecondSquared(YearlyPeak(null, f, use));
     }
 
@@ -37,7 +38,7 @@ public static class ComfortCurves
     {
         double f = frequency.Hertz;
         if (!IsInside(f, RmsRange))
-            throw new ArgumentOutOfRangeException(nameof(frequency), $"The curve runs from 0.063 to 1 Hz, not to {f} Hz.");
+            throw new ArgumentOutOfRangeException(nameof(frequency), Invariant($"The curve runs from 0.063 to 1 Hz, not to {f} Hz."));
         return Acceleration.FromMetersPerSecondSquared(FiveYearRms(null, f));
     }
 

@@ -1,16 +1,17 @@
 using StatueFrame.Mechanics;
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
-/// <summary>A position, in the axes that the context names.</summary>
+/// <summary>A position, in the axes that the context names; each coordinate from −1000 to 1000 m.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="X">Coordinate along x.</param>
 /// <param name="Y">Coordinate along y.</param>
 /// <param name="Z">Coordinate along z.</param>
 public readonly record struct Point3(Length X, Length Y, Length Z)
 {
-    /// <summary>A position given in metres.</summary>
+    /// <summary>A position given in meters.</summary>
     public static Point3 FromMeters(double x, double y, double z) =>
         new(Length.FromMeters(x), Length.FromMeters(y), Length.FromMeters(z));
 
@@ -25,6 +26,6 @@ public readonly record struct Point3(Length X, Length Y, Length Z)
         v.Within(Z, Z.Meters, -1000, 1000);
     }
 
-    /// <summary>The coordinates in brackets.</summary>
-    public override string ToString() => $"({X}, {Y}, {Z})";
+    /// <summary>The coordinates in brackets, as in "(1.5 m, 0 m, 12 m)".</summary>
+    public override string ToString() => Invariant($"({X}, {Y}, {Z})");
 }

@@ -23,10 +23,10 @@ public sealed record Limb
     /// <summary>The level it starts at: a level of the trunk, or "other limb/level" of a limb listed before.</summary>
     public required string From { get; init; }
 
-    /// <summary>Where the axis starts, from the center of that level, in the statue's axes.</summary>
+    /// <summary>Where the axis starts, from the center of that level, in the statue's axes; that center by default.</summary>
     public Point3 Root { get; init; }
 
-    /// <summary>Plan angle of the axis, anticlockwise from x.</summary>
+    /// <summary>Plan angle of the axis, anticlockwise from +x, −360° to 360°.</summary>
     public required Angle Heading { get; init; }
 
     /// <summary>Angle of the axis above the horizontal, −90° to 90°.</summary>

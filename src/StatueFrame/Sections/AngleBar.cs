@@ -9,8 +9,9 @@ namespace StatueFrame;
 /// <remarks>
 /// Immutable and safe to share between threads. Rolled angles have a fillet and rounded toes, which change area,
 /// inertia and centroid by one or two percent. Torsion as of thin walls, J = (a + b − t) t³/3. Shear areas from the
-/// energy of the shear flow along the middle line; 5/6 of one leg for equal legs. Moduli are the least of all corners. The shear center lies where the legs meet, not at the centroid: that a force
-/// through the centroid also twists the bar is not in these numbers.
+/// energy of the shear flow along the middle line; 5/6 of one leg for equal legs. Moduli are the least of all corners.
+/// The shear center lies where the legs meet, not at the centroid: that a force through the centroid also twists the bar
+/// is not in these numbers.
 /// </remarks>
 /// <param name="LongLeg">Outer length a of the longer leg; 5 mm to 2 m.</param>
 /// <param name="ShortLeg">Outer length b of the shorter leg, at most the longer; 5 mm to 2 m.</param>

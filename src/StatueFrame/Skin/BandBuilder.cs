@@ -5,7 +5,7 @@ namespace StatueFrame;
 /// <summary>Cuts a skin into bands.</summary>
 internal static class BandBuilder
 {
-    /// <summary>How far, in metres, the outermost band edges may lie from the end stations that they mean.</summary>
+    /// <summary>How far, in meters, the outermost band edges may lie from the end stations that they mean.</summary>
     public const double EdgeTolerance = 1e-6;
 
     /// <summary>The bands from the lowest up. The skin must have passed <see cref="Skin.Validate"/>.</summary>

@@ -124,7 +124,7 @@ internal sealed class SkinBand
     /// <param name="wind">Unit vector in body axes, the way the wind blows.</param>
     public double ProjectedWidth(in PlanStretch strip, Vector3D wind) => MidOutline.WindwardWidth(strip, wind.X, wind.Y);
 
-    /// <summary>The position on the mid outline nearest to a point, in metres anticlockwise from vertex 0.</summary>
+    /// <summary>The position on the mid outline nearest to a point, in meters anticlockwise from vertex 0.</summary>
     public double NearestPerimeterPosition(double x, double y) => MidOutline.NearestPosition(x, y);
 
     private static Vector3D Center(PlanCurve curve, double z) => new(curve.CentroidX, curve.CentroidY, z);

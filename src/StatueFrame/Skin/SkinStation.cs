@@ -9,7 +9,7 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record SkinStation
 {
-    /// <summary>Distance along the body's axis: the height above the tower's base, or along a limb from its root.</summary>
+    /// <summary>Distance along the body's axis: the height above the tower's base, or along a limb from its root; −1000 to 1000 m.</summary>
     public required Length Elevation { get; init; }
 
     /// <summary>The outline in the plane across the axis.</summary>

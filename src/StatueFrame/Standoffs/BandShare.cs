@@ -10,6 +10,9 @@ namespace StatueFrame;
 /// <param name="Mass">Mass of sheet and armature in the strip, kg.</param>
 internal readonly record struct BandShare(double From, double To, double Height, double Mass)
 {
+    /// <summary>The strip's area over that of a band whose height along the axis is <paramref name="bandHeight"/>, m.</summary>
+    public double PartOf(double bandHeight) => (To - From) * Height / bandHeight;
+
     /// <summary>
     /// Splits a closed outline among bars. Bars at one place share what lies around them evenly; the shares make up the
     /// whole outline.

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace StatueFrame;
 
 /// <summary>A segment given by its rigidities and mass: a core whose make is settled elsewhere.</summary>
-/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <remarks>Immutable and safe to share between threads. Rigidities are from 1 to 1e18 N·m² or N.</remarks>
 public sealed record CoreSegment : TowerSegment
 {
     /// <summary>Rigidity E·I against bending in the x–z plane.</summary>
@@ -26,7 +26,7 @@ public sealed record CoreSegment : TowerSegment
     /// <summary>Shear rigidity G·A_s for sway along y; null for no shear deformation.</summary>
     public Force? ShearY { get; init; }
 
-    /// <summary>Mass per length.</summary>
+    /// <summary>Mass per length; zero by default, at most 1e6 kg/m.</summary>
     public LinearDensity Mass { get; init; }
 
     /// <summary>As a beam section whose local z lies along the tower's x.</summary>

@@ -16,7 +16,7 @@ public sealed record MemberSegment : TowerSegment
     public required Material Material { get; init; }
 
     /// <summary>
-    /// Turn of the section about the member's axis. At 0 the strong axis y of the section lies along the tower's y axis,
+    /// Turn of the section about the member's axis, −360° to 360°. At 0 the strong axis y of the section lies along the tower's y axis,
     /// so that bending in the x–z plane meets the greater stiffness.
     /// </summary>
     public Angle Roll { get; init; }

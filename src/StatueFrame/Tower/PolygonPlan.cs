@@ -5,8 +5,8 @@ namespace StatueFrame;
 /// <summary>A regular polygon of three or more legs on a circle.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="LegCount">Number of legs, 3 to 24.</param>
-/// <param name="Diameter">Diameter of the circle through the leg axes.</param>
-/// <param name="FirstLeg">Plan angle of the first leg, anticlockwise from x.</param>
+/// <param name="Diameter">Diameter of the circle through the leg axes, 0.02 to 60 m.</param>
+/// <param name="FirstLeg">Plan angle of the first leg, anticlockwise from +x, −360° to 360°.</param>
 public sealed record PolygonPlan(int LegCount, Length Diameter, Angle FirstLeg = default) : TowerPlan
 {
     internal override (double X, double Y)[] Legs

@@ -4,8 +4,8 @@ namespace StatueFrame;
 
 /// <summary>A rectangle of four legs with sides parallel to x and y.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-/// <param name="WidthX">Distance between leg axes along x.</param>
-/// <param name="WidthY">Distance between leg axes along y.</param>
+/// <param name="WidthX">Distance between leg axes along x, 0.02 to 60 m.</param>
+/// <param name="WidthY">Distance between leg axes along y, 0.02 to 60 m.</param>
 public sealed record RectangularPlan(Length WidthX, Length WidthY) : TowerPlan
 {
     internal override (double X, double Y)[] Legs

@@ -4,7 +4,7 @@ namespace StatueFrame;
 
 /// <summary>A circle, for tubes, masts and cores.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-/// <param name="Diameter">Outer diameter, where standoffs attach.</param>
+/// <param name="Diameter">Outer diameter, where standoffs attach; 0.02 to 60 m.</param>
 public sealed record RoundPlan(Length Diameter) : TowerPlan
 {
     private const int Sides = 72;

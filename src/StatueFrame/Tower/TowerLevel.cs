@@ -8,13 +8,13 @@ namespace StatueFrame;
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Name">Short name, unique in its tower, as in "L7" or "neck".</param>
-/// <param name="Elevation">Distance along the tower's axis from its base; levels are listed from the base up.</param>
+/// <param name="Elevation">Distance along the tower's axis from its base; levels are listed from the base up, at least 1 mm apart; −1 to 1000 m.</param>
 public sealed record TowerLevel(string Name, Length Elevation)
 {
-    /// <summary>Offset of the plan's center from the tower's axis along x; 0 unless the tower leans or steps.</summary>
+    /// <summary>Offset of the plan's center from the tower's axis along x, −100 to 100 m; 0 unless the tower leans or steps.</summary>
     public Length OffsetX { get; init; }
 
-    /// <summary>Offset of the plan's center from the tower's axis along y.</summary>
+    /// <summary>Offset of the plan's center from the tower's axis along y, −100 to 100 m; 0 unless the tower leans or steps.</summary>
     public Length OffsetY { get; init; }
 
     /// <summary>

@@ -302,6 +302,31 @@ public class StatuePropertyTests
         }, iter: 30);
 
     [Fact]
+    public void Limp_strips_of_a_level_limb_share_the_wind_along_its_axis()
+    {
+        SampleStatue sample = new();
+        Statue statue = sample.Statue;
+        Limb wing = statue.Limbs[0] with { Inclination = default };
+        StatueModel model = StatueModel.Build(statue with { Limbs = [wing], Points = [], Fittings = [] });
+        LoadCase loadCase = model.Respond(new Situation { Name = "wind", Actions = [sample.Wind(wing.Heading.Radians)] }).Cases[0];
+        double area = 0, shared = 0;
+        foreach (SkinBand band in model.Bodies[1].Bands)
+            area += band.TaperArea + band.CapArea;
+        foreach ((RingElement ring, int band) in model.Rings.Where(r => model.BandAt(r.BandInStatue).Body == model.Bodies[1]))
+        {
+            double q = 0.5 * 1.25 * SampleStatue.Gust * SampleStatue.Gust * 1.3 * 1.1;
+            foreach (BarModel bar in ring.Bars)
+            {
+                var f = new double[12];
+                if (loadCase.ForcesOf(ring, bar, band, SkinAssumption.LimpSkin, f))
+                    shared += new Vector3D(f[6], f[7], f[8]).Length / q;
+            }
+        }
+        Assert.True(area > 0.1);
+        Assert.Equal(area, shared, 1e-6 * area);
+    }
+
+    [Fact]
     public void Energy_shares_of_a_mode_make_one()
     {
         // A limb that starts in the very center of its level shares the level's node.

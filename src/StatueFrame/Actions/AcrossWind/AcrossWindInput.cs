@@ -12,16 +12,16 @@ public sealed record AcrossWindInput
     /// <summary>The cross-sections of trunk and limbs; a body that has none is not checked.</summary>
     public ValueList<BodySection> Sections { get; init; } = [];
 
-    /// <summary>The greatest amplitude allowed anywhere on the statue; without it an amplitude is told but not checked.</summary>
+    /// <summary>The greatest amplitude allowed anywhere on the statue; 1 µm to 10 m. Without it an amplitude is told but not checked.</summary>
     public Length? AmplitudeLimit { get; init; }
 
-    /// <summary>Modes above this frequency are left out; null takes all that were computed.</summary>
+    /// <summary>Modes above this frequency, 0.001 to 1000 Hz, are left out; null takes all that were computed.</summary>
     public Frequency? CutOff { get; init; }
 
-    /// <summary>Expected life in years, for the number of cycles; null takes 50.</summary>
+    /// <summary>Expected life in years, for the number of cycles, 0.01 to 1000; null takes 50.</summary>
     public double? LifeYears { get; init; }
 
-    /// <summary>Bandwidth factor ε₀, 0.1 to 0.3; null takes 0.3.</summary>
+    /// <summary>Bandwidth factor ε₀, 0.01 to 1; the standard has 0.1 to 0.3, and null takes 0.3.</summary>
     public double? BandwidthFactor { get; init; }
 
     internal double LifeYearsInUse => LifeYears ?? 50;

@@ -64,7 +64,7 @@ public sealed record BluffSection
             GallopingFactor = depthToWidth <= gallopingRatios[^1] ? Interpolate(gallopingRatios, gallopingValues, depthToWidth) : null,
             Source = Source.En1991_1_4("Figure E.1, Tables E.2 and E.7"),
         }
-        : throw new ArgumentOutOfRangeException(nameof(depthToWidth), $"d/b must be from 0.5 to 10, is {depthToWidth}.");
+        : throw new ArgumentOutOfRangeException(nameof(depthToWidth), Invariant($"d/b must be from 0.5 to 10, is {depthToWidth}."));
 
     /// <summary>A section of the user's own, as measured in a wind tunnel.</summary>
     /// <param name="strouhalNumber">Strouhal number St, 0.03 to 0.5.</param>
@@ -87,7 +87,7 @@ public sealed record BluffSection
     /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is not above 0.</exception>
     public double BasicLateralCoefficient(double reynoldsNumber) => reynoldsNumber is > 0 and < double.PositiveInfinity
         ? Lateral ?? Interpolate(roundLogs, roundLaterals, Math.Log(reynoldsNumber))
-        : throw new ArgumentOutOfRangeException(nameof(reynoldsNumber), $"Must be above 0, is {reynoldsNumber}.");
+        : throw new ArgumentOutOfRangeException(nameof(reynoldsNumber), Invariant($"Must be above 0, is {reynoldsNumber}."));
 
     /// <summary>The section in words.</summary>
     public override string ToString() => Name;

@@ -9,7 +9,7 @@ public sealed record VortexInput
     /// <summary>The pieces of the body in order along its axis, without gaps; at least one.</summary>
     public required ValueList<VortexStrip> Strips { get; init; }
 
-    /// <summary>Natural frequency n of the mode.</summary>
+    /// <summary>Natural frequency n of the mode, 0.001 to 1000 Hz.</summary>
     public required Frequency Frequency { get; init; }
 
     /// <summary>
@@ -18,10 +18,10 @@ public sealed record VortexInput
     /// </summary>
     public required LinearDensity EquivalentMass { get; init; }
 
-    /// <summary>Logarithmic decrement δ without the wind, of structure and dampers; above 0, at most 3.</summary>
+    /// <summary>Logarithmic decrement δ without the wind, of structure and dampers; 0.0001 to 3.</summary>
     public required double LogDecrement { get; init; }
 
-    /// <summary>Density of the air ρ; 1.25 kg/m³ by default.</summary>
+    /// <summary>Density of the air ρ, 0.5 to 1.6 kg/m³; 1.25 kg/m³ by default.</summary>
     public Density AirDensity { get; init; } = Density.FromKilogramsPerCubicMeter(1.25);
 
     /// <summary>
@@ -30,13 +30,13 @@ public sealed record VortexInput
     /// </summary>
     public int? ReferenceStrip { get; init; }
 
-    /// <summary>Expected life in years, for the number of cycles; 50 by default.</summary>
+    /// <summary>Expected life in years, for the number of cycles, 0.01 to 1000; 50 by default.</summary>
     public double LifeYears { get; init; } = 50;
 
-    /// <summary>Bandwidth factor ε₀ of the range of speeds with vortex vibration, 0.1 to 0.3; 0.3 by default.</summary>
+    /// <summary>Bandwidth factor ε₀ of the range of speeds with vortex vibration, 0.01 to 1; the standard has 0.1 to 0.3, and 0.3 is taken by default.</summary>
     public double BandwidthFactor { get; init; } = 0.3;
 
-    /// <summary>√2 times the mode of the Weibull distribution of wind speed v₀; null takes a fifth of v_m.</summary>
+    /// <summary>√2 times the mode of the Weibull distribution of wind speed v₀; 0.1 to 50 m/s; null takes a fifth of v_m.</summary>
     public Speed? WeibullSpeed { get; init; }
 
     internal void Validate(Validator v)

@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -53,14 +54,14 @@ public static class VortexShedding
     /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not a number.</exception>
     public static double CorrelationLengthToWidth(double amplitudeToWidth) => amplitudeToWidth >= 0
         ? Math.Clamp(4.8 + 12 * amplitudeToWidth, 6, 12)
-        : throw new ArgumentOutOfRangeException(nameof(amplitudeToWidth), $"Must be zero or more, is {amplitudeToWidth}.");
+        : throw new ArgumentOutOfRangeException(nameof(amplitudeToWidth), Invariant($"Must be zero or more, is {amplitudeToWidth}."));
 
     /// <summary>c_lat over c_lat,0: 1 up to v_crit = 0.83 v_m, then falling to 0 at 1.25 v_m. Table E.3.</summary>
     /// <param name="speedRatio">Critical over mean speed v_crit/v_m,Lj, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not a number.</exception>
     public static double LateralReduction(double speedRatio) => speedRatio >= 0
         ? Math.Clamp(3 - 2.4 * speedRatio, 0, 1)
-        : throw new ArgumentOutOfRangeException(nameof(speedRatio), $"Must be zero or more, is {speedRatio}.");
+        : throw new ArgumentOutOfRangeException(nameof(speedRatio), Invariant($"Must be zero or more, is {speedRatio}."));
 
     /// <summary>
     /// Number of load cycles N = 2 T n ε₀ (v_crit/v₀)² exp(−(v_crit/v₀)²), (E.10), before the least number 10⁴ of the

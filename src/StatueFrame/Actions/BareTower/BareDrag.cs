@@ -58,20 +58,7 @@ internal static class BareDrag
     }
 
     /// <summary>c_f,0 of a sharp-edged rectangle, Figure 7.23 of EN 1991-1-4: read off, linear in the logarithm of d/b.</summary>
-    internal static double RectangleCoefficient(double ratio)
-    {
-        if (ratio <= rectangle[0].Ratio)
-            return rectangle[0].Coefficient;
-        for (int i = 1; i < rectangle.Length; i++)
-        {
-            if (ratio <= rectangle[i].Ratio)
-            {
-                double t = Math.Log(ratio / rectangle[i - 1].Ratio) / Math.Log(rectangle[i].Ratio / rectangle[i - 1].Ratio);
-                return rectangle[i - 1].Coefficient + t * (rectangle[i].Coefficient - rectangle[i - 1].Coefficient);
-            }
-        }
-        return rectangle[^1].Coefficient;
-    }
+    internal static double RectangleCoefficient(double ratio) => SemiLogChart.Read(rectangle, ratio);
 
     private static double Lattice(LatticeFace[] faces, double direction, LatticeRule rule)
     {

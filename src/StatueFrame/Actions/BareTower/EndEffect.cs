@@ -14,18 +14,5 @@ internal static class EndEffect
     }
 
     /// <summary>End-effect factor ψ_λ of a solid body, Figure 7.36 with φ = 1: read off to 0.01, linear in the logarithm of λ.</summary>
-    public static double Factor(double slenderness)
-    {
-        if (slenderness <= solid[0].Slenderness)
-            return solid[0].Factor;
-        for (int i = 1; i < solid.Length; i++)
-        {
-            if (slenderness <= solid[i].Slenderness)
-            {
-                double t = Math.Log(slenderness / solid[i - 1].Slenderness) / Math.Log(solid[i].Slenderness / solid[i - 1].Slenderness);
-                return solid[i - 1].Factor + t * (solid[i].Factor - solid[i - 1].Factor);
-            }
-        }
-        return 1;
-    }
+    public static double Factor(double slenderness) => SemiLogChart.Read(solid, slenderness);
 }

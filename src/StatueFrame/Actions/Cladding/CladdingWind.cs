@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -138,7 +139,7 @@ public sealed record CladdingWind
     private IEnumerable<Assumption> Defaults()
     {
         if (Internal is null)
-            yield return new Assumption("pressure inside the skin", $"c_pi +{Inside.Greatest} or {Inside.Least}, leaks all round", Inside.Source);
+            yield return new Assumption("pressure inside the skin", Invariant($"c_pi +{Inside.Greatest} or {Inside.Least}, leaks all round"), Inside.Source);
         if (LoadedArea is null)
             yield return new Assumption("loaded area of skin", "1 m²", Source.En1991_1_4("7.2.1 (1)"));
     }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -33,9 +34,9 @@ public abstract record ExternalPressure
         v.ThrowIfAny();
         double alpha = fromWind.Radians, area = loadedArea.SquareMeters, gust = gustSpeed.MetersPerSecond;
         if (!(area is >= 0.01 and <= 1000))
-            throw new ArgumentOutOfRangeException(nameof(loadedArea), $"The loaded area must be from 0.01 to 1000 m², is {area} m².");
+            throw new ArgumentOutOfRangeException(nameof(loadedArea), Invariant($"The loaded area must be from 0.01 to 1000 m², is {area} m²."));
         if (!(gust is >= 1 and <= 200))
-            throw new ArgumentOutOfRangeException(nameof(gustSpeed), $"The gust speed must be from 1 to 200 m/s, is {gust} m/s.");
+            throw new ArgumentOutOfRangeException(nameof(gustSpeed), Invariant($"The gust speed must be from 1 to 200 m/s, is {gust} m/s."));
         return At(Math.Abs(Math.IEEERemainder(alpha, 2 * Math.PI)), area, gust);
     }
 

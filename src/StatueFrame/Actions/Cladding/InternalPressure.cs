@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -5,8 +7,8 @@ namespace StatueFrame;
 /// worse acts with each external pressure. Positive presses outward.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-/// <param name="Greatest">The greatest c_pi, −2.5 to 1.5.</param>
-/// <param name="Least">The least c_pi, at most the greatest.</param>
+/// <param name="Greatest">The greatest c_pi, −2.7 to 1.5.</param>
+/// <param name="Least">The least c_pi, −2.7 to the greatest.</param>
 /// <param name="Source">Where the coefficients come from.</param>
 public sealed record InternalPressure(double Greatest, double Least, Source Source)
 {
@@ -30,7 +32,7 @@ public sealed record InternalPressure(double Greatest, double Least, Source Sour
     public static InternalPressure DominantOpening(double openingRatio, double greatestOutside, double leastOutside)
     {
         if (!(openingRatio >= 2))
-            throw new ArgumentOutOfRangeException(nameof(openingRatio), $"A face is dominant with at least 2 times the openings of the others, not {openingRatio}.");
+            throw new ArgumentOutOfRangeException(nameof(openingRatio), Invariant($"A face is dominant with at least 2 times the openings of the others, not {openingRatio}."));
         if (!(greatestOutside is >= -3 and <= 1.5))
             throw new ArgumentOutOfRangeException(nameof(greatestOutside));
         if (!(leastOutside >= -3 && leastOutside <= greatestOutside))

@@ -4,6 +4,8 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads. Source: EN 1990:2002+A1:2005, Tables A1.2(A), A1.2(B), B3.</remarks>
 public sealed record En1990Factors
 {
+    private const string Hint = "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.";
+
     /// <summary>The recommended factors.</summary>
     public static En1990Factors Recommended { get; } = new();
 
@@ -32,13 +34,13 @@ public sealed record En1990Factors
     {
         var v = new Validator();
         Validator at = v.At(nameof(En1990Factors));
-        at.InRange(PermanentUnfavorable, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(PermanentFavorable, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(Variable, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(Reduction, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(PermanentDestabilizing, 1, 2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(PermanentStabilizing, 0.5, 1, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
-        at.InRange(ConsequenceFactor, 0.8, 1.2, "See EN 1990, Tables A1.2(A) and A1.2(B), and the National Annex.");
+        at.InRange(PermanentUnfavorable, 1, 2, Hint);
+        at.InRange(PermanentFavorable, 0.5, 1, Hint);
+        at.InRange(Variable, 1, 2, Hint);
+        at.InRange(Reduction, 0.5, 1, Hint);
+        at.InRange(PermanentDestabilizing, 1, 2, Hint);
+        at.InRange(PermanentStabilizing, 0.5, 1, Hint);
+        at.InRange(ConsequenceFactor, 0.8, 1.2, Hint);
         v.ThrowIfAny();
     }
 }

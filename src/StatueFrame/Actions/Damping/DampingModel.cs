@@ -84,7 +84,7 @@ public sealed record DampingModel
     public double Total(double aerodynamicDecrement) =>
         double.IsFinite(aerodynamicDecrement)
             ? StillAirDecrement + aerodynamicDecrement
-            : throw new ArgumentOutOfRangeException(nameof(aerodynamicDecrement), $"Must be finite, is {aerodynamicDecrement}.");
+            : throw new ArgumentOutOfRangeException(nameof(aerodynamicDecrement), Invariant($"Must be finite, is {aerodynamicDecrement}."));
 
     internal void Validate(Validator v)
     {
@@ -108,10 +108,10 @@ public sealed record DampingModel
     private static double Ratio(double dampingRatio) =>
         dampingRatio is >= 0 and < 1
             ? dampingRatio
-            : throw new ArgumentOutOfRangeException(nameof(dampingRatio), $"Must be from 0 to below 1, is {dampingRatio}.");
+            : throw new ArgumentOutOfRangeException(nameof(dampingRatio), Invariant($"Must be from 0 to below 1, is {dampingRatio}."));
 
     private static double Decrement(double decrement) =>
         decrement is >= 0 and < double.PositiveInfinity
             ? decrement
-            : throw new ArgumentOutOfRangeException(nameof(decrement), $"Must be zero or more, is {decrement}.");
+            : throw new ArgumentOutOfRangeException(nameof(decrement), Invariant($"Must be zero or more, is {decrement}."));
 }

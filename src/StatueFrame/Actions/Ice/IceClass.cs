@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -71,7 +72,7 @@ public sealed record IceClass
         ArgumentOutOfRangeException.ThrowIfGreaterThan(number, rimeMasses.Length);
         double rho = density?.KilogramsPerCubicMeter ?? 500;
         if (!(rho is >= 200 and <= 900))
-            throw new ArgumentOutOfRangeException(nameof(density), $"Rime weighs 200 to 900 kg/m³, not {rho}.");
+            throw new ArgumentOutOfRangeException(nameof(density), Invariant($"Rime weighs 200 to 900 kg/m³, not {rho}."));
         return new IceClass($"R{number}", 0, rimeMasses[number - 1], rho, rimeFactors[number - 1]);
     }
 
@@ -82,7 +83,7 @@ public sealed record IceClass
     {
         double d = diameter.Meters;
         if (!(d is >= 1e-3 and <= 0.3))
-            throw new ArgumentOutOfRangeException(nameof(diameter), $"The classes hold for members of 1 to 300 mm, not {1000 * d} mm.");
+            throw new ArgumentOutOfRangeException(nameof(diameter), Invariant($"The classes hold for members of 1 to 300 mm, not {1000 * d} mm."));
         return LinearDensity.FromKilogramsPerMeter(IsGlaze ? OnRod(d) : rodMass);
     }
 

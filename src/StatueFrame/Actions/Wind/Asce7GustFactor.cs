@@ -71,11 +71,11 @@ public sealed record Asce7GustFactor
 
     /// <summary>The gust-effect factor G_f of a flexible structure: lowest natural frequency below 1 Hz.</summary>
     /// <param name="wind">The wind.</param>
-    /// <param name="height">Height h of the top above ground.</param>
-    /// <param name="width">Width B across the wind.</param>
-    /// <param name="depth">Depth L along the wind.</param>
-    /// <param name="frequency">Lowest natural frequency n₁ of swaying along the wind, at least 0.01 Hz.</param>
-    /// <param name="dampingRatio">Damping ratio β, as in 0.01, at most 0.5.</param>
+    /// <param name="height">Height h of the top above ground, above 0 to 2000 m.</param>
+    /// <param name="width">Width B across the wind, above 0 to 2000 m.</param>
+    /// <param name="depth">Depth L along the wind, above 0 to 2000 m.</param>
+    /// <param name="frequency">Lowest natural frequency n₁ of swaying along the wind, 0.01 to 1000 Hz.</param>
+    /// <param name="dampingRatio">Damping ratio β, as in 0.01, above 0 to 0.5.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
     /// <exception cref="InvalidStatueException">The wind is not valid.</exception>
     public static Asce7GustFactor Flexible(AsceWind wind, Length height, Length width, Length depth, Frequency frequency, double dampingRatio)

@@ -18,7 +18,7 @@ public sealed record AsceWind : WindProfile
     /// <summary>Edition of the standard.</summary>
     public required AsceEdition Edition { get; init; }
 
-    /// <summary>Basic wind speed V: the 3-second gust at 33 ft over exposure C, from the map of the risk category.</summary>
+    /// <summary>Basic wind speed V: the 3-second gust at 33 ft over exposure C, from the map of the risk category; 10 to 130 m/s.</summary>
     public required Speed BasicSpeed { get; init; }
 
     /// <summary>Exposure B, C or D.</summary>
@@ -28,9 +28,8 @@ public sealed record AsceWind : WindProfile
     public double? TopographicFactor { get; init; }
 
     /// <summary>
-    /// Wind directionality factor K_d, from 0.8 to 1; null takes 1, which
-    /// makes no reduction.
-    /// The table asks for more on chimneys, tanks and similar structures: 0.90 square, 0.95 or 1.0 round.
+    /// Wind directionality factor K_d, from 0.8 to 1; null takes 1, which makes no reduction. Table 26.6-1 has 0.85 for
+    /// buildings, and for chimneys, tanks and similar structures 0.90 when square, 0.95 or 1.0 when round.
     /// </summary>
     public double? DirectionalityFactor { get; init; }
 
@@ -46,7 +45,7 @@ public sealed record AsceWind : WindProfile
     /// <inheritdoc/>
     public override IReadOnlyList<Assumption> Assumptions => [.. Defaults()];
 
-    /// <summary>Ground elevation factor K_e = exp(−0.000119 z_e), z_e in metres (Table 26.9-1).</summary>
+    /// <summary>Ground elevation factor K_e = exp(−0.000119 z_e), z_e in meters (Table 26.9-1).</summary>
     public double ElevationFactor => Math.Exp(-0.000119 * (GroundElevation?.Meters ?? 0));
 
     /// <summary>Velocity pressure exposure coefficient K_z = 2.01 (z/z_g)^(2/α), in the 2022 edition 2.41 (z/z_g)^(2/α).</summary>
@@ -84,7 +83,7 @@ public sealed record AsceWind : WindProfile
             yield return Invariant($"{EditionSource("Table 26.10-1")}: the top is {greatestHeight:g4} m above ground, above the gradient height of {Constants.Gradient:g4} m; the pressure is held constant there.");
     }
 
-    private Source EditionSource(string place) =>
+    internal Source EditionSource(string place) =>
         Edition == AsceEdition.Asce7_16 ? Source.Asce7_16(place) : Source.Asce7_22(place);
 
     private IEnumerable<Assumption> Defaults()

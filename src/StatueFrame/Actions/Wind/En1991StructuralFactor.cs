@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -85,11 +86,11 @@ public sealed record En1991StructuralFactor
 
     /// <summary>c_s c_d by procedure 1, Annex B.</summary>
     /// <param name="wind">The wind.</param>
-    /// <param name="height">Height h of the top above ground.</param>
-    /// <param name="width">Width b across the wind.</param>
+    /// <param name="height">Height h of the top above ground, above 0 to 2000 m.</param>
+    /// <param name="width">Width b across the wind, above 0 to 2000 m.</param>
     /// <param name="referenceHeight">Reference height z_s of Figure 6.1, above ground; 0.6 h for a structure that stands on it.</param>
-    /// <param name="frequency">Natural frequency n₁ of swaying along the wind.</param>
-    /// <param name="logDecrement">Total logarithmic decrement of damping δ, as in 0.05; 2π times the damping ratio.</param>
+    /// <param name="frequency">Natural frequency n₁ of swaying along the wind, above 0 to 1000 Hz.</param>
+    /// <param name="logDecrement">Total logarithmic decrement of damping δ, as in 0.05, above 0 to 3; 2π times the damping ratio.</param>
     /// <param name="modeExponent">Exponent ζ of the mode shape (z/h)^ζ, from 0 to 5; for accelerations only.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
     /// <exception cref="InvalidStatueException">The wind is not valid.</exception>
@@ -103,11 +104,11 @@ public sealed record En1991StructuralFactor
     /// <summary>c_s c_d by procedure 2, Annex C.</summary>
     /// <inheritdoc cref="AnnexB(WindProfile, Length, Length, Length, Frequency, double, double)"/>
     /// <param name="wind">The wind.</param>
-    /// <param name="height">Height h of the top above ground.</param>
-    /// <param name="width">Width b across the wind.</param>
+    /// <param name="height">Height h of the top above ground, above 0 to 2000 m.</param>
+    /// <param name="width">Width b across the wind, above 0 to 2000 m.</param>
     /// <param name="referenceHeight">Reference height z_s of Figure 6.1, above ground; 0.6 h for a structure that stands on it.</param>
-    /// <param name="frequency">Natural frequency n₁ of swaying along the wind.</param>
-    /// <param name="logDecrement">Total logarithmic decrement of damping δ.</param>
+    /// <param name="frequency">Natural frequency n₁ of swaying along the wind, above 0 to 1000 Hz.</param>
+    /// <param name="logDecrement">Total logarithmic decrement of damping δ, above 0 to 3.</param>
     /// <param name="modeExponent">
     /// Exponent ζ of the mode shape (z/h)^ζ, from 0 to 5. G_z = (2ζ+1)/(2(ζ+1)²) and K_z = (2ζ+1)/(ζ+1) are what Table C.1
     /// gives for ζ = 0, 1 and 2.
@@ -121,10 +122,10 @@ public sealed record En1991StructuralFactor
 
     /// <summary>Logarithmic decrement of aerodynamic damping δ_a = c_f ρ b v_m(z_s) / (2 n₁ m_e), (F.18).</summary>
     /// <param name="wind">The wind.</param>
-    /// <param name="forceCoefficient">Force coefficient c_f along the wind.</param>
-    /// <param name="width">Width b across the wind.</param>
+    /// <param name="forceCoefficient">Force coefficient c_f along the wind, above 0 to 10.</param>
+    /// <param name="width">Width b across the wind, above 0 to 2000 m.</param>
     /// <param name="referenceHeight">Reference height z_s above ground.</param>
-    /// <param name="frequency">Natural frequency n₁.</param>
+    /// <param name="frequency">Natural frequency n₁, above 0 to 1000 Hz.</param>
     /// <param name="equivalentMass">Equivalent mass per length m_e, (F.14).</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
     /// <exception cref="InvalidStatueException">The wind is not valid.</exception>
@@ -142,10 +143,10 @@ public sealed record En1991StructuralFactor
     /// <summary>
     /// Standard deviation of the acceleration along the wind, σ_a = c_f ρ b I_v v_m² R K_x Φ / m₁, (B.10).
     /// </summary>
-    /// <param name="forceCoefficient">Force coefficient c_f along the wind.</param>
-    /// <param name="width">Width b across the wind.</param>
+    /// <param name="forceCoefficient">Force coefficient c_f along the wind, above 0 to 10.</param>
+    /// <param name="width">Width b across the wind, above 0 to 2000 m.</param>
     /// <param name="equivalentMass">Equivalent mass per length m₁, (F.14).</param>
-    /// <param name="modeOrdinate">Mode shape Φ at the place asked for, 1 where it is greatest.</param>
+    /// <param name="modeOrdinate">Mode shape Φ at the place asked for, above 0 to 1; 1 where it is greatest.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
     public Acceleration AccelerationDeviation(double forceCoefficient, Length width, LinearDensity equivalentMass, double modeOrdinate = 1)
     {
@@ -235,6 +236,6 @@ public sealed record En1991StructuralFactor
         GustInput.Positive(frequency.Hertz, 1000, nameof(frequency));
         GustInput.Positive(logDecrement, 3, nameof(logDecrement));
         if (!(modeExponent >= 0 && modeExponent <= 5))
-            throw new ArgumentOutOfRangeException(nameof(modeExponent), $"Must be from 0 to 5, is {modeExponent}.");
+            throw new ArgumentOutOfRangeException(nameof(modeExponent), Invariant($"Must be from 0 to 5, is {modeExponent}."));
     }
 }

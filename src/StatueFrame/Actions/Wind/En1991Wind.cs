@@ -16,23 +16,23 @@ public sealed record En1991Wind : WindProfile
 {
     /// <summary>
     /// Fundamental basic wind velocity v_b,0: the 10-minute mean at 10 m over terrain II with a yearly probability of 0.02,
-    /// from the national map. A characteristic value: the wind's partial factor is still to be applied.
+    /// from the national map. A characteristic value: the wind's partial factor is still to be applied. 5 to 100 m/s.
     /// </summary>
     public required Speed FundamentalVelocity { get; init; }
 
     /// <summary>Terrain category.</summary>
     public required TerrainCategory Terrain { get; init; }
 
-    /// <summary>Directional factor c_dir; null takes 1.</summary>
+    /// <summary>Directional factor c_dir, 0.3 to 1.5; null takes 1.</summary>
     public double? DirectionFactor { get; init; }
 
-    /// <summary>Season factor c_season; null takes 1.</summary>
+    /// <summary>Season factor c_season, 0.3 to 1.5; null takes 1.</summary>
     public double? SeasonFactor { get; init; }
 
-    /// <summary>Turbulence factor k_I; null takes 1.</summary>
+    /// <summary>Turbulence factor k_I, 0.3 to 2; null takes 1.</summary>
     public double? TurbulenceFactor { get; init; }
 
-    /// <summary>Orography factor c_o, the same at all heights; null takes <see cref="Orography"/>, and 1 without that.</summary>
+    /// <summary>Orography factor c_o, the same at all heights, 0.5 to 2.5; null takes <see cref="Orography"/>, and 1 without that.</summary>
     public double? OrographyFactor { get; init; }
 
     /// <summary>The rise of the ground from which c_o(z) is worked out; not together with <see cref="OrographyFactor"/>.</summary>
@@ -101,10 +101,10 @@ public sealed record En1991Wind : WindProfile
 
     internal double OrographyFactorSi(double z) => OrographyFactor ?? Orography?.FactorSi(z) ?? 1;
 
-    /// <summary>Turbulent length scale L(z) = 300 (z/200)^(0.67 + 0.05 ln z₀), in metres, (B.1).</summary>
+    /// <summary>Turbulent length scale L(z) = 300 (z/200)^(0.67 + 0.05 ln z₀), in meters, (B.1).</summary>
     internal static double LengthScale(double z, double z0) => 300 * Math.Pow(z / 200, 0.67 + 0.05 * Math.Log(z0));
 
-    /// <summary>Roughness length and minimum height, in metres, Table 4.1.</summary>
+    /// <summary>Roughness length and minimum height, in meters, Table 4.1.</summary>
     internal static (double Z0, double ZMin) Roughness(TerrainCategory terrain) => terrain switch
     {
         TerrainCategory.Zero => (0.003, 1),

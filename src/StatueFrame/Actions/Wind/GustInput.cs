@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace StatueFrame;
 
 /// <summary>Guards and the one function that the gust factors of both standards share.</summary>
@@ -7,7 +9,7 @@ internal static class GustInput
     public static double Positive(double value, double most, string name) =>
         value > 0 && value <= most
             ? value
-            : throw new ArgumentOutOfRangeException(name, $"Must be greater than 0 and at most {most} in SI units, is {value}.");
+            : throw new ArgumentOutOfRangeException(name, Invariant($"Must be greater than 0 and at most {most} in SI units, is {value}."));
 
     public static void Valid(WindProfile wind)
     {

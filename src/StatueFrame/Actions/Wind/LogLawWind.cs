@@ -11,19 +11,19 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads. Source of the form: EN 1991-1-4, 4.3.2 (4.4) and 4.4 (4.7) with k_I = c_o = 1.</remarks>
 public sealed record LogLawWind : SiteWind
 {
-    /// <summary>Speed at the reference height.</summary>
+    /// <summary>Speed at the reference height, 1 to 150 m/s.</summary>
     public required Speed ReferenceSpeed { get; init; }
 
-    /// <summary>Height above ground of the reference speed; usually 10 m.</summary>
+    /// <summary>Height above ground of the reference speed, 1 to 500 m and at least d + 4 z₀; usually 10 m.</summary>
     public required Length ReferenceHeight { get; init; }
 
     /// <summary>Roughness length z₀ of the terrain upwind: from 0.0001 m (calm sea) to 3 m (city); 0.05 m for open country.</summary>
     public required Length RoughnessLength { get; init; }
 
-    /// <summary>Height d by which roofs or treetops lift the profile; null takes 0, which is safe.</summary>
+    /// <summary>Height d by which roofs or treetops lift the profile, 0 to 60 m; null takes 0, which is safe.</summary>
     public Length? DisplacementHeight { get; init; }
 
-    /// <summary>Height below which the wind is taken as constant; null takes d plus the greater of 2 m and 10 z₀.</summary>
+    /// <summary>Height below which the wind is taken as constant, d + 4 z₀ to 200 m; null takes d plus the greater of 2 m and 10 z₀.</summary>
     public Length? MinimumHeight { get; init; }
 
     /// <inheritdoc/>

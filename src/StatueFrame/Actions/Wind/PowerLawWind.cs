@@ -10,25 +10,25 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads. Source of the form: common practice (Davenport's power law).</remarks>
 public sealed record PowerLawWind : SiteWind
 {
-    /// <summary>Speed at the reference height.</summary>
+    /// <summary>Speed at the reference height, 1 to 150 m/s.</summary>
     public required Speed ReferenceSpeed { get; init; }
 
-    /// <summary>Height above ground of the reference speed; usually 10 m.</summary>
+    /// <summary>Height above ground of the reference speed, 1 to 500 m; usually 10 m.</summary>
     public required Length ReferenceHeight { get; init; }
 
     /// <summary>Exponent α, from 0 (constant wind) to 0.5; near 0.11 for gusts and 0.16 for means over open country.</summary>
     public required double Exponent { get; init; }
 
     /// <summary>
-    /// Turbulence intensity at the reference height. Must be given when the speed is a mean; with a gust speed, null takes
+    /// Turbulence intensity at the reference height, 0.01 to 0.8. Must be given when the speed is a mean; with a gust speed, null takes
     /// 1/ln(z_ref/z₀).
     /// </summary>
     public double? TurbulenceIntensityAtReference { get; init; }
 
-    /// <summary>Roughness length z₀, for turbulence only; null takes 0.05 m.</summary>
+    /// <summary>Roughness length z₀, for turbulence only, 0.0001 to 3 m; null takes 0.05 m.</summary>
     public Length? RoughnessLength { get; init; }
 
-    /// <summary>Height below which the wind is taken as constant; null takes 2 m.</summary>
+    /// <summary>Height below which the wind is taken as constant, 0.1 to 100 m; null takes 2 m.</summary>
     public Length? MinimumHeight { get; init; }
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ public sealed record TableWind : SiteWind
     /// <summary>The rows, heights ascending; at least one.</summary>
     public required ValueList<WindTableRow> Rows { get; init; }
 
-    /// <summary>Roughness length z₀, for turbulence only; null takes 0.05 m.</summary>
+    /// <summary>Roughness length z₀, for turbulence only, 0.0001 to 3 m; null takes 0.05 m.</summary>
     public Length? RoughnessLength { get; init; }
 
     /// <inheritdoc/>

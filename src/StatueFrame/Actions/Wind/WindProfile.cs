@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -20,7 +21,7 @@ public abstract record WindProfile
     /// <summary>Where the shape of the profile comes from.</summary>
     public abstract Source Source { get; }
 
-    /// <summary>Density of the air ρ; null takes the profile's own default, which is then listed as an assumption.</summary>
+    /// <summary>Density of the air ρ, 0.5 to 1.6 kg/m³; null takes the profile's own default, which is then listed as an assumption.</summary>
     public Density? AirDensity { get; init; }
 
     /// <summary>Every value that the profile took for the user.</summary>
@@ -92,7 +93,7 @@ public abstract record WindProfile
     {
         double z = height.Meters;
         if (!(z >= 0 && z <= 2000))
-            throw new ArgumentOutOfRangeException(nameof(height), $"A height above ground must be from 0 to 2000 m, is {z} m.");
+            throw new ArgumentOutOfRangeException(nameof(height), Invariant($"A height above ground must be from 0 to 2000 m, is {z} m."));
         var v = new Validator();
         Validate(v);
         v.ThrowIfAny();

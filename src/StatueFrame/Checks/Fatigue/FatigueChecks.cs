@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -117,11 +118,11 @@ public static class FatigueChecks
         {
             double part = Damage(group, detail, gammaMf);
             D += part;
-            w.Given("D_part", part, Dimension.Number, $"damage of {(group.Key.Length > 0 ? group.Key : "other cycles")}: {group.Sum(b => b.Cycles):0} cycles, ranges up to {group.Max(b => b.Range.Megapascals):0.#} MPa", miner);
+            w.Given("D_part", part, Dimension.Number, Invariant($"damage of {(group.Key.Length > 0 ? group.Key : "other cycles")}: {group.Sum(b => b.Cycles):0} cycles, ranges up to {group.Max(b => b.Range.Megapascals):0.#} MPa"), miner);
         }
         w.Given("D", D, Dimension.Number, "sum of n/N", miner);
         if (w is not null && D > 0)
-            w.Note(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"At this rate the damage is 1 after {years / D:0.#} years."));
+            w.Note(Invariant($"At this rate the damage is 1 after {years / D:0.#} years."));
         return D;
     }
 }

@@ -1,5 +1,6 @@
 using CsCheck;
 using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Tests.Actions.Ice;
@@ -32,6 +33,32 @@ public class IceTests
         var ice = new IceAction { Class = IceClass.Glaze(2) };
         double expected = statue.Skin!.SheetArea().SquareMeters * 0.02 * 900 * SelfWeight.Gravity;
         Assert.Equal(expected, -Stages.Blow(statue, ice).Base.ForceZ.Newtons, 1e-6 * expected);
+    }
+
+    [Fact]
+    public void Bars_under_limp_skin_carry_the_ice_on_their_strips()
+    {
+        Statue statue = Stages.Statue with { Limbs = [] };
+        var ice = new IceAction { Class = IceClass.Glaze(2) };
+        double expected = statue.Skin!.SheetArea().SquareMeters * 0.02 * 900 * SelfWeight.Gravity;
+        Assert.Equal(1.5 * expected, Down([new SelfWeight(), 1.5 * ice]) - Down([new SelfWeight()]), 1e-6 * expected);
+
+        double Down(ValueList<FactoredAction> actions)
+        {
+            StatueModel model = StatueModel.Build(statue);
+            LoadCase loadCase = model.Respond(new Situation { Name = "ice", Actions = actions }).Cases[0];
+            var f = new double[12];
+            double sum = 0;
+            foreach ((RingElement ring, int band) in model.Rings)
+            {
+                foreach (BarModel bar in ring.Bars)
+                {
+                    loadCase.ForcesOf(ring, bar, band, SkinAssumption.LimpSkin, f);
+                    sum -= bar.Bar.Place.Axes.ToGlobal(new Vector3D(f[6], f[7], f[8])).Z;
+                }
+            }
+            return sum;
+        }
     }
 
     [Fact]
