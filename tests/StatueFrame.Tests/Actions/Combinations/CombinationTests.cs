@@ -80,6 +80,16 @@ public class CombinationTests
     }
 
     [Fact]
+    public void Wind_is_lessened_by_ice_only_where_ice_counts()
+    {
+        VariableAction strong = new(wind, VariableKind.Wind) { Psi = new PsiFactors(0.6, 0.2, 0.1, Source.User) };
+        ValueList<Situation> set = En1990Combinations.Service(weight, strong, visitors, ice);
+        Assert.Equal(0.1, Factor(set, "quasi-permanent", wind), 1e-12);
+        Assert.All(set.Where(s => s.Name.Contains("with ice", StringComparison.Ordinal)), s => Assert.Contains(s.Actions, a => a.Action is IceAction));
+        Assert.Equal(0.5, Factor(set, "characteristic, wind leading, with ice", wind), 1e-12);
+    }
+
+    [Fact]
     public void The_consequence_factor_raises_only_what_is_unfavorable()
     {
         ValueList<Situation> set = En1990Combinations.Strength(weight, En1990Rule.Single, En1990Factors.Recommended with { ConsequenceFactor = 1.1 }, wind);
