@@ -79,6 +79,13 @@ internal sealed class BarEnvelope
         return found;
     }
 
+    /// <summary>The first bar of a ring that a pin at its tower end keeps from standing alone; null when there is none.</summary>
+    public BarResult? FirstThatCannotStand(int firstBar, int count)
+    {
+        int at = Array.FindIndex(worst, firstBar, count, w => !w.StandsAlone);
+        return at < 0 ? null : ResultOf(at);
+    }
+
     private BarResult? Greatest(Func<Worst, double> value)
     {
         if (worst.Length == 0)

@@ -14,7 +14,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
     /// <summary>A wind nearer to the body's axis than 30° is left to other headings: its part across the axis no longer tells.</summary>
     private const double LeastAcross = 0.5;
 
-    /// <summary>A body that moves less than this part of the greatest motion of the statue is not in the mode.</summary>
+    /// <summary>A body that moves less than this part of the greatest motion of any skin, twist included, is not in the mode.</summary>
     private const double StandsStill = 1e-3;
 
     private const double LeastSpeed = 0.1;
@@ -31,13 +31,16 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
     public AcrossWindCase? In(ModeResult mode, ReadOnlySpan<double> shape, ReadOnlySpan<Angle> headings)
     {
         Vector3D[] motion = Motions(body, shape);
-        double greatest = 0;
+        double greatest = 0, surface = 0;
         foreach (BodyModel other in model.Bodies)
+        {
             greatest = Math.Max(greatest, Motions(other, shape).Select(u => u.Length).DefaultIfEmpty().Max());
+            surface = Math.Max(surface, SurfaceMotion(other, shape));
+        }
         AcrossWindCase? worst = null;
         foreach (Angle heading in (ReadOnlySpan<Angle>)[.. Broadside(motion), .. headings])
         {
-            if (InHeading(mode, heading, motion, greatest) is not { } found)
+            if (InHeading(mode, heading, motion, greatest, surface) is not { } found)
                 continue;
             worst = worst is null ? found : Worse(worst, found);
         }
@@ -68,6 +71,19 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         return motion;
     }
 
+    /// <summary>The greatest motion of a body's skin: in a mode that twists it, the centers of its bands stand still.</summary>
+    private double SurfaceMotion(BodyModel of, ReadOnlySpan<double> shape)
+    {
+        double greatest = 0;
+        for (int i = 0; i < of.Bands.Length; i++)
+        {
+            (Vector3D displacement, Vector3D rotation) = model.Motion(shape, of.BandPlaces[i], of.BandPlaces[i].Center);
+            double radius = 0.5 * Math.Max(of.Bands[i].ProjectedWidth(Vector3D.UnitX), of.Bands[i].ProjectedWidth(Vector3D.UnitY));
+            greatest = Math.Max(greatest, displacement.Length + radius * rotation.Length);
+        }
+        return greatest;
+    }
+
     /// <summary>The heading across the axis and across the main direction of the motion, where a horizontal wind has one.</summary>
     private Angle[] Broadside(Vector3D[] motion)
     {
@@ -83,7 +99,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         return Math.Sqrt(across.X * across.X + across.Y * across.Y) > LeastAcross ? [Angle.FromRadians(Math.Atan2(across.Y, across.X)).ToUnit(UnitsNet.Units.AngleUnit.Degree)] : [];
     }
 
-    private AcrossWindCase? InHeading(ModeResult mode, Angle heading, Vector3D[] motion, double greatest)
+    private AcrossWindCase? InHeading(ModeResult mode, Angle heading, Vector3D[] motion, double greatest, double surface)
     {
         (double sin, double cos) = Math.SinCos(heading.Radians);
         Vector3D local = body.Axes.Axes.ToLocal(new Vector3D(cos, sin, 0));
@@ -105,7 +121,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
                 Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(i)), shape,
                 LinearDensity.FromKilogramsPerMeter(band.Mass / length));
         }
-        if (most <= StandsStill * greatest)
+        if (most <= StandsStill * surface)
             return null;
         var vortexInput = new VortexInput
         {

@@ -104,8 +104,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             Check check = BarChecks.Bending(bar, name, fraction);
             lists.Checks.Add(criteria.BarStressFraction is null ? check.Assuming(AllowableStress.Short) : check);
             AddBarByCode(bar);
-            if (!bar.StandsAlone)
-                lists.Checks.Add(Check.NotChecked(new CheckSubject("bars.limp", "standoff under limp skin", bar.Where, name), "a pin at the tower end leaves the bar unable to stand alone; only the rigid ring was looked at", Source.Assumed("standoffs")));
+            if (response.BarEnvelope.FirstThatCannotStand(firstBar, ring.Bars.Length) is { } pinned)
+                lists.Checks.Add(Check.NotChecked(new CheckSubject("bars.limp", "standoff under limp skin", pinned.Where, name), "a pin at the tower end leaves the bar unable to stand alone; only the rigid ring was looked at", Source.Assumed("standoffs")));
             firstBar += ring.Bars.Length;
         }
     }

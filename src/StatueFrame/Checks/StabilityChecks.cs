@@ -16,7 +16,7 @@ public static class StabilityChecks
     public static Check SecondOrder(Stability stability, double least, string situation)
     {
         var subject = new CheckSubject("stability.second-order", "buckling factor of the whole statue", Situation: situation);
-        double alpha_cr = stability.BucklingFactor ?? Stability.GreatestFactor;
+        double alpha_cr = stability.BucklingFactor ?? (stability.Amplification is null ? 1 : Stability.GreatestFactor);
         return Check.Of(subject, Dimension.Number, Limit, w =>
         {
             w?.Note(stability.BucklingFactor is null ? Invariant($"The statue does not buckle below {Stability.GreatestFactor:0} times the loads.") : "The loads times the factor make the statue buckle.");

@@ -11,8 +11,11 @@ internal static class StatueNotChecked
 
     private static IEnumerable<(string Id, string Title, string Reason)> All(StatueModel model)
     {
+        yield return ("stability.second-order", "buckling factor of the whole statue", "no strength situation was given");
         if (model.BarCount > 0)
         {
+            yield return ("bars.bending", "stress in a standoff", "no strength situation was given");
+            yield return ("bars.second-order", "second-order stress of a standoff", "no strength situation was given");
             yield return ("bars.shear", "torsion and transverse shear of standoffs", "no strength situation was given");
             yield return ("bars.strut", "buckling of standoffs as struts", "no strength situation was given");
             yield return ("bars.fatigue", "fatigue of standoffs", "not part of this sheet");

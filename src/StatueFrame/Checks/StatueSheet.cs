@@ -107,8 +107,12 @@ internal sealed class StatueSheet
     {
         Statue statue = model.Statue;
         lists.Assumptions.Add(new Assumption("levels", "rigid in plan", Source.Assumed("model")));
+        if (model.LatticeSegments.Any())
+            lists.Assumptions.Add(new Assumption("horizontals of a lattice at its levels", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
         foreach (BodyModel body in model.Bodies)
         {
+            if (body.Tower.Base.IsFixed)
+                lists.Assumptions.Add(new Assumption($"base of {body.Name}", "held rigidly", Source.Assumed("tower")));
             if (body.Bands.Length > 1 && !body.HasSeams)
                 lists.Assumptions.Add(new Assumption($"bands of {body.Name}", "not tied to each other", Source.Assumed("skin")));
             foreach (SegmentModel segment in body.Segments.Where(s => s.IsTensionOnly))

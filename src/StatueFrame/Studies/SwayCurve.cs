@@ -97,7 +97,7 @@ public sealed class SwayCurve
     {
         double ratio = meanSpeed.MetersPerSecond / designMean;
         if (!(ratio >= 0 && ratio <= 1 + 1e-9))
-            throw new ArgumentOutOfRangeException(nameof(meanSpeed), $"Must be from 0 to the design speed of {designMean:0.00} m/s, is {meanSpeed.MetersPerSecond:0.00} m/s.");
+            throw new ArgumentOutOfRangeException(nameof(meanSpeed), FormattableString.Invariant($"Must be from 0 to the design speed of {designMean:0.00} m/s, is {meanSpeed.MetersPerSecond:0.00} m/s."));
         return RowAt(Math.Min(ratio, 1));
     }
 

@@ -59,7 +59,8 @@ public sealed record VortexInput
         if (Strips.Count > 0 && Strips.All(s => s.Amplitude == 0))
             v.Add(nameof(Strips), "do not move in this mode: all amplitudes are zero", "Take a mode that moves the body across its axis.");
         v.Positive(Frequency, Frequency.Hertz, 1e-3, 1000);
-        v.Positive(EquivalentMass, EquivalentMass.KilogramsPerMeter, 1e-3, double.MaxValue);
+        // A body that hardly moves in its mode has an equivalent mass far above its own.
+        v.Positive(EquivalentMass, EquivalentMass.KilogramsPerMeter, 1e-3, 1e12);
         v.InRange(LogDecrement, 1e-4, 3, "Logarithmic decrements lie near 0.01 to 0.1.");
         v.Positive(AirDensity, AirDensity.KilogramsPerCubicMeter, 0.5, 1.6);
         if (ReferenceStrip is { } strips && (strips < 1 || strips > Strips.Count))

@@ -108,13 +108,14 @@ public sealed record CladdingWind
         double q = Profile.PeakPressureSi(z), gust = Math.Sqrt(2 * q / Profile.Rho), area = LoadedArea?.SquareMeters ?? 1;
         double most = double.NegativeInfinity, least = double.PositiveInfinity;
         Angle mostAt = default, leastAt = default;
+        Func<double, double> around = outside.Around(area, gust);
         foreach (Angle heading in headings.AsSpan())
         {
             foreach (double normal in normals)
             {
                 // The wind comes from heading + π.
                 double alpha = Math.Abs(Math.IEEERemainder(normal - heading.Radians - Math.PI, 2 * Math.PI));
-                double c = outside.At(alpha, area, gust);
+                double c = around(alpha);
                 if (c > most)
                     (most, mostAt) = (c, heading);
                 if (c < least)

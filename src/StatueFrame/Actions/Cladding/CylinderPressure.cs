@@ -43,11 +43,14 @@ public sealed record CylinderPressure : ExternalPressure
             ? [new Assumption("end effect on the pressure of a round body", "none, ψ_λ = 1", Source.En1991_1_4("7.13"))]
             : [];
 
-    internal override double At(double alpha, double area, double gust)
+    internal override double At(double alpha, double area, double gust) => Around(area, gust)(alpha);
+
+    internal override Func<double, double> Around(double area, double gust)
     {
         (double alphaMin, double least, double alphaA, double rear) = AnchorsAt(CylinderDrag.Reynolds(Diameter.Meters, gust));
         double slenderness = BodyLength is { } l ? EndEffect.CylinderSlenderness(l.Meters, Diameter.Meters) : double.PositiveInfinity;
-        return Undisturbed(alpha, alphaMin, least, alphaA, rear) * EndFactor(alpha, alphaMin, alphaA, EndEffect.Factor(slenderness));
+        double end = EndEffect.Factor(slenderness);
+        return alpha => Undisturbed(alpha, alphaMin, least, alphaA, rear) * EndFactor(alpha, alphaMin, alphaA, end);
     }
 
     /// <summary>c_p0, the coefficient without end effect. Angles in radians.</summary>

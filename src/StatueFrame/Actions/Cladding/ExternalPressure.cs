@@ -43,6 +43,9 @@ public abstract record ExternalPressure
     /// <summary>The coefficient at an angle from 0 to π, for an area in m² and a gust in m/s.</summary>
     internal abstract double At(double alpha, double area, double gust);
 
+    /// <summary>The coefficient as a function of the angle, with what does not depend on the angle worked out once.</summary>
+    internal virtual Func<double, double> Around(double area, double gust) => alpha => At(alpha, area, gust);
+
     /// <summary>What is outside the range the coefficients are meant for, one sentence each.</summary>
     internal abstract IEnumerable<string> RangeWarnings(double gust);
 

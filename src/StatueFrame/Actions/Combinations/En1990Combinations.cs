@@ -79,6 +79,9 @@ public static class En1990Combinations
             {
                 string title = Leading(leading, acting);
                 Add($"characteristic, {title}", "6.5.3 (6.14b)", acting, a => a == leading ? 1 : a.PsiInUse.Combination);
+                // Ice that does not count here leaves the situation that is there without it.
+                if (acting.Any(a => a != leading && a.Kind == VariableKind.Ice && a.PsiInUse.QuasiPermanent == 0))
+                    continue;
                 Add($"frequent, {title}", "6.5.3 (6.15b)", acting, a => a == leading ? a.PsiInUse.Frequent : a.PsiInUse.QuasiPermanent);
             }
         }
@@ -119,7 +122,7 @@ public static class En1990Combinations
         string name, LimitState limitState, IReadOnlyList<StatueAction> permanent, double gammaG,
         VariableAction[] acting, Func<VariableAction, double> factor, Source source)
     {
-        IceAction? ice = acting.Select(a => a.Action).OfType<IceAction>().FirstOrDefault();
+        IceAction? ice = acting.Where(a => factor(a) != 0).Select(a => a.Action).OfType<IceAction>().FirstOrDefault();
         var actions = new List<FactoredAction>(permanent.Select(p => gammaG * p));
         var notes = new List<string> { Invariant($"{gammaG:0.###} on permanent") };
         foreach (VariableAction a in acting)

@@ -32,5 +32,5 @@ public sealed record GustMovement
     public required GustEffect<Acceleration> AccelerationAcross { get; init; }
 
     /// <summary>The sway on one line.</summary>
-    public override string ToString() => $"{Point}: sway {Sway}";
+    public override string ToString() => FormattableString.Invariant($"{Point}: sway {Sway}");
 }

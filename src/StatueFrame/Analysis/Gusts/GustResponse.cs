@@ -225,12 +225,13 @@ public sealed class GustResponse
 
     private GustBar WorstOf(RingElement ring)
     {
-        (int Bar, GustStatistics Stress, GustStatistics Axial) worst = (-1, default, default);
+        (int Bar, GustStatistics Stress, GustStatistics Axial, double OfYield) worst = (-1, default, default, 0);
         for (int i = 0; i < ring.Bars.Length; i++)
         {
             (GustStatistics stress, GustStatistics axial) = GustBarStress.Of(ring, ring.Bars[i].Bar, covariance, Shape);
-            if (worst.Bar < 0 || Math.Abs(stress.Peak) > Math.Abs(worst.Stress.Peak))
-                worst = (i, stress, axial);
+            double ofYield = Math.Abs(stress.Peak) / ring.Bars[i].Bar.Place.Standoff.Material.YieldStrength.Pascals;
+            if (worst.Bar < 0 || Extremes.Exceeds(ofYield, worst.OfYield))
+                worst = (i, stress, axial, ofYield);
         }
         return new GustBar
         {

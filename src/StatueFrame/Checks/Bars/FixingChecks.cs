@@ -8,12 +8,12 @@ public static class FixingChecks
     private const string NoAllowable = "bolts and welds are checked by EN 1993-1-8 or AISC 360; give one of these codes";
 
     private static readonly Source boltsEn = new("EN 1993-1-8:2005", "Table 3.4; stainless bolts EN 1993-1-4:2006, 6.2");
-    private static readonly Source boltsAisc = new("AISC 360-16 and 360-22", "J3.6 to J3.8; interaction J3.7 by its ellipse's chord");
+    private static readonly Source boltsAisc = new("AISC 360-16 and 360-22", "J3.6 to J3.8; shear with tension J3.7 by straight lines: each at most 1, together at most 1.3");
     private static readonly Source net = new("EN 1993-1-1:2005 6.2.3 and 6.2.5, AISC 360 D2", "yield of the net section, and 0.9 f_u/γ_M2 or 0.75 F_u on it");
 
     /// <summary>
     /// Bolts in shear and tension: F_v/F_v,Rd + F_t/(1.4 F_t,Rd) ≤ 1 and F_t ≤ F_t,Rd (EN 1993-1-8); under AISC the
-    /// chord F_v/R_v + F_t/R_t ≤ 1.3 with each at most 1.
+    /// straight lines F_v/R_v + F_t/R_t ≤ 1.3 and each at most 1, in place of an ellipse.
     /// </summary>
     /// <param name="bar">The bar.</param>
     /// <param name="fixing">Its bolts.</param>

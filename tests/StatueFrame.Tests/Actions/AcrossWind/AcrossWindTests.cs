@@ -102,6 +102,24 @@ public class AcrossWindTests
     }
 
     [Fact]
+    public void A_mode_that_only_twists_a_body_or_sways_along_the_wind_is_no_problem()
+    {
+        AcrossWindInput trunkOnly = input with { Sections = [new("trunk", BluffShape.Round)] };
+        Statue figure = Figure();
+        EllipseOutline oval = new() { WidthX = 1.2.Meters, WidthY = 1.3.Meters };
+        StatueModel bare = StatueModel.Build(figure with
+        {
+            Limbs = [],
+            Skin = figure.Skin! with { Stations = [.. figure.Skin!.Stations.Select(s => s with { Outline = oval })] },
+        });
+        ModalResponse found = bare.Modes(12);
+        Assert.Contains(found.Modes, m => m.TwistFraction > 0.1);
+        AcrossWindReport report = StatueFrame.Checks.AcrossWind.Of(bare, found, wind with { Headings = [.. Headings.Evenly(4).SelectMany(h => new[] { h, h + 0.1.Degrees })] }, trunkOnly, "");
+        Assert.All(report.Cases, c => Assert.True(c.Mode.TwistFraction < 0.1));
+        Assert.InRange(report.Cases[0].Input.EquivalentMass.KilogramsPerMeter, 150, 600);
+    }
+
+    [Fact]
     public void A_level_limb_is_lifted_up_and_down_by_wind_across_it()
     {
         AcrossWindCase[] wing = [.. Report(input).Cases.Where(c => c.Body == "wing")];

@@ -4,7 +4,7 @@ namespace StatueFrame.Tests.Actions.AcrossWind;
 
 public class BluffSectionTests
 {
-    private const string Figure = "EN 1991-1-4:2005, Figure E.2; also in a public open-source calculation after Ruscheweyh 1994, Fig. 2.4";
+    private const string Figure = "EN 1991-1-4, Figure E.2, and Ruscheweyh 1994, Fig. 2.4, quoted second-hand";
 
     public static IEnumerable<PublishedValue> Rows =>
     [

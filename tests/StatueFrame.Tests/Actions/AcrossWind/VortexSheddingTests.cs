@@ -6,7 +6,8 @@ namespace StatueFrame.Tests.Actions.AcrossWind;
 public class VortexSheddingTests
 {
     private const string TableE5 = "EN 1991-1-4:2005, Table E.5";
-    private const string Ruscheweyh = "Ruscheweyh 1994, Eq. 2.21 and Tab. 2.1, as quoted in a public open-source calculation";
+    private const string Tool = "quoted second-hand";
+    private const string Ruscheweyh = $"Ruscheweyh 1994, Eq. 2.16, Eq. 2.21 and Tab. 2.1, {Tool}";
 
     public static IEnumerable<PublishedValue> Rows =>
     [
@@ -16,7 +17,7 @@ public class VortexSheddingTests
         new("K_w, cantilever, L_j/b = 6, length 40 widths", Ruscheweyh, CantileverFactor(6.0 / 40), "-", 2e-4, () => At(Bodies.Parabola).CorrelationFactor),
         new("K_w, simply supported, L_j/b = 6, length 40 widths", TableE5, Math.Cos(Math.PI / 2 * (1 - 6.0 / 40)), "-", 2e-4, () => At(Bodies.HalfSine).CorrelationFactor, ValueKind.FromMemory),
         new("K_w, clamped both ends, L_j/b = 6, length 40 widths", TableE5, 6.0 / 40 + Math.Sin(Math.PI * 6 / 40) / Math.PI, "-", 2e-4, () => At(Bodies.Clamped).CorrelationFactor, ValueKind.FromMemory),
-        new("K_w of a short body", "EN 1991-1-4:2005, (E.8); also in that calculation", 0.6, "-", 1e-12, () => VortexShedding.Evaluate(Bodies.Of(Bodies.Parabola, 10, 1)).CorrelationFactor),
+        new("K_w of a short body", $"EN 1991-1-4:2005, (E.8), its cap on K_w, {Tool}", 0.6, "-", 1e-12, () => VortexShedding.Evaluate(Bodies.Of(Bodies.Parabola, 10, 1)).CorrelationFactor),
         .. new[] { (0.05, 6.0), (0.1, 6.0), (0.3, 8.4), (0.6, 12.0), (0.9, 12.0) }.Select(p => new PublishedValue(
             $"L_j/b at y_F/b {p.Item1:0.00}", Ruscheweyh, p.Item2, "-", 1e-12, () => VortexShedding.CorrelationLengthToWidth(p.Item1))),
         .. Chimney(),

@@ -25,15 +25,15 @@ public class CombinationTests
     [
         Row("weight, unfavorable", "6.10, Table A1.2(B)", 1.35, () => All("6.10, wind leading, weight unfavorable", weight[0])),
         Row("weight, favorable", "6.10, Table A1.2(B)", 1.0, () => All("6.10, wind leading, weight favorable", weight[0])),
-        Row("leading wind", "6.10, Table A1.2(B)", 1.5, () => All("6.10, wind leading, weight favorable", wind)),
+        Row("leading wind", "6.10, Table A1.2(B)", 1.5, () => All("6.10, wind leading, weight favorable", wind), ValueKind.FromMemory),
         Row("accompanying wind, 1.5 ψ₀", "6.10, Tables A1.1, A1.2(B)", 0.9, () => All("6.10, visitors leading, weight unfavorable", wind), ValueKind.FromMemory),
-        Row("accompanying visitors, 1.5 ψ₀", "6.10, Tables A1.1, A1.2(B)", 1.05, () => All("6.10, wind leading, weight unfavorable", visitors)),
+        Row("accompanying visitors, 1.5 ψ₀", "6.10, Tables A1.1, A1.2(B)", 1.05, () => All("6.10, wind leading, weight unfavorable", visitors), ValueKind.FromMemory),
         Row("leading wind in (6.10a), 1.5 ψ₀", "6.10a", 0.9, () => Strength("6.10a, wind leading, weight unfavorable", wind), ValueKind.FromMemory),
         Row("weight in (6.10b), ξ 1.35", "6.10b", 1.1475, () => Strength("6.10b, wind leading, weight unfavorable", weight[0]), ValueKind.FromMemory),
         Row("weight that tips", "Table A1.2(A)", 1.1, () => All("EQU, wind leading, weight unfavorable", weight[0])),
         Row("weight that holds", "Table A1.2(A)", 0.9, () => All("EQU, wind leading, weight favorable", weight[0])),
         Row("wind, frequent", "Table A1.1", 0.2, () => All("frequent, wind leading", wind), ValueKind.FromMemory),
-        Row("visitors, quasi-permanent", "Table A1.1", 0.6, () => All("quasi-permanent", visitors)),
+        Row("visitors, quasi-permanent", "Table A1.1", 0.6, () => All("quasi-permanent", visitors), ValueKind.FromMemory),
         Row("wind with ice G3, 1.5 × 0.5", "6.10 with k of ISO 12494, 9.2", 0.75, () => Strength("6.10b, wind leading, with ice, weight unfavorable", wind), ValueKind.FromMemory),
         new("1.2D + 1.0W + L: weight", "ASCE/SEI 7-22, 2.3.1", 1.2, "-", 1e-12, () => Factor(Asce7Combinations.Strength(weight, asceWind, visitors), "strength design 1.2D + 1.0W + L", weight[0]), ValueKind.FromMemory),
         new("0.6D + 0.6W: wind", "ASCE/SEI 7-22, 2.4.1", 0.6, "-", 1e-12, () => Factor(Asce7Combinations.Allowable(weight, asceWind), "allowable stress 0.6D + 0.6W", asceWind), ValueKind.FromMemory),
@@ -77,6 +77,16 @@ public class CombinationTests
         Assert.Equal(0, All("6.10, wind leading, weight favorable", visitors));
         ImposedLoad pull = visitors with { Name = "pull", AlongX = 5.Kilonewtons };
         Assert.Equal(1.05, Factor(En1990Combinations.All(weight, wind, pull), "6.10, wind leading, weight favorable", pull), 1e-12);
+    }
+
+    [Fact]
+    public void Wind_is_lessened_by_ice_only_where_ice_counts()
+    {
+        VariableAction strong = new(wind, VariableKind.Wind) { Psi = new PsiFactors(0.6, 0.2, 0.1, Source.User) };
+        ValueList<Situation> set = En1990Combinations.Service(weight, strong, visitors, ice);
+        Assert.Equal(0.1, Factor(set, "quasi-permanent", wind), 1e-12);
+        Assert.All(set.Where(s => s.Name.Contains("with ice", StringComparison.Ordinal)), s => Assert.Contains(s.Actions, a => a.Action is IceAction));
+        Assert.Equal(0.5, Factor(set, "characteristic, wind leading, with ice", wind), 1e-12);
     }
 
     [Fact]
