@@ -36,7 +36,10 @@ internal static class ModeReader
         {
             Number = mode + 1,
             Frequency = Frequency.FromHertz(set.Frequency(mode)),
-            MassFractionX = Fraction(0), MassFractionY = Fraction(1), MassFractionZ = Fraction(2), TwistFraction = Fraction(5),
+            MassFractionX = Fraction(0),
+            MassFractionY = Fraction(1),
+            MassFractionZ = Fraction(2),
+            TwistFraction = Fraction(5),
             EnergyShares = shares,
             Description = $"{Motion(shape, momentum)}: {Parts(shares)}",
         };

@@ -121,8 +121,16 @@ internal sealed class ModelBuilder
             frame.Add(new SeamElement(seams, axes, bands[band].BottomOutline, bands[band].Bottom, bandPlaces[band - 1], bandPlaces[band]));
         bodies.Add(new BodyModel
         {
-            Prefix = prefix, Tower = tower, Skin = skin, Axes = axes, Levels = levels,
-            Bands = bands, BandPlaces = bandPlaces, Segments = segments, Rings = rings, HasSeams = seams is not null,
+            Prefix = prefix,
+            Tower = tower,
+            Skin = skin,
+            Axes = axes,
+            Levels = levels,
+            Bands = bands,
+            BandPlaces = bandPlaces,
+            Segments = segments,
+            Rings = rings,
+            HasSeams = seams is not null,
         });
     }
 

@@ -86,7 +86,9 @@ internal sealed class SwayCurveCases
 
     private static WindAction MeanOf(WindAction wind) => wind with
     {
-        Profile = new MeanPressureWind(wind.Profile), GustEffectFactor = 1, LatticeRule = wind.LatticeRuleInUse,
+        Profile = new MeanPressureWind(wind.Profile),
+        GustEffectFactor = 1,
+        LatticeRule = wind.LatticeRuleInUse,
     };
 
     /// <summary>The least ratio of the design speed at which a profile is still valid.</summary>

@@ -5,17 +5,33 @@ internal static class FormulaFunctions
 {
     private static readonly Dictionary<string, (string Name, Func<double, double> Of)> ofOne = new(StringComparer.Ordinal)
     {
-        ["Sqrt"] = ("sqrt", Math.Sqrt), ["Cbrt"] = ("cbrt", Math.Cbrt), ["Abs"] = ("abs", Math.Abs), ["Sign"] = ("sign", x => Math.Sign(x)),
-        ["Floor"] = ("floor", Math.Floor), ["Ceiling"] = ("ceil", Math.Ceiling), ["Truncate"] = ("trunc", Math.Truncate),
-        ["Round"] = ("round", Math.Round), ["Exp"] = ("exp", Math.Exp), ["Log"] = ("ln", Math.Log), ["Log10"] = ("log10", Math.Log10),
-        ["Sin"] = ("sin", Math.Sin), ["Cos"] = ("cos", Math.Cos), ["Tan"] = ("tan", Math.Tan),
-        ["Asin"] = ("arcsin", Math.Asin), ["Acos"] = ("arccos", Math.Acos), ["Atan"] = ("arctan", Math.Atan),
-        ["Sinh"] = ("sinh", Math.Sinh), ["Cosh"] = ("cosh", Math.Cosh), ["Tanh"] = ("tanh", Math.Tanh),
+        ["Sqrt"] = ("sqrt", Math.Sqrt),
+        ["Cbrt"] = ("cbrt", Math.Cbrt),
+        ["Abs"] = ("abs", Math.Abs),
+        ["Sign"] = ("sign", x => Math.Sign(x)),
+        ["Floor"] = ("floor", Math.Floor),
+        ["Ceiling"] = ("ceil", Math.Ceiling),
+        ["Truncate"] = ("trunc", Math.Truncate),
+        ["Round"] = ("round", Math.Round),
+        ["Exp"] = ("exp", Math.Exp),
+        ["Log"] = ("ln", Math.Log),
+        ["Log10"] = ("log10", Math.Log10),
+        ["Sin"] = ("sin", Math.Sin),
+        ["Cos"] = ("cos", Math.Cos),
+        ["Tan"] = ("tan", Math.Tan),
+        ["Asin"] = ("arcsin", Math.Asin),
+        ["Acos"] = ("arccos", Math.Acos),
+        ["Atan"] = ("arctan", Math.Atan),
+        ["Sinh"] = ("sinh", Math.Sinh),
+        ["Cosh"] = ("cosh", Math.Cosh),
+        ["Tanh"] = ("tanh", Math.Tanh),
     };
 
     private static readonly Dictionary<string, (string Name, Func<double, double, double> Of)> ofTwo = new(StringComparer.Ordinal)
     {
-        ["Min"] = ("min", Math.Min), ["Max"] = ("max", Math.Max), ["Atan2"] = ("arctan2", Math.Atan2),
+        ["Min"] = ("min", Math.Min),
+        ["Max"] = ("max", Math.Max),
+        ["Atan2"] = ("arctan2", Math.Atan2),
     };
 
     private static readonly Dictionary<string, Func<double, double>> valueOfOne =

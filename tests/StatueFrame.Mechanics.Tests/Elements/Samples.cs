@@ -13,8 +13,15 @@ internal static class Samples
         double A = b * d, Iy = b * d * d * d / 12, Iz = d * b * b * b / 12, G = E / (2 * (1 + nu));
         return new BeamSection
         {
-            EA = E * A, EIy = E * Iy, EIz = E * Iz, GJ = G * (Iy + Iz), GAy = kappa * G * A, GAz = kappa * G * A,
-            Mass = rho * A, RotaryY = rho * Iy, RotaryZ = rho * Iz,
+            EA = E * A,
+            EIy = E * Iy,
+            EIz = E * Iz,
+            GJ = G * (Iy + Iz),
+            GAy = kappa * G * A,
+            GAz = kappa * G * A,
+            Mass = rho * A,
+            RotaryY = rho * Iy,
+            RotaryZ = rho * Iz,
         };
     }
 
@@ -32,7 +39,15 @@ internal static class Samples
         Gen.Double[1e5, 1e6], Gen.Double[1e4, 1e5], Gen.Double[1e4, 1e5], Gen.Double[1e4, 1e5], Gen.Double[1e5, 1e6], Gen.Double[1, 10],
         (EA, EIy, EIz, GJ, GA, m) => new BeamSection
         {
-            EA = EA, EIy = EIy, EIz = EIz, GJ = GJ, GAy = GA, GAz = 2 * GA, Mass = m, RotaryY = 0.02 * m, RotaryZ = 0.05 * m,
+            EA = EA,
+            EIy = EIy,
+            EIz = EIz,
+            GJ = GJ,
+            GAy = GA,
+            GAz = 2 * GA,
+            Mass = m,
+            RotaryY = 0.02 * m,
+            RotaryZ = 0.05 * m,
         });
 
     public static readonly Gen<double> Springs = Gen.Double[2, 7].Select(power => Math.Pow(10, power));
@@ -78,9 +93,15 @@ internal static class Samples
     {
         return new BeamSection
         {
-            EA = Mix(a.EA, b.EA), EIy = Mix(a.EIy, b.EIy), EIz = Mix(a.EIz, b.EIz), GJ = Mix(a.GJ, b.GJ),
-            GAy = Mix(a.GAy, b.GAy), GAz = Mix(a.GAz, b.GAz),
-            Mass = Mix(a.Mass, b.Mass), RotaryY = Mix(a.RotaryY, b.RotaryY), RotaryZ = Mix(a.RotaryZ, b.RotaryZ),
+            EA = Mix(a.EA, b.EA),
+            EIy = Mix(a.EIy, b.EIy),
+            EIz = Mix(a.EIz, b.EIz),
+            GJ = Mix(a.GJ, b.GJ),
+            GAy = Mix(a.GAy, b.GAy),
+            GAz = Mix(a.GAz, b.GAz),
+            Mass = Mix(a.Mass, b.Mass),
+            RotaryY = Mix(a.RotaryY, b.RotaryY),
+            RotaryZ = Mix(a.RotaryZ, b.RotaryZ),
         };
 
         double Mix(double first, double last) => (1 - xi) * first + xi * last;

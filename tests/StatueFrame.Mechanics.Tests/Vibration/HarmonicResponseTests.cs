@@ -1,7 +1,7 @@
-using Complex = System.Numerics.Complex;
 using MathNet.Numerics.LinearAlgebra;
 using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
+using Complex = System.Numerics.Complex;
 
 namespace StatueFrame.Mechanics.Tests.Vibration;
 

@@ -1,5 +1,5 @@
-using StatueFrame.Analysis;
 using CsCheck;
+using StatueFrame.Analysis;
 using StatueFrame.Tests.Studies;
 using UnitsNet;
 
@@ -91,7 +91,8 @@ public class ForceCoefficientTableTests
     {
         WindAction across = Figures.Wind with
         {
-            ForceCoefficient = null, Headings = [0.Degrees],
+            ForceCoefficient = null,
+            Headings = [0.Degrees],
             HeadingCoefficients = tunnel with { Rows = [Row(0, 0.05, 3), Row(180, 0.05, 3)] },
         };
         WindAction along = across with { HeadingCoefficients = tunnel with { Rows = [Row(0, 0.05, 0), Row(180, 0.05, 0)] } };

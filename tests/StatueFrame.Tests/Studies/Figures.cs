@@ -1,5 +1,4 @@
 using StatueFrame.Analysis;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies;
 
@@ -48,14 +47,17 @@ internal static class Figures
     public static Statue OnTensionOnlyLattice { get; } = Make(
         0, _ => new LatticeSegment
         {
-            Legs = new AngleBar(60.Millimeters, 6.Millimeters), Braces = new FlatBar(30.Millimeters, 5.Millimeters),
-            Material = StructuralSteel.S355, Bracing = Bracing.TensionOnlyCross,
+            Legs = new AngleBar(60.Millimeters, 6.Millimeters),
+            Braces = new FlatBar(30.Millimeters, 5.Millimeters),
+            Material = StructuralSteel.S355,
+            Bracing = Bracing.TensionOnlyCross,
         },
         z => TowerPlan.Square((0.5 - 0.02 * z).Meters));
 
     public static Response At(StatueModel model, WindAction wind, double ratio) => model.Respond(new Situation
     {
-        Name = "wind", Actions = [new SelfWeight(), wind with { Profile = wind.Profile.AtSpeed(ratio) }],
+        Name = "wind",
+        Actions = [new SelfWeight(), wind with { Profile = wind.Profile.AtSpeed(ratio) }],
     });
 
     /// <summary>The fields of comma-separated values, line by line.</summary>
@@ -121,8 +123,11 @@ internal static class Figures
             Elevation = z.Meters,
             Outline = new EllipseOutline
             {
-                WidthX = x.Meters, WidthY = y.Meters, Rotation = degrees.Degrees,
-                CenterX = (center * Math.Cos(angle)).Meters, CenterY = (center * Math.Sin(angle)).Meters,
+                WidthX = x.Meters,
+                WidthY = y.Meters,
+                Rotation = degrees.Degrees,
+                CenterX = (center * Math.Cos(angle)).Meters,
+                CenterY = (center * Math.Sin(angle)).Meters,
             },
         };
     }

@@ -95,8 +95,12 @@ public class SwayCurveTests
     {
         var uniform = new PowerLawWind
         {
-            SpeedIs = WindSpeedBasis.MeanSpeed, ReferenceSpeed = 30.MetersPerSecond, ReferenceHeight = 10.Meters, Exponent = 0,
-            TurbulenceIntensityAtReference = 0.2, PeakFactor = 3,
+            SpeedIs = WindSpeedBasis.MeanSpeed,
+            ReferenceSpeed = 30.MetersPerSecond,
+            ReferenceHeight = 10.Meters,
+            Exponent = 0,
+            TurbulenceIntensityAtReference = 0.2,
+            PeakFactor = 3,
         };
         SwayCurve wind = SwayCurve.Of(Figures.Model, Figures.Wind with { Profile = uniform }, options with { Calm = [0 * new SelfWeight()] });
         AssertRelative(1.1 * (1 + 2 * 3 * 0.2), wind.Rows[^1].At("tip").Gust / wind.Rows[^1].At("tip").Mean);
@@ -162,7 +166,8 @@ public class SwayCurveTests
         SwayCurve one = Of(options with { Heading = 90.Degrees });
         LoadCase loadCase = Figures.Model.Respond(new Situation
         {
-            Name = "wind", Actions = [new SelfWeight(), Figures.Wind with { Headings = [90.Degrees] }],
+            Name = "wind",
+            Actions = [new SelfWeight(), Figures.Wind with { Headings = [90.Degrees] }],
         }).Cases[0];
         AssertRelative(loadCase.Of("tip").Sway.Meters, one.Rows[^1].At("tip").Gust.Meters);
         Assert.Equal(90, one.Rows[^1].At("tip").Heading!.Value.Degrees, 1e-12);
@@ -246,7 +251,9 @@ public class SwayCurveTests
     [Fact]
     public void A_curve_prints_in_customary_units() => SnapshotText.Match(Of(options with
     {
-        AnemometerHeight = 33.Feet, MeanSpeeds = [.. Enumerable.Range(0, 6).Select(i => (10 * i).MilesPerHour)], Dynamics = new Vibration(1.2, 0.5),
+        AnemometerHeight = 33.Feet,
+        MeanSpeeds = [.. Enumerable.Range(0, 6).Select(i => (10 * i).MilesPerHour)],
+        Dynamics = new Vibration(1.2, 0.5),
     }).Print(DisplayUnits.UsCustomary));
 
     [Fact]
@@ -281,7 +288,11 @@ public class SwayCurveTests
     {
         var profile = new AsceWind
         {
-            Edition = AsceEdition.Asce7_22, Exposure = AsceExposure.C, BasicSpeed = 50.MetersPerSecond, DirectionalityFactor = 0.9, TopographicFactor = 1.3,
+            Edition = AsceEdition.Asce7_22,
+            Exposure = AsceExposure.C,
+            BasicSpeed = 50.MetersPerSecond,
+            DirectionalityFactor = 0.9,
+            TopographicFactor = 1.3,
         };
         SwayCurve american = SwayCurve.Of(Figures.Model, Figures.Wind with { Profile = profile, GustEffectFactor = null }, options);
         Assert.Contains(american.Warnings, w => w.Contains("directionality factor 0.90", StringComparison.Ordinal));

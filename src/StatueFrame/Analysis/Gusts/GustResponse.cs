@@ -235,7 +235,9 @@ public sealed class GustResponse
         }
         return new GustBar
         {
-            Level = ring.Level, Band = ring.BandName, Number = worst.Bar + 1,
+            Level = ring.Level,
+            Band = ring.BandName,
+            Number = worst.Bar + 1,
             Stress = new(worst.Stress, Pressure.FromPascals),
             Axial = new(worst.Axial, Force.FromNewtons),
         };

@@ -67,9 +67,9 @@ public class GustFactorsTests
             AsceByHand(), "-", 0.05, () => american.Response.StructuralFactor, ValueKind.IndependentComputation),
     ];
 
-        private static PublishedValue[] Compared(string what, Blown tower, double toB = 0.045, double toC = 0.025) =>
-    [
-        new($"c_s c_d of a uniform cantilever by random vibration, {what}", "EN 1991-1-4:2005, Annex B, fed with the same frequency and damping", tower.En.AnnexB.Factor, "-", toB, () => tower.Response.StructuralFactor, ValueKind.IndependentComputation),
+    private static PublishedValue[] Compared(string what, Blown tower, double toB = 0.045, double toC = 0.025) =>
+[
+    new($"c_s c_d of a uniform cantilever by random vibration, {what}", "EN 1991-1-4:2005, Annex B, fed with the same frequency and damping", tower.En.AnnexB.Factor, "-", toB, () => tower.Response.StructuralFactor, ValueKind.IndependentComputation),
         new($"c_s c_d of a uniform cantilever by random vibration, {what}", "EN 1991-1-4:2005, Annex C, fed with the same frequency and damping", tower.En.AnnexC.Factor, "-", toC, () => tower.Response.StructuralFactor, ValueKind.IndependentComputation),
     ];
 

@@ -32,7 +32,10 @@ internal static class GustStatues
     /// <summary>A stiff round arm held out level.</summary>
     public static Limb Arm(string from, double heading, double length = 6, double width = 1) => new()
     {
-        Name = "arm", From = from, Heading = heading.Degrees, Inclination = 0.Degrees,
+        Name = "arm",
+        From = from,
+        Heading = heading.Degrees,
+        Inclination = 0.Degrees,
         Tower = new Tower
         {
             Levels = [Level("root", 0, width), Level("A1", 0.5 * length, width), Level("A2", length, width)],
@@ -58,8 +61,11 @@ internal static class GustStatues
 
     private static CoreSegment Core(double EI, double mass) => new()
     {
-        BendingX = Rigidity.FromNewtonSquareMeters(EI), BendingY = Rigidity.FromNewtonSquareMeters(EI),
-        Torsion = Rigidity.FromNewtonSquareMeters(EI), Axial = 1e11.Newtons, Mass = LinearDensity.FromKilogramsPerMeter(mass),
+        BendingX = Rigidity.FromNewtonSquareMeters(EI),
+        BendingY = Rigidity.FromNewtonSquareMeters(EI),
+        Torsion = Rigidity.FromNewtonSquareMeters(EI),
+        Axial = 1e11.Newtons,
+        Mass = LinearDensity.FromKilogramsPerMeter(mass),
     };
 
     private static Skin Sheet(double width, double from, double to, int bands) => new()
@@ -73,16 +79,21 @@ internal static class GustStatues
 
     private static SkinStation Station(double z, double width) => new()
     {
-        Elevation = z.Meters, Outline = new EllipseOutline { WidthX = width.Meters, WidthY = width.Meters },
+        Elevation = z.Meters,
+        Outline = new EllipseOutline { WidthX = width.Meters, WidthY = width.Meters },
     };
 
     private static EvenRing Ring(string level) => new()
     {
-        Level = level, Count = 12, Length = 0.24.Meters,
+        Level = level,
+        Count = 12,
+        Length = 0.24.Meters,
         Standoff = new Standoff
         {
-            Section = new FlatBar(200.Millimeters, 30.Millimeters), Material = StructuralSteel.S355,
-            TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid,
+            Section = new FlatBar(200.Millimeters, 30.Millimeters),
+            Material = StructuralSteel.S355,
+            TowerFixity = EndFixity.Rigid,
+            SkinFixity = EndFixity.Rigid,
         },
     };
 }

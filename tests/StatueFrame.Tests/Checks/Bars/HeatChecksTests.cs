@@ -1,6 +1,5 @@
 using CsCheck;
 using StatueFrame.Checks;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Checks.Bars;
 
