@@ -1,4 +1,5 @@
 using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
 
 namespace StatueFrame.Checks;
 
@@ -33,6 +34,52 @@ public static class BarChecks
                     w, f.Axial.Newtons, (atTower, strongTower), (atSkin, strongSkin),
                     bar.Section.Width.Meters, bar.Section.Thickness.Meters, bar.Standoff.Material.YieldStrength.Pascals, stressFraction);
             });
+    }
+
+    internal static CheckSubject LocalSubject(string where, string situation) =>
+        new("bars.local", "standoff alone under the local pressure on its strip", where, situation);
+
+    /// <summary>
+    /// Each bar of a ring alone, as a cantilever from its tower end, under the greatest local pressure or suction of its
+    /// band on its own strip of skin, square to the skin; the worst of the ring. Weight is not part of it.
+    /// </summary>
+    /// <param name="ring">The ring.</param>
+    /// <param name="band">The band it carries.</param>
+    /// <param name="pressure">Greatest pressure or suction, factor included, without sign, Pa.</param>
+    /// <param name="situation">Name of the situation.</param>
+    /// <param name="stressFraction">Allowable stress over yield or proof strength, above 0 to 1.</param>
+    internal static Check LocalPressure(RingElement ring, SkinBand band, double pressure, string situation, double stressFraction)
+    {
+        Span<double> forces = stackalloc double[12], tip = stackalloc double[6];
+        (int Bar, double Area, double OfYield) worst = (-1, 0, 0);
+        for (int i = 0; i < ring.Bars.Length; i++)
+        {
+            BarModel bar = ring.Bars[i];
+            double area = bar.Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
+            if (!bar.Bar.Cantilever(pressure * area * bar.Bar.Place.Outward, forces, tip))
+                return Check.NotChecked(LocalSubject($"{ring.BandName}, bar {i + 1}", situation), "a pin at the tower end leaves the bar unable to stand alone", Allowable);
+            double ofYield = bar.Bar.Stiffness.NormalStress(forces) / bar.Bar.Place.Standoff.Material.YieldStrength.Pascals;
+            if (worst.Bar < 0 || Extremes.Exceeds(ofYield, worst.OfYield))
+                worst = (i, area, ofYield);
+        }
+        PlacedBar governing = ring.Bars[worst.Bar].Bar;
+        Standoff standoff = governing.Place.Standoff;
+        double p = pressure, a_strip = worst.Area;
+        Vector3D along = governing.Place.Axes.ToLocal(governing.Place.Outward);
+        return Check.Of(LocalSubject($"{ring.BandName}, bar {worst.Bar + 1}", situation), Dimension.Stress, Allowable, w =>
+        {
+            w.Given(p, Dimension.Pressure, "greatest local pressure or suction on the band");
+            w.Given(a_strip, Dimension.Area, "strip of skin that the bar serves");
+            double F = w.Let("F", p * a_strip, Dimension.Force, meaning: "square to the skin");
+            double L = w.Given("L", governing.Place.Length, Dimension.Length, "length");
+            double n_x = w.Given("n_x", Math.Abs(along.X), Dimension.Number, "part of the skin's normal along the bar");
+            double n_t = w.Given("n_t", Math.Abs(along.Y), Dimension.Number, "part along its thickness");
+            double n_b = w.Given("n_b", Math.Abs(along.Z), Dimension.Number, "part along its width");
+            double M_weak = w.Let("M_weak", F * n_t * L, Dimension.Moment), M_strong = w.Let("M_strong", F * n_b * L, Dimension.Moment);
+            return Bending(
+                w, F * n_x, (M_weak, M_strong), (0, 0), standoff.Section.Width.Meters, standoff.Section.Thickness.Meters,
+                standoff.Material.YieldStrength.Pascals, stressFraction);
+        });
     }
 
     /// <summary>The stress of a flat at the worse of its two ends, and what is allowed.</summary>

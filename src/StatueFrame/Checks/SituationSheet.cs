@@ -7,12 +7,12 @@ namespace StatueFrame.Checks;
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class SituationSheet(StatueModel model, Criteria criteria, ModalResponse modes, Response response, SheetLists lists)
 {
-    private const double DefaultBarStressFraction = 1 / 1.5;
+    internal const double DefaultBarStressFraction = 1 / 1.5;
 
     /// <summary>Deflection over length of a cantilever above which the linear result is more than 5 % off.</summary>
     private const double SmallDeflectionLimit = 0.24;
 
-    private static readonly Assumption AllowableStress = new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
+    internal static readonly Assumption AllowableStress = new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
 
     private readonly string name = response.Situation.Name;
     private readonly WindAction? wind = response.Situation.Wind?.Action as WindAction;

@@ -26,7 +26,7 @@ internal static class StatueNotChecked
         {
             yield return ("sheet.panels", "sheets and armature between standoffs", "not part of this sheet");
             yield return ("seams.rivets", "seams and their rivets", "not part of this sheet");
-            yield return ("wind.local", "local pressure and suction on the skin", "pressures are given where there is wind; what carries them is not checked");
+            yield return ("bars.local", "standoff alone under the local pressure on its strip", "no strength situation has wind");
         }
         if (model.BareSlices.FirstOrDefault(s => !s.HasShape) is { } shapeless)
             yield return ("wind.bare", "wind on tower that no skin covers", $"the shape of the core between {shapeless.Lower.Name} and {shapeless.Upper.Name} of the {shapeless.Body.Name} is not known; give both levels a plan");

@@ -130,6 +130,8 @@ internal sealed class StatueSheet
             lists.Checks.Add(Check.NotChecked(new CheckSubject(id, title), reason, Source.Assumed("checks")));
         foreach (SwayLimit limit in criteria.Sway.Where(limit => lists.Checks.All(c => c.Id != "sway.limit" || c.Where != limit.Point)))
             lists.Checks.Add(Check.NotChecked(new CheckSubject("sway.limit", "sway at a named point", limit.Point), "no service situation was given", limit.Source));
+        foreach (Platform platform in criteria.Platforms.Where(platform => lists.Checks.All(c => c.Id != "comfort.sway" || c.Where != platform.Point)))
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("comfort.sway", "comfort of people on a platform", platform.Point), $"there is no situation \"{platform.Situation}\" with wind", Source.User));
         if (criteria.Sway.Count == 0)
             lists.Checks.Add(Check.NotChecked(new CheckSubject("sway.limit", "sway at a named point"), "no sway limit was given", Source.User));
     }

@@ -1,6 +1,5 @@
 using StatueFrame.Analysis;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
@@ -82,7 +81,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         }
     }
 
-    /// <summary>The greatest local pressure and suction on the trunk's skin, with the situation's factor.</summary>
+    /// <summary>The greatest local pressure and suction on the trunk's skin, and what its bars feel of them; the situation's factor is in both.</summary>
     private void AddLocalPressure()
     {
         BodyModel trunk = model.Bodies[0];
@@ -90,20 +89,27 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
             return;
         double factor = response.Situation.Wind!.Factor, length = trunk.Bands[^1].Top - trunk.Bands[0].Bottom;
         var local = new CladdingWind { Profile = wind.Profile };
-        (CladdingPressure Pressure, int Band)? inward = null, suction = null;
-        for (int i = 0; i < trunk.Bands.Length; i++)
+        CladdingPressure[] found = Array.ConvertAll(trunk.Bands, band =>
+            local.OnStrip(band, 0, 1, Math.Max(0, model.Statue.BaseAboveGround.Meters + band.Top), length, wind.Headings));
+        int[] bands = [.. Enumerable.Range(0, found.Length)];
+        int inward = bands.FirstGreatest(i => found[i].Inward.Pascals), suction = bands.FirstGreatest(i => found[i].Suction.Pascals);
+        AddPressure("greatest local pressure on the skin", factor * found[inward].Inward.Pascals, inward, found[inward].InwardHeading);
+        AddPressure("greatest local suction on the skin", factor * found[suction].Suction.Pascals, suction, found[suction].SuctionHeading);
+        lists.Assumptions.AddRange(found[suction].Assumptions);
+        lists.Warnings.AddRange(found[suction].Warnings);
+        if (response.Situation.LimitState != LimitState.Strength)
+            return;
+        foreach (RingElement ring in trunk.Rings)
         {
-            SkinBand band = trunk.Bands[i];
-            double top = Math.Max(0, model.Statue.BaseAboveGround.Meters + band.Top);
-            CladdingPressure found = local.OnStrip(band, 0, 1, top, length, wind.Headings);
-            if (inward is null || Extremes.Exceeds(found.Inward.Pascals, inward.Value.Pressure.Inward.Pascals))
-                inward = (found, i + 1);
-            if (suction is null || Extremes.Exceeds(found.Suction.Pascals, suction.Value.Pressure.Suction.Pascals))
-                suction = (found, i + 1);
+            CladdingPressure pressure = found[ring.Band];
+            Check check = BarChecks.LocalPressure(ring, trunk.Bands[ring.Band], factor * Math.Max(pressure.Inward.Pascals, pressure.Suction.Pascals), name, criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction);
+            string[] assumed = [.. pressure.Assumptions.Select(a => a.Short), .. criteria.BarStressFraction is null ? (string[])[SituationSheet.AllowableStress.Short] : []];
+            lists.Checks.Add(check.Verdict == Verdict.NotChecked ? check : check.Assuming(assumed));
         }
-        lists.Results.Add(new ResultLine(name, "greatest local pressure on the skin", factor * inward!.Value.Pressure.Inward.Pascals, Dimension.Pressure, Invariant($"band {inward.Value.Band}, {Headings.Describe(inward.Value.Pressure.InwardHeading)}")));
-        lists.Results.Add(new ResultLine(name, "greatest local suction on the skin", factor * suction!.Value.Pressure.Suction.Pascals, Dimension.Pressure, Invariant($"band {suction.Value.Band}, {Headings.Describe(suction.Value.Pressure.SuctionHeading)}")));
-        lists.Assumptions.AddRange(suction.Value.Pressure.Assumptions);
-        lists.Warnings.AddRange(suction.Value.Pressure.Warnings);
+        foreach (RingElement ring in model.Bodies.Skip(1).SelectMany(body => body.Rings))
+            lists.Checks.Add(Check.NotChecked(BarChecks.LocalSubject(ring.BandName, name), "local pressures on limbs are not worked out", Source.En1991_1_4("7.9.1")));
     }
+
+    private void AddPressure(string line, double pressure, int band, Angle heading) =>
+        lists.Results.Add(new ResultLine(name, line, pressure, Dimension.Pressure, $"{model.Bodies[0].BandName(band)}, {Headings.Describe(heading)}"));
 }

@@ -1,0 +1,115 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks;
+
+/// <summary>What the sheet says of gusts, vortices, platforms and local pressure.</summary>
+public class WindSheetTests
+{
+    private const double Height = 8, Diameter = 2, BarLength = 0.3;
+
+    private static readonly WindAction wind = new()
+    {
+        Profile = new En1991Wind { FundamentalVelocity = 26.MetersPerSecond, Terrain = TerrainCategory.II },
+        ForceCoefficient = 1.1, GustEffectFactor = 1.3,
+    };
+
+    private static readonly Situation storm = new() { Name = "storm", Actions = [new SelfWeight(), 1.5 * wind] };
+    private static readonly Situation year = new() { Name = "wind of a year", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] };
+
+    private static Statue Drum(EndFixity? towerFixity = null) => new()
+    {
+        Name = "drum",
+        Tower = new Tower
+        {
+            Levels = [new TowerLevel("base", 0.Meters), new TowerLevel("L1", 2.Meters), new TowerLevel("L2", 6.Meters)],
+            Segments = [.. Enumerable.Repeat(new MemberSegment { Section = new Tube(300.Millimeters, 10.Millimeters), Material = StructuralSteel.S355 }, 2)],
+        },
+        Skin = new Skin
+        {
+            Material = Copper.HalfHardR240, Thickness = 2.Millimeters,
+            Stations = [Station(0), Station(Height)], BandEdges = [0.Meters, 4.Meters, Height.Meters],
+        },
+        Standoffs = [.. new[] { "L1", "L2" }.Select(level => new EvenRing
+        {
+            Level = level, Count = 12, Lay = 90.Degrees, Length = BarLength.Meters,
+            Standoff = new Standoff
+            {
+                Section = new FlatBar(60.Millimeters, 15.Millimeters), Material = StainlessSteel.Duplex2205,
+                TowerFixity = towerFixity ?? EndFixity.Rigid, SkinFixity = EndFixity.Rigid,
+            },
+        })],
+        Points = [new NamedPoint("gallery", "band 2")],
+    };
+
+    private static SkinStation Station(double z) =>
+        new() { Elevation = z.Meters, Outline = new EllipseOutline { WidthX = Diameter.Meters, WidthY = Diameter.Meters } };
+
+    private static Check[] Of(CheckSheet sheet, string id) => [.. sheet.Checks.Where(c => c.Id == id)];
+
+    [Fact]
+    public void The_gust_factor_in_use_is_held_against_that_of_the_standard()
+    {
+        CheckSheet sheet = Drum().Check(new Criteria(), storm);
+        Check check = Assert.Single(Of(sheet, "wind.gust-factor"));
+        var model = StatueModel.Build(Drum());
+        Response response = model.Respond(storm);
+        En1991StatueGust gust = GustFactors.En1991(model, model.Modes(6), wind, response.OverturningGoverns.Heading!.Value)!;
+        Assert.Equal(gust.AnnexB.Factor, check.Demand!.Value, 1e-9);
+        Assert.Equal(1.3, check.Capacity);
+        Assert.Contains(check.AssumedInputs, input => input.StartsWith("structural damping", StringComparison.Ordinal));
+        Situation weak = storm with { Actions = [new SelfWeight(), 1.5 * (wind with { GustEffectFactor = 0.9 * gust.AnnexB.Factor })] };
+        Assert.Equal(Verdict.Fail, Assert.Single(Of(Drum().Check(new Criteria(), weak), "wind.gust-factor")).Verdict);
+    }
+
+    /// <summary>A bar laid along the skin takes the pressure square to its flat: p·A·L over b·t²/6.</summary>
+    [Fact]
+    public void A_bar_along_the_skin_bends_under_the_local_pressure_on_its_strip()
+    {
+        CheckSheet sheet = Drum().Check(new Criteria(), storm);
+        double suction = sheet.Results.Single(r => r.Name == "greatest local suction on the skin").Value;
+        double pressure = sheet.Results.Single(r => r.Name == "greatest local pressure on the skin").Value;
+        double area = Math.PI * Diameter * 4 / 12, modulus = 0.06 * 0.015 * 0.015 / 6;
+        Check worst = Of(sheet, "bars.local").MaxBy(c => c.Demand)!;
+        Assert.Equal(1, worst.Demand!.Value / (Math.Max(suction, pressure) * area * BarLength / modulus), 2e-3);
+        Assert.Contains("sigma", worst.Working().ToText().Replace("σ", "sigma", StringComparison.Ordinal));
+        Check pinned = Of(Drum(EndFixity.Pinned).Check(new Criteria(), storm), "bars.local")[0];
+        Assert.Equal(Verdict.NotChecked, pinned.Verdict);
+    }
+
+    [Fact]
+    public void Platforms_are_judged_by_the_wind_that_their_criterion_names()
+    {
+        var criteria = new Criteria { Platforms = [new Platform("gallery", ComfortUse.Office, "wind of a year")], Damping = DampingModel.OfRatio(0.01) };
+        Check check = Assert.Single(Of(Drum().Check(criteria, storm, year), "comfort.sway"));
+        var model = StatueModel.Build(Drum());
+        GustResponse gusts = GustResponse.Of(model, model.Modes(6), wind, model.Respond(year).GreatestSway("gallery").Heading!.Value, criteria.Damping);
+        Assert.Equal(gusts.Of("gallery").Acceleration.Peak.MetersPerSecondSquared, check.Demand!.Value, 1e-9);
+        CheckSheet without = Drum().Check(criteria, storm);
+        Assert.Equal(Verdict.NotChecked, Assert.Single(Of(without, "comfort.sway")).Verdict);
+    }
+
+    [Fact]
+    public void Vortices_are_looked_at_once_for_each_wind()
+    {
+        var criteria = new Criteria
+        {
+            Damping = DampingModel.Of(DampingCategory.WeldedSteelTube),
+            AcrossWind = new AcrossWindInput { Sections = [new BodySection("trunk", BluffShape.Round)], AmplitudeLimit = 50.Millimeters },
+        };
+        CheckSheet sheet = Drum().Check(criteria, storm, year);
+        Assert.NotEmpty(Of(sheet, "wind.vortex"));
+        Assert.All(Of(sheet, "wind.vortex"), check => Assert.Equal("storm", check.Situation));
+        Check missing = Assert.Single(Of(Drum().Check(new Criteria(), storm), "wind.vortex"));
+        Assert.Equal(Verdict.NotChecked, missing.Verdict);
+    }
+
+    [Fact]
+    public void Without_a_strength_situation_the_sheet_says_what_it_leaves_out()
+    {
+        CheckSheet sheet = Drum().Check(new Criteria(), year);
+        foreach (string id in (string[])["bars.bending", "bars.local", "bars.strut", "stability.second-order"])
+            Assert.Equal(Verdict.NotChecked, Assert.Single(Of(sheet, id)).Verdict);
+    }
+}
