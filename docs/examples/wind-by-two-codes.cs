@@ -54,7 +54,7 @@ Console.WriteLine($"{statue.Name}: {model.Masses.Total.Tonnes:0.0} t, {modes.Fir
 Console.WriteLine();
 
 var heading = 0.Degrees;
-var damping = StructuralDamping.TightlyBoltedLattice;
+var damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice);
 WindAction Wind(WindProfile profile) => new() { Profile = profile, ForceCoefficient = 1.2, Headings = [heading] };
 WindAction[] winds =
 [
@@ -77,7 +77,7 @@ foreach (WindProfile profile in winds.Select(w => w.Profile))
 Console.WriteLine();
 
 // The gust factors of the codes take the statue's own frequency, mode shape, width, mass and damping.
-Console.WriteLine($"GUST FACTORS, damping of the structure {damping.LogDecrement:0.000} as a logarithmic decrement\n    {damping.Source}");
+Console.WriteLine($"GUST FACTORS, damping of the structure {damping.StructuralDecrement:0.000} as a logarithmic decrement\n    {damping.StructuralSource}");
 double[] factors = new double[winds.Length];
 if (GustFactors.En1991(model, modes, winds[0], heading, damping) is { } en)
 {
