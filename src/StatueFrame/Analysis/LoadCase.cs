@@ -66,6 +66,18 @@ public sealed class LoadCase
         return new Movement(name, Heading, displacement, rotation);
     }
 
+    /// <summary>The axial force, shear, bending and torsion at both ends of every segment of the tower and of the limbs.</summary>
+    public IReadOnlyList<SegmentForces> Segments()
+    {
+        var all = new List<SegmentForces>();
+        foreach (SegmentModel segment in model.Bodies.SelectMany(body => body.Segments))
+        {
+            (SectionForce bottom, SectionForce top) = segment.SectionForces(acting?.GetValueOrDefault(segment) ?? segment.Element, Displacements);
+            all.Add(new SegmentForces(segment.Name, Heading, bottom, top));
+        }
+        return all;
+    }
+
     /// <summary>The axial force and stress of every lattice member, segment by segment.</summary>
     public IReadOnlyList<MemberForce> LatticeMembers()
     {

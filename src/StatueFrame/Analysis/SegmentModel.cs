@@ -85,6 +85,31 @@ internal sealed class SegmentModel
         }
     }
 
+    /// <summary>The forces in cuts at the two levels, from the displacements of all nodes.</summary>
+    /// <param name="element">The element that was solved.</param>
+    /// <param name="displacements">A full vector of the frame.</param>
+    public (SectionForce Bottom, SectionForce Top) SectionForces(FrameElement element, ReadOnlySpan<double> displacements)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size], k = stackalloc double[FrameElement.Size * FrameElement.Size];
+        Span<double> f = stackalloc double[FrameElement.Size];
+        k.Clear();
+        LoadCase.Gather(element, displacements, u);
+        element.AddStiffness(k);
+        for (int i = 0; i < FrameElement.Size; i++)
+        {
+            for (int j = 0; j < FrameElement.Size; j++)
+                f[i] += k[i * FrameElement.Size + j] * u[j];
+        }
+        return (Cut(f[..Frame.NodeSize], lower, -1), Cut(f[Frame.NodeSize..], upper, 1));
+    }
+
+    private SectionForce Cut(ReadOnlySpan<double> node, Place place, double sign)
+    {
+        Vector3D force = sign * new Vector3D(node[0], node[1], node[2]), moment = sign * new Vector3D(node[3], node[4], node[5]);
+        moment -= (place.Center - place.NodeAt).Cross(force);
+        return new SectionForce(axes.Axes.ToLocal(force), axes.Axes.ToLocal(moment));
+    }
+
     private Superelement Condense(ReadOnlySpan<FrameElement> acting) =>
         new(lower.Node, upper.Node, panel!.Interior.Count, acting);
 

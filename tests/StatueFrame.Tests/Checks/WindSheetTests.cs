@@ -12,7 +12,8 @@ public class WindSheetTests
     private static readonly WindAction wind = new()
     {
         Profile = new En1991Wind { FundamentalVelocity = 26.MetersPerSecond, Terrain = TerrainCategory.II },
-        ForceCoefficient = 1.1, GustEffectFactor = 1.3,
+        ForceCoefficient = 1.1,
+        GustEffectFactor = 1.3,
     };
 
     private static readonly Situation storm = new() { Name = "storm", Actions = [new SelfWeight(), 1.5 * wind] };
@@ -28,8 +29,10 @@ public class WindSheetTests
         },
         Skin = new Skin
         {
-            Material = Copper.HalfHardR240, Thickness = 2.Millimeters,
-            Stations = [Station(0), Station(Height)], BandEdges = [0.Meters, 4.Meters, Height.Meters],
+            Material = Copper.HalfHardR240,
+            Thickness = 2.Millimeters,
+            Stations = [Station(0), Station(Height)],
+            BandEdges = [0.Meters, 4.Meters, Height.Meters],
         },
         Standoffs = [.. new[] { "L1", "L2" }.Select(level => new EvenRing
         {

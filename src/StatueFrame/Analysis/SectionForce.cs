@@ -1,0 +1,36 @@
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// The forces and moments in a cut across a tower or limb at one end of a segment: what the part beyond the cut puts on
+/// the part before it, at the level's center, in the body's own axes (z along the body, from its base up).
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record SectionForce
+{
+    internal SectionForce(Vector3D force, Vector3D moment)
+    {
+        (ShearX, ShearY, Axial) = (Force.FromNewtons(force.X), Force.FromNewtons(force.Y), Force.FromNewtons(force.Z));
+        (MomentX, MomentY, Torsion) = (Torque.FromNewtonMeters(moment.X), Torque.FromNewtonMeters(moment.Y), Torque.FromNewtonMeters(moment.Z));
+    }
+
+    /// <summary>Axial force; compression is negative.</summary>
+    public Force Axial { get; }
+
+    /// <summary>Shear force along the body's x.</summary>
+    public Force ShearX { get; }
+
+    /// <summary>Shear force along the body's y.</summary>
+    public Force ShearY { get; }
+
+    /// <summary>Bending moment about the body's x, right-handed.</summary>
+    public Torque MomentX { get; }
+
+    /// <summary>Bending moment about the body's y, right-handed.</summary>
+    public Torque MomentY { get; }
+
+    /// <summary>Torsional moment about the body's z, right-handed.</summary>
+    public Torque Torsion { get; }
+}
