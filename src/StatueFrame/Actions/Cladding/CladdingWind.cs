@@ -14,6 +14,9 @@ namespace StatueFrame;
 public sealed record CladdingWind
 {
     // An edge that a strip only touches by rounding is no part of it.
+    /// <summary>Coefficients that differ by less are equal but for rounding: the first heading is named.</summary>
+    private const double Rounding = 1e-9;
+
     private const double LeastOverlap = 1e-9;
 
     private static readonly Source NetPressure = Source.En1991_1_4("5.2 (3)");
@@ -111,14 +114,14 @@ public sealed record CladdingWind
         Func<double, double> around = outside.Around(area, gust);
         foreach (Angle heading in headings.AsSpan())
         {
+            double from = heading.Radians + Math.PI;
             foreach (double normal in normals)
             {
-                // The wind comes from heading + π.
-                double alpha = Math.Abs(Math.IEEERemainder(normal - heading.Radians - Math.PI, 2 * Math.PI));
+                double turn = (normal - from) / (2 * Math.PI), alpha = 2 * Math.PI * Math.Abs(turn - Math.Round(turn));
                 double c = around(alpha);
-                if (c > most)
+                if (c > most + Rounding)
                     (most, mostAt) = (c, heading);
-                if (c < least)
+                if (c < least - Rounding)
                     (least, leastAt) = (c, heading);
             }
         }
