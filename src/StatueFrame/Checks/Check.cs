@@ -123,10 +123,10 @@ public sealed record Check
         return new Check(subject, Dimension.Number, source, null) { Verdict = Verdict.NotChecked, Reason = reason };
     }
 
-    /// <summary>The same check, resting on more inputs that nobody gave.</summary>
+    /// <summary>The same check, resting on more inputs that nobody gave; each counts once.</summary>
     /// <param name="inputs">Each in words with its value.</param>
     public Check Assuming(params ReadOnlySpan<string> inputs) =>
-        this with { AssumedInputs = ValueList.Create<string>([.. AssumedInputs, .. inputs]) };
+        this with { AssumedInputs = AssumedInputs.Concat(inputs.ToArray()).Distinct().ToValueList() };
 
     /// <summary>Runs the calculation again and returns its working, to the utilization and the verdict.</summary>
     public Working Working()

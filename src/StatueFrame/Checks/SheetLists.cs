@@ -11,6 +11,19 @@ internal sealed class SheetLists
 
     public List<string> Warnings { get; } = [];
 
+    /// <summary>Lists assumptions, and lets every check from one on say that it rests on them; one that was not done rests on nothing.</summary>
+    public void Assume(IEnumerable<Assumption> assumptions, int firstCheck)
+    {
+        Assumption[] all = [.. assumptions];
+        Assumptions.AddRange(all);
+        string[] inputs = Array.ConvertAll(all, assumption => assumption.Short);
+        for (int i = firstCheck; i < Checks.Count; i++)
+        {
+            if (Checks[i].Verdict != Verdict.NotChecked)
+                Checks[i] = Checks[i].Assuming(inputs);
+        }
+    }
+
     /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
     public HashSet<WindAction> WindsAcross { get; } = [];
 }

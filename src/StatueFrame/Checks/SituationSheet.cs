@@ -35,10 +35,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             AddBars();
         AddLattice();
         AddStability();
-        lists.Assumptions.AddRange(assumedInputs);
-        string[] assumed = [.. assumedInputs.Select(a => a.Short)];
-        for (int i = firstCheck; i < lists.Checks.Count; i++)
-            lists.Checks[i] = lists.Checks[i].Assuming(assumed);
+        lists.Assume(assumedInputs, firstCheck);
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
     }
@@ -113,11 +110,32 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     /// <summary>First yield with torsion and shear, buckling as a strut, and the stress of the bent bar, by the code of the criteria.</summary>
     private void AddBarByCode(BarResult bar)
     {
+        int firstCheck = lists.Checks.Count;
         LoadedBar loaded = LoadedBar.Of(bar, name);
-        BarDesign design = BarDesign.For(loaded.Material, criteria.BarCode);
+        BarDesign design = BarDesign.For(loaded.Material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? DefaultBarStressFraction };
         lists.Checks.Add(BarSectionChecks.FirstYield(loaded, design));
         lists.Checks.Add(BarBucklingChecks.Strut(loaded, design));
         lists.Checks.Add(BarBucklingChecks.SecondOrder(loaded, design));
+        lists.Assume(AssumptionsOf(design, loaded.Material), firstCheck);
+    }
+
+    /// <summary>What the rules for standoffs take that nobody gave.</summary>
+    private IEnumerable<Assumption> AssumptionsOf(BarDesign design, Material material)
+    {
+        yield return new Assumption("standoffs before loading", "straight, but for the imperfection of their buckling curve", Source.Assumed("bars"));
+        if (design.Code == DesignCode.En1993)
+        {
+            Source source = design.Metal == MetalKind.StainlessSteel ? new Source("EN 1993-1-4:2006", "5.1 (2), from memory") : Source.En1993_1_1("6.1 (1), recommended values");
+            yield return new Assumption($"partial factors of standoffs of {material.Name}", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}"), source);
+            yield break;
+        }
+        if (design.Code != DesignCode.AllowableStress)
+            yield break;
+        if (criteria.BarCode != DesignCode.AllowableStress)
+            yield return new Assumption($"rules for standoffs of {material.Name}", "allowable stress, as the code of the criteria does not cover the metal", Source.Assumed("bars"));
+        if (criteria.BarStressFraction is null)
+            yield return AllowableStress;
+        yield return new Assumption($"safety of standoffs of {material.Name} against elastic buckling", Invariant($"{design.BucklingSafety:0.###}"), Source.CommonPractice);
     }
 
     private void AddLattice()

@@ -17,15 +17,16 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
 
     public void Add()
     {
-        Check rigid = DynamicChecks.RigidForWind(modes.First, wind, name);
-        lists.Checks.Add(rigid);
+        lists.Checks.Add(DynamicChecks.RigidForWind(modes.First, wind, name));
         if (model.BandCount == 0)
             return;
+        int firstCheck = lists.Checks.Count;
         AddGustFactor();
         if (lists.WindsAcross.Add(wind))
             AddAcross();
         AddPlatforms();
         AddLocalPressure();
+        lists.Assume(wind.Assumptions(model.AllBandsHaveCoefficient), firstCheck);
     }
 
     /// <summary>The gust factor in use against that of the standard, fed by the statue's own modes.</summary>
@@ -46,8 +47,8 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     private void AddGustCheck(double needed, string symbol, Source source, Angle heading, ValueList<Assumption> assumed)
     {
         lists.Results.Add(new ResultLine(name, $"gust factor {symbol}", needed, Dimension.Number, Headings.Describe(heading)));
-        lists.Assumptions.AddRange(assumed);
-        lists.Checks.Add(DynamicChecks.GustFactor(wind.GustFactorInUse, needed, source, name).Assuming([.. assumed.Select(a => a.Short)]));
+        lists.Checks.Add(DynamicChecks.GustFactor(wind.GustFactorInUse, needed, source, name));
+        lists.Assume(assumed, lists.Checks.Count - 1);
     }
 
     /// <summary>Vortices and galloping, which depend on the wind alone: once for all situations with the same wind.</summary>
@@ -60,7 +61,8 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         AcrossWindReport report = AcrossWind.Of(model, many, wind, input, name);
         lists.Checks.AddRange(report.Checks);
         lists.Results.AddRange(report.Results);
-        lists.Assumptions.AddRange(report.Assumptions);
+        if (report.Checks.Any(check => check.Verdict != Verdict.NotChecked))
+            lists.Assumptions.AddRange(report.Assumptions);
         lists.Warnings.AddRange(report.Warnings);
     }
 
@@ -75,9 +77,8 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
             GustResponse gusts = GustResponse.Of(model, modes, wind, heading, criteria.Damping);
             GustMovement movement = gusts.Of(platform.Point);
             lists.Results.Add(new ResultLine(name, $"peak acceleration of {platform.Point}", movement.Acceleration.Peak.MetersPerSecondSquared, Dimension.Acceleration, Headings.Describe(heading)));
-            lists.Assumptions.AddRange(gusts.Assumptions);
-            lists.Checks.Add(ComfortChecks.Sway(platform.Point, movement.Acceleration.Peak, modes.First.Frequency, platform.Use, name)
-                .Assuming([.. gusts.Assumptions.Select(a => a.Short)]));
+            lists.Checks.Add(ComfortChecks.Sway(platform.Point, movement.Acceleration.Peak, modes.First.Frequency, platform.Use, name));
+            lists.Assume(gusts.Assumptions, lists.Checks.Count - 1);
         }
     }
 
@@ -95,16 +96,16 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         int inward = bands.FirstGreatest(i => found[i].Inward.Pascals), suction = bands.FirstGreatest(i => found[i].Suction.Pascals);
         AddPressure("greatest local pressure on the skin", factor * found[inward].Inward.Pascals, inward, found[inward].InwardHeading);
         AddPressure("greatest local suction on the skin", factor * found[suction].Suction.Pascals, suction, found[suction].SuctionHeading);
-        lists.Assumptions.AddRange(found[suction].Assumptions);
-        lists.Warnings.AddRange(found[suction].Warnings);
+        lists.Assumptions.AddRange(found.SelectMany(pressure => pressure.Assumptions));
+        lists.Warnings.AddRange(found.SelectMany(pressure => pressure.Warnings));
         if (response.Situation.LimitState != LimitState.Strength)
             return;
         foreach (RingElement ring in trunk.Rings)
         {
             CladdingPressure pressure = found[ring.Band];
-            Check check = BarChecks.LocalPressure(ring, trunk.Bands[ring.Band], factor * Math.Max(pressure.Inward.Pascals, pressure.Suction.Pascals), name, criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction);
-            string[] assumed = [.. pressure.Assumptions.Select(a => a.Short), .. criteria.BarStressFraction is null ? (string[])[SituationSheet.AllowableStress.Short] : []];
-            lists.Checks.Add(check.Verdict == Verdict.NotChecked ? check : check.Assuming(assumed));
+            lists.Checks.Add(BarChecks.LocalPressure(ring, trunk.Bands[ring.Band], factor * Math.Max(pressure.Inward.Pascals, pressure.Suction.Pascals), name, criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction));
+            Assumption[] allowable = criteria.BarStressFraction is null ? [SituationSheet.AllowableStress] : [];
+            lists.Assume([.. pressure.Assumptions, .. allowable], lists.Checks.Count - 1);
         }
         foreach (RingElement ring in model.Bodies.Skip(1).SelectMany(body => body.Rings))
             lists.Checks.Add(Check.NotChecked(BarChecks.LocalSubject(ring.BandName, name), "local pressures on limbs are not worked out", Source.En1991_1_4("7.9.1")));

@@ -115,4 +115,33 @@ public class WindSheetTests
         foreach (string id in (string[])["bars.bending", "bars.local", "bars.strut", "stability.second-order"])
             Assert.Equal(Verdict.NotChecked, Assert.Single(Of(sheet, id)).Verdict);
     }
+
+    /// <summary>Nobody gave the air's density or the orography, so nothing that the wind makes may pass without saying so.</summary>
+    [Fact]
+    public void Whatever_rests_on_the_wind_says_what_was_assumed_of_it()
+    {
+        var criteria = new Criteria
+        {
+            Damping = new DampingModel { StructuralDecrement = 0.05 },
+            AcrossWind = new AcrossWindInput { Sections = [new BodySection("trunk", BluffShape.Round)] },
+            Platforms = [new Platform("gallery", ComfortUse.Office, "wind of a year")],
+            Sway = [new SwayLimit("gallery", 1.Meters)],
+        };
+        CheckSheet sheet = Drum().Check(criteria, storm, year);
+        Check[] done = [.. sheet.Checks.Where(c => c.Verdict != Verdict.NotChecked && c.Id != "wind.rigid")];
+        Assert.Superset(new HashSet<string> { "bars.local", "bars.shear", "wind.gust-factor", "comfort.sway", "sway.limit" }, done.Select(c => c.Id).ToHashSet());
+        Assert.All(done, check => Assert.Contains(check.AssumedInputs, input => input.StartsWith("density of air", StringComparison.Ordinal)));
+        Assert.All(sheet.Checks, check => Assert.Equal(check.AssumedInputs.Distinct().Count(), check.AssumedInputs.Count));
+    }
+
+    /// <summary>EN 1993 does not cover bronze: then the user's own fraction of the proof strength counts, and the sheet says so.</summary>
+    [Fact]
+    public void A_metal_that_the_code_does_not_cover_is_held_to_the_fraction_given()
+    {
+        Statue bronze = Drum();
+        bronze = bronze with { Standoffs = [.. bronze.Standoffs.Select(r => (EvenRing)r with { Standoff = ((EvenRing)r).Standoff with { Material = Bronze.TinCuSn8R450 } })] };
+        CheckSheet sheet = bronze.Check(new Criteria { BarStressFraction = 0.5 }, storm);
+        Assert.All(Of(sheet, "bars.shear"), check => Assert.Equal(0.5 * Bronze.TinCuSn8R450.YieldStrength.Pascals, check.Capacity!.Value, 1));
+        Assert.All(Of(sheet, "bars.shear"), check => Assert.Contains(check.AssumedInputs, input => input.StartsWith("rules for standoffs", StringComparison.Ordinal)));
+    }
 }

@@ -83,7 +83,7 @@ public sealed record CladdingWind
             Diameter = Length.FromMeters(Math.Clamp(band.MidOutline.Perimeter / Math.PI, 0.05, 100)),
             BodyLength = Length.FromMeters(Math.Clamp(bodyLength, 0.05, 1000)),
         };
-        var assumed = new Assumption("outside of the skin", $"{round.Name}, by the perimeter", round.Source);
+        var assumed = new Assumption("outside of the skin", "round body with the perimeter of the band", round.Source);
         return Over(Normals(band.MidOutline, from, to), heightAboveGround, round, headings, [assumed]);
     }
 
