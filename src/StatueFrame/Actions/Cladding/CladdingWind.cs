@@ -13,10 +13,10 @@ namespace StatueFrame;
 /// </remarks>
 public sealed record CladdingWind
 {
-    // An edge that a strip only touches by rounding is no part of it.
     /// <summary>Coefficients that differ by less are equal but for rounding: the first heading is named.</summary>
     private const double Rounding = 1e-9;
 
+    // An edge that a strip only touches by rounding is no part of it.
     private const double LeastOverlap = 1e-9;
 
     private static readonly Source NetPressure = Source.En1991_1_4("5.2 (3)");
@@ -120,9 +120,11 @@ public sealed record CladdingWind
                 double turn = (normal - from) / (2 * Math.PI), alpha = 2 * Math.PI * Math.Abs(turn - Math.Round(turn));
                 double c = around(alpha);
                 if (c > most + Rounding)
-                    (most, mostAt) = (c, heading);
+                    mostAt = heading;
                 if (c < least - Rounding)
-                    (least, leastAt) = (c, heading);
+                    leastAt = heading;
+                most = Math.Max(most, c);
+                least = Math.Min(least, c);
             }
         }
         return new CladdingPressure
