@@ -128,6 +128,9 @@ public sealed record Check
     public Check Assuming(params ReadOnlySpan<string> inputs) =>
         this with { AssumedInputs = AssumedInputs.Concat(inputs.ToArray()).Distinct().ToValueList() };
 
+    /// <summary>The utilization to two decimals, as sheets print it: one above 1 never reads as 1.00; "–" when nothing was checked.</summary>
+    public string UtilizationText => Utilization is { } utilization ? CheckNumber.Utilization(utilization) : "–";
+
     /// <summary>Runs the calculation again and returns its working, to the utilization and the verdict.</summary>
     public Working Working()
     {

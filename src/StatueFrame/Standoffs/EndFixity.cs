@@ -29,6 +29,13 @@ public sealed record EndFixity
     /// <param name="stiffness">Moment per rotation; zero or more.</param>
     public static EndFixity Spring(RotationalStiffness stiffness) => new() { WeakAxis = stiffness, StrongAxis = stiffness };
 
+    /// <summary>The fixity in words, as in "rigid", "pinned" or "springs: weak 5 kN·m/rad, strong rigid, twist rigid".</summary>
+    public override string ToString() =>
+        this == Rigid ? "rigid" : this == Pinned ? "pinned" : $"springs: weak {Words(WeakAxis)}, strong {Words(StrongAxis)}, twist {Words(Twist)}";
+
+    private static string Words(RotationalStiffness? spring) =>
+        spring is not { } k ? "rigid" : k.NewtonMetersPerRadian == 0 ? "free" : Dimension.RotationalStiffness.Format(k.NewtonMetersPerRadian, DisplayUnits.Metric);
+
     /// <summary>The springs in SI units.</summary>
     internal EndSprings Springs => new(Stiffness(WeakAxis), Stiffness(StrongAxis), Stiffness(Twist));
 

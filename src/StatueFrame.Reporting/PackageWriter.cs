@@ -1,0 +1,179 @@
+using StatueFrame.Checks;
+
+namespace StatueFrame.Reporting;
+
+/// <summary>Lays out a <see cref="CalculationPackage"/>.</summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class PackageWriter(CalculationPackage package)
+{
+    private readonly HtmlText html = new();
+    private readonly CheckSheet sheet = package.Sheet;
+    private readonly List<(string Id, string Title)> sections = [];
+
+    /// <summary>The whole file.</summary>
+    public string Write()
+    {
+        // The body is written first, for the contents to know its sections; each file has one heading of the first rank.
+        WriteSections();
+        var file = new HtmlText();
+        file.Trusted("<!DOCTYPE html>\n");
+        using (file.Element("html", ("lang", "en")))
+        {
+            WriteHead(file);
+            using (file.Element("body"))
+            {
+                new PackageCover(package, file, sections).Write();
+                using (file.Element("main"))
+                    file.Trusted(html.ToString());
+                file.Line().Element("footer", CheckSheet.Caution, ("class", "caution"));
+            }
+        }
+        return file.Line().ToString();
+    }
+
+    private void WriteHead(HtmlText file)
+    {
+        using var head = file.Element("head");
+        file.Void("meta", ("charset", "utf-8")).Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"));
+        file.Element("title", $"Calculation package: {package.Statue.Name}");
+        using var style = file.Element("style");
+        file.Trusted(PackageStyle.Of(package));
+    }
+
+    private void WriteSections()
+    {
+        Section("statue", "The statue", () =>
+        {
+            WriteFigures();
+            new DescriptionText(html, package.Units).Write(package.Statue, 3);
+        });
+        Section("assumptions", "Assumptions", WriteAssumptions);
+        Section("actions", "Actions and limits", WriteActions);
+        string[] situations = [.. package.Situations.Select(s => s.Name)];
+        Section("model", "The model", () => WriteResults(line => !situations.Contains(line.Group)));
+        Section("results", "Results", () => WriteResults(line => situations.Contains(line.Group)));
+        var checks = new PackageChecks(package, html);
+        Section("checks", "Checks", checks.WriteSummary);
+        Section("not-checked", "What was not checked", WriteNotChecked);
+        Section("warnings", "Warnings", WriteWarnings);
+        Section("workings", "Workings", checks.WriteWorkings);
+        Section("sources", "Index of sources", () => PackageSources.Write(package, html));
+    }
+
+    private void Section(string id, string title, Action write)
+    {
+        int number = sections.Count + 1;
+        sections.Add((id, $"{number}  {title}"));
+        using (html.Element("section", ("id", id), ("aria-labelledby", $"{id}-title")))
+        {
+            html.Element("h2", $"{number}  {title}", ("id", $"{id}-title")).Line();
+            write();
+        }
+        html.Line();
+    }
+
+    private void WriteFigures()
+    {
+        foreach (Figure figure in package.Figures)
+        {
+            using (html.Element("figure"))
+            {
+                html.Void("img", ("src", PackageStyle.DataUri(figure.Svg)), ("alt", figure.Description));
+                html.Element("figcaption", figure.Title);
+            }
+            html.Line();
+        }
+    }
+
+    private void WriteAssumptions()
+    {
+        html.Element("p", "The library took these for the user. A check that rests on one says so by its number.");
+        if (sheet.Assumptions.Count == 0)
+        {
+            html.Element("p", "None.");
+            return;
+        }
+        using (html.Element("table"))
+        {
+            Heads("no.", "what", "value taken", "source");
+            using var body = html.Element("tbody");
+            foreach ((int i, Assumption assumption) in sheet.Assumptions.Index())
+            {
+                using var row = html.Element("tr", ("id", $"assumption-{i + 1}"));
+                html.Element("th", $"{i + 1}", ("scope", "row")).Element("td", assumption.Subject).Element("td", assumption.Value).Element("td", assumption.Source.ToString());
+            }
+        }
+    }
+
+    private void WriteActions()
+    {
+        var description = new DescriptionText(html, package.Units);
+        foreach (Situation situation in package.Situations)
+        {
+            html.Element("h3", $"Situation: {situation.Name}").Line();
+            description.Write(situation, 4);
+        }
+        if (package.Criteria is { } criteria)
+        {
+            html.Element("h3", "Limits").Line();
+            description.Write(criteria, 4);
+        }
+    }
+
+    private void WriteResults(Func<ResultLine, bool> which)
+    {
+        using var table = html.Element("table");
+        Heads("group", "result", "value", "remark");
+        using var body = html.Element("tbody");
+        foreach (IGrouping<string, ResultLine> group in sheet.Results.Where(which).GroupBy(line => line.Group))
+        {
+            foreach ((int i, ResultLine line) in group.Index())
+            {
+                using (html.Element("tr", ("class", i == 0 ? "first" : null)))
+                {
+                    html.Element("td", i == 0 ? group.Key : "").Element("td", line.Name);
+                    html.Element("td", line.Dimension.Format(line.Value, package.Units).Replace('-', '−'), ("class", "number"));
+                    html.Element("td", line.Note);
+                }
+                html.Line();
+            }
+        }
+    }
+
+    private void WriteNotChecked()
+    {
+        Check[] open = [.. sheet.NotChecked];
+        if (open.Length == 0)
+        {
+            html.Element("p", "Nothing that the library knows of. What it does not know of is for the engineer to see.");
+            return;
+        }
+        using var table = html.Element("table");
+        Heads("check", "where", "why not");
+        using var body = html.Element("tbody");
+        foreach (Check check in open)
+        {
+            using (html.Element("tr"))
+            {
+                using (html.Element("td"))
+                    html.Text($"{check.Title} ").Element("code", check.Id);
+                html.Element("td", PackageChecks.Place(check)).Element("td", check.Reason);
+            }
+            html.Line();
+        }
+    }
+
+    private void WriteWarnings()
+    {
+        if (sheet.Warnings.Count == 0)
+        {
+            html.Element("p", "None.");
+            return;
+        }
+        using var list = html.Element("ul");
+        foreach (string warning in sheet.Warnings)
+            html.Element("li", warning).Line();
+    }
+
+    private void Heads(params ReadOnlySpan<string> heads) => PackageChecks.Heads(html, heads);
+}

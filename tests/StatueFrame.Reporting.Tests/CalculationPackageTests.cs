@@ -1,0 +1,129 @@
+using System.Xml;
+using System.Xml.Linq;
+using CsCheck;
+using StatueFrame.Checks;
+
+namespace StatueFrame.Reporting.Tests;
+
+public class CalculationPackageTests
+{
+    private static readonly CalculationPackage package = Study.Package() with { Revision = "B", Date = "2026-03-01", Basis = ["Survey of the mole"] };
+
+    [Fact]
+    public void Every_check_that_was_done_shows_its_working()
+    {
+        XElement[] workings = [.. Body(package).Descendants("article")];
+        Assert.Equal(package.Sheet.Checks.Count(c => c.Verdict != Verdict.NotChecked), workings.Length);
+        Assert.All(workings, w => Assert.NotEmpty(w.Descendants("math")));
+    }
+
+    [Fact]
+    public void The_worst_of_each_kind_can_stand_for_all()
+    {
+        CalculationPackage brief = package with { Workings = WorkingExtent.WorstOfEachKind };
+        int kinds = package.Sheet.Checks.Where(c => c.Verdict == Verdict.Pass).Select(c => c.Id).Distinct().Count();
+        Assert.Equal(kinds, Body(brief).Descendants("article").Count());
+    }
+
+    [Fact]
+    public void Every_link_leads_somewhere()
+    {
+        foreach (WorkingExtent extent in Enum.GetValues<WorkingExtent>())
+        {
+            XElement body = Body(package with { Workings = extent });
+            HashSet<string> ids = [.. body.Descendants().Attributes("id").Select(a => a.Value)];
+            string[] targets = [.. body.Descendants("a").Attributes("href").Select(a => a.Value[1..])];
+            Assert.True(targets.Length > 20);
+            Assert.All(targets, target => Assert.Contains(target, ids));
+        }
+    }
+
+    [Fact]
+    public void Ids_are_unique_and_headings_never_skip_below_the_third_rank_without_a_second()
+    {
+        XElement body = Body(package);
+        string[] ids = [.. body.Descendants().Attributes("id").Select(a => a.Value)];
+        Assert.Equal(ids.Length, ids.Distinct().Count());
+        Assert.Single(body.Descendants("h1"));
+        int last = 1;
+        foreach (int rank in body.Descendants().Select(e => e.Name.LocalName).Where(n => n.Length == 2 && n[0] == 'h' && char.IsDigit(n[1])).Select(n => n[1] - '0'))
+        {
+            Assert.True(rank <= last + 1, $"h{rank} follows h{last}");
+            last = rank;
+        }
+    }
+
+    [Fact]
+    public void All_that_the_sheet_says_is_in_it()
+    {
+        string text = Body(package).Value;
+        Assert.Contains(CheckSheet.Caution, text);
+        Assert.Contains(package.Sheet.VerdictText, text);
+        Assert.All(package.Sheet.Assumptions, a => Assert.Contains(a.Value, text));
+        Assert.All(package.Sheet.NotChecked, c => Assert.Contains(c.Reason, text));
+        Assert.All(package.Sheet.Warnings, w => Assert.Contains(w, text));
+        Assert.All(package.Sheet.Results, r => Assert.Contains(r.Name, text));
+        Assert.All(package.Sheet.Checks, c => Assert.Contains(c.Source.Document, text));
+        Assert.Contains("Survey of the mole", text);
+    }
+
+    [Fact]
+    public void Values_are_printed_in_the_units_asked_for()
+    {
+        string customary = Body(package with { Units = DisplayUnits.UsCustomary, Paper = PaperSize.Letter }).Value;
+        Assert.Contains("kip", customary);
+        Assert.DoesNotContain("MPa", customary);
+        Assert.Contains("size: letter", (package with { Paper = PaperSize.Letter }).ToHtml());
+        Assert.Contains("MPa", Body(package).Value);
+    }
+
+    [Fact]
+    public void No_name_becomes_markup()
+    {
+        const string Hostile = "</title><script>alert('x')</script><img src=x onerror=\"alert(1)\"> & ]]> \" */ } body{display:none} \\";
+        CalculationPackage hostile = Study.Package(Hostile) with { Revision = Hostile, Date = Hostile, Reference = Hostile, PreparedBy = Hostile, Basis = [Hostile] };
+        XElement html = Html(hostile);
+        Assert.Empty(html.Descendants("script"));
+        Assert.DoesNotContain(html.Descendants().Attributes(), a => a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase));
+        Assert.Single(html.Descendants("style"));
+        Assert.DoesNotContain("body{display:none}", html.Descendants("style").Single().Value);
+        Assert.Equal(Hostile, html.Descendants("h1").Single().Value);
+    }
+
+    [Fact]
+    public void Any_name_gives_a_well_formed_page() =>
+        Gen.String.Where(s => !string.IsNullOrWhiteSpace(s)).Sample(
+            name => { Html(package with { Revision = name, Reference = name, Basis = [name] }); }, iter: 30);
+
+    [Fact]
+    public void The_same_package_is_the_same_text() =>
+        Assert.Equal(Study.Package().ToHtml(), Study.Package().ToHtml());
+
+    [Fact]
+    public void A_figure_is_embedded_as_a_picture_with_words_beside_it()
+    {
+        const string Svg = "<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>";
+        XElement html = Html(package with { Figures = [new Figure { Title = "Elevation", Description = "The heron from the south.", Svg = Svg }] });
+        XElement image = Assert.Single(html.Descendants("img"));
+        Assert.StartsWith("data:image/svg+xml;base64,", image.Attribute("src")!.Value);
+        Assert.Equal("The heron from the south.", image.Attribute("alt")!.Value);
+        Assert.Empty(html.Descendants("script"));
+    }
+
+    [Fact]
+    public void Each_part_of_the_statue_is_described()
+    {
+        string text = Body(package).Value;
+        Assert.All(new[] { "tube 320×10", "flat 40×12", "rigid", "pinned", "1.35", "25\u00A0m/s", "ellipse outline" }, part => Assert.Contains(part, text));
+    }
+
+    private static XElement Body(CalculationPackage of) => Html(of).Element("body")!;
+
+    /// <summary>The page as a tree: elements without an end are closed first, and what is left must be well-formed.</summary>
+    private static XElement Html(CalculationPackage of)
+    {
+        string html = System.Text.RegularExpressions.Regex.Replace(of.ToHtml().Replace("<!DOCTYPE html>", ""), "<(meta|img|br)([^>]*)>", "<$1$2/>");
+        using var reader = XmlReader.Create(new StringReader(html), new XmlReaderSettings { CheckCharacters = true });
+        return XElement.Load(reader);
+    }
+}
