@@ -10,7 +10,7 @@ public static class Headings
     public static ValueList<Angle> AllRound { get; } = Evenly(16);
 
     /// <summary>A heading in words, as in "wind towards 90°"; "no wind" when there is none.</summary>
-    internal static string Describe(Angle? heading) => heading is { } h ? Invariant($"wind towards {h.Degrees:0.#}°") : "no wind";
+    public static string Describe(Angle? heading) => heading is { } h ? Invariant($"wind towards {h.Degrees:0.#}°") : "no wind";
 
     /// <summary>A number of headings, evenly spaced from +x.</summary>
     /// <param name="count">From 1 to 360.</param>

@@ -66,6 +66,23 @@ public sealed class LoadCase
         return new Movement(name, Heading, displacement, rotation);
     }
 
+    /// <summary>The wind force on every band of skin; all zero without wind.</summary>
+    public IReadOnlyList<BandWindForce> BandWindForces()
+    {
+        var all = new BandWindForce[model.BandCount];
+        Vector3D across = Vector3D.UnitZ.Cross(WindDirection);
+        for (int i = 0; i < all.Length; i++)
+        {
+            (BodyModel body, int index) = model.BandAt(i);
+            WindExposure exposure = body.Bands[index].Exposure(body.Axes.Axes.ToLocal(WindDirection));
+            Vector3D force = exposure.ProjectedArea * bandPressures[i];
+            all[i] = new BandWindForce(
+                body.BandName(index), Length.FromMeters(body.Axes.ToGlobal(exposure.PressureCenter).Z),
+                Force.FromNewtons(force.Dot(WindDirection)), Force.FromNewtons(force.Dot(across)));
+        }
+        return all;
+    }
+
     /// <summary>The axial force, shear, bending and torsion at both ends of every segment of the tower and of the limbs.</summary>
     public IReadOnlyList<SegmentForces> Segments()
     {

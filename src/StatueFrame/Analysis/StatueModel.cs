@@ -91,6 +91,13 @@ public sealed class StatueModel
         }
     }
 
+    /// <summary>Height of the center of a level or band above the base of the trunk's tower.</summary>
+    /// <param name="part">Its name, as in "L7", "band 3" or "wing/band 2".</param>
+    /// <exception cref="ArgumentException">The statue has no such level or band.</exception>
+    public UnitsNet.Length ElevationOf(string part) => places.TryGetValue(part, out Place place)
+        ? UnitsNet.Length.FromMeters(place.Center.Z)
+        : throw new ArgumentException($"The statue has no level or band \"{part}\". {new StatueNames(Statue).Suggest(part)}", nameof(part));
+
     /// <summary>Height above ground of the highest level or band edge, m.</summary>
     internal double GreatestHeightAboveGround
     {
