@@ -21,6 +21,15 @@ public sealed record Criteria
     /// <summary>The code that standoffs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
     public DesignCode BarCode { get; init; } = DesignCode.En1993;
 
+    /// <summary>The code that members of the tower and of limbs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
+    public DesignCode TowerCode { get; init; } = DesignCode.En1993;
+
+    /// <summary>
+    /// The fraction of the yield strength that a tower member of a metal that no code covers may reach; null takes 1/1.5,
+    /// which the sheet lists as assumed.
+    /// </summary>
+    public double? TowerStressFraction { get; init; }
+
     /// <summary>Damping of the structure; null takes that of welded lattice towers for gusts, listed as assumed, and leaves vortices unchecked.</summary>
     public DampingModel? Damping { get; init; }
 
@@ -52,6 +61,9 @@ public sealed record Criteria
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         v.Defined(BarCode);
+        v.Defined(TowerCode);
+        if (TowerStressFraction is { } towerFraction)
+            v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");
     }

@@ -89,11 +89,14 @@ public sealed class LoadCase
         var all = new List<SegmentForces>();
         foreach (SegmentModel segment in model.Bodies.SelectMany(body => body.Segments))
         {
-            (SectionForce bottom, SectionForce top) = segment.SectionForces(acting?.GetValueOrDefault(segment) ?? segment.Element, Displacements);
+            (SectionForce bottom, SectionForce top) = SectionForcesOf(segment);
             all.Add(new SegmentForces(segment.Name, Heading, bottom, top));
         }
         return all;
     }
+
+    internal (SectionForce Bottom, SectionForce Top) SectionForcesOf(SegmentModel segment) =>
+        segment.SectionForces(acting?.GetValueOrDefault(segment) ?? segment.Element, Displacements);
 
     /// <summary>The axial force and stress of every lattice member, segment by segment.</summary>
     public IReadOnlyList<MemberForce> LatticeMembers()

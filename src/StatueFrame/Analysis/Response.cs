@@ -11,6 +11,7 @@ public sealed class Response
 {
     private readonly LoadCase[] cases;
     private readonly Lazy<BarEnvelope> bars;
+    private readonly Lazy<LatticeEnvelope> lattice;
     private readonly Lazy<Stability> stability;
 
     internal Response(StatueModel model, Situation situation)
@@ -25,6 +26,7 @@ public sealed class Response
             loads[i] = Loads.Of(model, situation, headings[i], nodal.AsSpan(i * size, size));
         cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
+        lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));
         stability = new Lazy<Stability>(() => new Stability(model, OverturningGoverns, nodal.AsSpan(Array.IndexOf(cases, OverturningGoverns) * size, size)));
     }
 
@@ -68,22 +70,20 @@ public sealed class Response
     internal BarEnvelope BarEnvelope => bars.Value;
 
     /// <summary>The lattice members with the greatest and the least axial force over all load cases; null without a lattice.</summary>
+    internal LatticeEnvelope Lattice => lattice.Value;
+
     internal (MemberForce? Greatest, MemberForce? Least) LatticeExtremes()
     {
         (LoadCase Case, SegmentModel Segment, int Member, double Axial)? greatest = null, least = null;
         foreach (SegmentModel segment in Model.LatticeSegments)
         {
-            var axial = new double[segment.Members.Count];
-            foreach (LoadCase loadCase in cases)
+            ReadOnlySpan<LatticeEnvelope.Extreme> members = Lattice.Of(segment);
+            for (int i = 0; i < members.Length; i++)
             {
-                loadCase.AxialForces(segment, axial);
-                for (int i = 0; i < axial.Length; i++)
-                {
-                    if (greatest is null || Extremes.Exceeds(axial[i], greatest.Value.Axial))
-                        greatest = (loadCase, segment, i, axial[i]);
-                    if (least is null || Extremes.Exceeds(-axial[i], -least.Value.Axial))
-                        least = (loadCase, segment, i, axial[i]);
-                }
+                if (greatest is null || Extremes.Exceeds(members[i].Greatest, greatest.Value.Axial))
+                    greatest = (members[i].GreatestCase!, segment, i, members[i].Greatest);
+                if (least is null || Extremes.Exceeds(-members[i].Least, -least.Value.Axial))
+                    least = (members[i].LeastCase!, segment, i, members[i].Least);
             }
         }
         return (greatest?.Case.ForceOf(greatest.Value.Segment, greatest.Value.Member, greatest.Value.Axial),

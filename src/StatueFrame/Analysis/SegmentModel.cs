@@ -42,6 +42,9 @@ internal sealed class SegmentModel
     /// </summary>
     public FrameElement Element { get; }
 
+    /// <summary>Distance of its two levels, m.</summary>
+    public double Span => (upper.Center - lower.Center).Length;
+
     /// <summary>Mass of the segment, kg.</summary>
     public double Mass { get; }
 

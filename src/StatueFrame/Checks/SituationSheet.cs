@@ -34,6 +34,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (model.BarCount > 0)
             AddBars();
         AddLattice();
+        if (response.Situation.LimitState == LimitState.Strength)
+            new MemberSheet(model, criteria, response, lists).Add();
         AddStability();
         lists.Assume(assumedInputs, firstCheck);
         if (wind is not null)

@@ -32,7 +32,7 @@ internal static class StatueNotChecked
             yield return ("wind.bare", "wind on tower that no skin covers", $"the shape of the core between {shapeless.Lower.Name} and {shapeless.Upper.Name} of the {shapeless.Body.Name} is not known; give both levels a plan");
         yield return ("wind.vortex", "vortex shedding", "no situation has wind on a skin");
         yield return ("wind.galloping", "galloping", "no situation has wind on a skin");
-        yield return ("tower.members", "strength and buckling of tower members and their connections", "member forces are given, resistances are not");
+        yield return ("tower.", "strength and buckling of tower members", "no strength situation was given");
         yield return ("base.hold-down", "hold-down bars, base plates, pedestal and foundation", "the reactions are given, resistances are not");
         yield return ("earthquake.response", "earthquake", "not part of this sheet");
         yield return ("metals.galvanic", "dissimilar metals and loss by corrosion", "not part of this sheet");

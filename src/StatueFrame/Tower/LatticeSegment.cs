@@ -31,8 +31,16 @@ public sealed record LatticeSegment : TowerSegment
     /// </summary>
     public double ConnectionMassFraction { get; init; }
 
+    /// <summary>How legs are spliced; null when it is not described, which leaves splices unchecked.</summary>
+    public MemberConnection? LegSplice { get; init; }
+
+    /// <summary>How diagonals and horizontals are joined to the legs; null when it is not described, which leaves the joints unchecked.</summary>
+    public MemberConnection? BraceJoint { get; init; }
+
     internal override void Validate(Validator v)
     {
+        LegSplice?.Validate(v.At(nameof(LegSplice)));
+        BraceJoint?.Validate(v.At(nameof(BraceJoint)));
         v.Required(Legs)?.Validate(v.At(nameof(Legs)));
         v.Required(Braces)?.Validate(v.At(nameof(Braces)));
         Horizontals?.Validate(v.At(nameof(Horizontals)));

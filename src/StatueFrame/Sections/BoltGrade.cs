@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>The strength of a bolt.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>

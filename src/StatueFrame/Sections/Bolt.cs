@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>One bolt of a metric coarse thread, or of a unified thread whose area is given.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
