@@ -27,6 +27,9 @@ public sealed record Criteria
     /// <summary>Cross-sections and limits for vortex shedding and galloping; null leaves them unchecked.</summary>
     public AcrossWindInput? AcrossWind { get; init; }
 
+    /// <summary>Rules and factors for cores, hold-down, pedestal and foundation; those of the Eurocodes by default.</summary>
+    public BaseDesign Base { get; init; } = new();
+
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
@@ -52,6 +55,7 @@ public sealed record Criteria
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         v.Defined(BarCode);
+        v.Required(Base)?.Validate(v.At(nameof(Base)));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");
     }

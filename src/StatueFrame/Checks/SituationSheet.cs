@@ -35,6 +35,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             AddBars();
         AddLattice();
         AddStability();
+        new BaseSheet(model, criteria, response, lists).Add();
         lists.Assume(assumedInputs, firstCheck);
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
