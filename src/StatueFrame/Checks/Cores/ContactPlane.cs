@@ -91,7 +91,6 @@ internal sealed class ContactPlane
             size += spring.Stiffness * Math.Abs(spring.Stretch);
         if (size == 0)
             return true;
-        double soft = 1e-13 * k * area.Whole.A;
         p[0] = size / (k * area.Whole.A);
         double energy = Evaluate(p, f, g, H);
         for (int i = 0; i < MostSteps; i++)
@@ -99,7 +98,7 @@ internal sealed class ContactPlane
             double off = Norm(g);
             if (off <= Balanced * size)
                 break;
-            Newton(H, g, soft, step);
+            Newton(H, g, H[0] > 0 ? 1e-15 * H[0] : 1e-13 * k * area.Whole.A, step);
             double slope = g[0] * step[0] + g[1] * step[1] + g[2] * step[2], t = 1;
             bool down = false;
             for (int half = 0; half < 60 && !down; half++, t *= 0.5)
