@@ -74,8 +74,9 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
             foreach (bool top in new[] { false, true })
             {
                 BaseLoad load = Of(End(forces[i][index], top));
-                // The model shares a segment's weight between its two ends; the cut at the lower end carries it whole, the upper one none.
-                double own = top ? -half : half;
+                // The model shares a segment's weight between its two ends. The cut at the lower end carries it whole, the
+                // upper one none; but a free end, where half the wind on the segment is put too, keeps its half.
+                double own = !top ? half : segment == body.Segments.Length - 1 ? 0 : -half;
                 yield return Cut(load with { N = load.N + factor * own });
                 if (factor > 1)
                     yield return Cut((load - (factor - 1) * Of(End(rest![index], top))) with { N = load.N - (factor - 1) * Of(End(rest[index], top)).N + own });
