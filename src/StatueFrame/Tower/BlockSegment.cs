@@ -21,7 +21,7 @@ public abstract record BlockSegment : TowerSegment
 
     internal BlockSection SectionAt(double t) => TopSection is null ? Section : Section.Blend(TopSection, t);
 
-    internal override PlanCurve? OutlineAt(bool top) => SectionAt(top ? 1 : 0).Outline;
+    internal override PlanCurve? OutlineAt(bool top) => SectionAt(top ? 1 : 0).Contour;
 
     internal override void Validate(Validator v)
     {

@@ -59,7 +59,7 @@ internal static class BareDrag
             case MemberSegment member:
                 return Coat(Perimeter(member.SectionAt(t)));
             case BlockSegment block:
-                return Coat(block.SectionAt(t).Outline.Perimeter);
+                return Coat(block.SectionAt(t).Contour.Perimeter);
             default:
                 return Coat((1 - t) * lower.Plan!.Outline.Perimeter + t * upper.Plan!.Outline.Perimeter);
         }

@@ -46,16 +46,16 @@ public static class BearingResistance
         w.Given(q, Dimension.Pressure, "overburden at the base");
         double gammaB = w.Given("gammaB", gamma * Math.Min(x, y), Dimension.Pressure, "γ′B′");
         double ratio = w.Given("ratio", Math.Min(x, y) / Math.Max(x, y), Dimension.Number, "B′/L′");
-        double tan = Math.Tan(phi), sin = Math.Sin(phi);
-        double N_q = w.Let("N_q", Math.Exp(Math.PI * tan) * (1 + sin) / (1 - sin), Dimension.Number, drained);
-        double N_c = w.Let("N_c", (N_q - 1) / tan, Dimension.Number, drained), N_g = w.Let("N_g", 2 * (N_q - 1) * tan, Dimension.Number, drained);
-        double s_q = w.Let("s_q", 1 + ratio * sin, Dimension.Number, drained), s_g = w.Let("s_g", 1 - 0.3 * ratio, Dimension.Number, drained);
+        double tan_phi = w.Let("tan_phi", Math.Tan(phi), Dimension.Number), sin_phi = w.Let("sin_phi", Math.Sin(phi), Dimension.Number);
+        double N_q = w.Let("N_q", Math.Exp(Math.PI * tan_phi) * (1 + sin_phi) / (1 - sin_phi), Dimension.Number, drained);
+        double N_c = w.Let("N_c", (N_q - 1) / tan_phi, Dimension.Number, drained), N_g = w.Let("N_g", 2 * (N_q - 1) * tan_phi, Dimension.Number, drained);
+        double s_q = w.Let("s_q", 1 + ratio * sin_phi, Dimension.Number, drained), s_g = w.Let("s_g", 1 - 0.3 * ratio, Dimension.Number, drained);
         double s_c = w.Let("s_c", (s_q * N_q - 1) / (N_q - 1), Dimension.Number, drained);
         double H = w.Given("H", Math.Sqrt(Hx * Hx + Hy * Hy), Dimension.Force, "horizontal force");
         double m = w.Given("m", Exponent(ratio, x <= y ? (Hx, Hy) : (Hy, Hx)), Dimension.Number, "between that of B′ and that of L′", drained);
-        double left = w.Let("left", Math.Max(0, 1 - H / (V + x * y * c / tan)), Dimension.Number, drained);
+        double left = w.Let("left", Math.Max(0, 1 - H / (V + x * y * c / tan_phi)), Dimension.Number, drained);
         double i_q = w.Let("i_q", Math.Pow(left, m), Dimension.Number, drained), i_g = w.Let("i_g", Math.Pow(left, m + 1), Dimension.Number, drained);
-        double i_c = w.Let("i_c", Math.Max(0, i_q - (1 - i_q) / (N_c * tan)), Dimension.Number, drained);
+        double i_c = w.Let("i_c", Math.Max(0, i_q - (1 - i_q) / (N_c * tan_phi)), Dimension.Number, drained);
         return w.Let("q_R", c * N_c * s_c * i_c + q * N_q * s_q * i_q + 0.5 * gammaB * N_g * s_g * i_g, Dimension.Pressure, drained);
     }
 

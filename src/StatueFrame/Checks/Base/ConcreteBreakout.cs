@@ -35,19 +35,19 @@ internal sealed class ConcreteBreakout
             double[] near = [.. edges.Where(c => c < 1.5 * embedment)];
             if (near.Length < 3)
                 return embedment;
-            double spacing = 0;
-            for (int i = 0; i < bars.Length; i++)
-            {
-                double nearest = double.PositiveInfinity;
-                for (int j = 0; j < bars.Length; j++)
-                {
-                    if (i != j)
-                        nearest = Math.Min(nearest, Math.Max(Math.Abs(bars[i].X - bars[j].X), Math.Abs(bars[i].Y - bars[j].Y)));
-                }
-                spacing = Math.Max(spacing, double.IsFinite(nearest) ? Math.Min(nearest, 3 * embedment) : 0);
-            }
+            double spacing = Math.Min(3 * embedment, Math.Max(GreatestGap(bar => bar.X), GreatestGap(bar => bar.Y)));
             return Math.Min(embedment, Math.Max(near.Max() / 1.5, spacing / 3));
         }
+    }
+
+    /// <summary>Greatest distance between neighboring rows of bars, m.</summary>
+    private double GreatestGap(Func<(double X, double Y, double Force), double> place)
+    {
+        double[] rows = [.. bars.Select(place).Order()];
+        double gap = 0;
+        for (int i = 1; i < rows.Length; i++)
+            gap = Math.Max(gap, rows[i] - rows[i - 1]);
+        return gap;
     }
 
     /// <summary>Least distance of a bar in tension from an edge, m.</summary>

@@ -55,7 +55,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
 
     private void AddBars(BaseBlock on)
     {
-        BarDemand? tension = null, shear = null, both = null;
+        BarPull? tension = null, shear = null, both = null;
         (BaseState State, BaseGroup Group)? pulled = null;
         bool unbalanced = false;
         foreach (BaseState s in states)
@@ -70,9 +70,9 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
             {
                 AnchorBar bar = holdDown.Bars[i];
                 double T = group.Forces[i], t = T / AnchorChecks.TensionResistance(null, bar, design), v = V[i] / AnchorChecks.ShearResistance(null, bar, design);
-                Keep(ref tension, new BarDemand(i, T, V[i], s.Where, t));
-                Keep(ref shear, new BarDemand(i, T, V[i], s.Where, v));
-                Keep(ref both, new BarDemand(i, T, V[i], s.Where, t * t + v * v));
+                Keep(ref tension, new BarPull(i, T, V[i], s.Where, t));
+                Keep(ref shear, new BarPull(i, T, V[i], s.Where, v));
+                Keep(ref both, new BarPull(i, T, V[i], s.Where, t * t + v * v));
             }
             if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: false) is not { } bare)
                 unbalanced = true;
@@ -98,7 +98,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true)?.PressedFraction ?? 0);
 
     /// <summary>What holds the bars at their deep end.</summary>
-    private void AddAnchorage(BarDemand tension, BaseState state, BaseGroup bare)
+    private void AddAnchorage(BarPull tension, BaseState state, BaseGroup bare)
     {
         AnchorBar worst = holdDown.Bars[tension.Bar];
         Force T = Force.FromNewtons(tension.T);
@@ -167,13 +167,13 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         return sum;
     }
 
-    private static void Keep(ref BarDemand? worst, BarDemand demand)
+    private static void Keep(ref BarPull? worst, BarPull demand)
     {
         if (worst is null || Extremes.Exceeds(demand.Use, worst.Use))
             worst = demand;
     }
 
-    private sealed record BarDemand(int Bar, double T, double V, string Heading, double Use)
+    private sealed record BarPull(int Bar, double T, double V, string Heading, double Use)
     {
         public string Where => $"bar {Bar + 1}, {Heading}";
     }

@@ -48,7 +48,7 @@ public abstract record BlockSection
     /// <summary>The section between this one and one of the same shape.</summary>
     internal abstract BlockSection Blend(BlockSection other, double t);
 
-    internal abstract PlanCurve Outline { get; }
+    internal abstract PlanCurve Contour { get; }
 
     internal abstract void Validate(Validator v);
 

@@ -53,7 +53,7 @@ public sealed record RectangularBlock(Length WidthX, Length WidthY) : BlockSecti
         }
     }
 
-    internal override PlanCurve Outline
+    internal override PlanCurve Contour
     {
         get
         {

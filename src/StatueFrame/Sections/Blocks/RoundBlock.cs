@@ -32,7 +32,7 @@ public sealed record RoundBlock(Length Diameter) : BlockSection
         }
     }
 
-    internal override PlanCurve Outline => PlanCurve.Ellipse(Diameter.Meters, Diameter.Meters, 0, 0, 0, 72);
+    internal override PlanCurve Contour => PlanCurve.Ellipse(Diameter.Meters, Diameter.Meters, 0, 0, 0, 72);
 
     internal override BlockSection Blend(BlockSection other, double t)
     {

@@ -28,7 +28,12 @@ public class AnchorChecksTests
     {
         var girder = new AnchorGirder
         {
-            Length = 2.Meters, BarDistance = 1.Meters, Width = 0.2.Meters, SectionModulus = Volume.FromCubicCentimeters(1000), ShearArea = Area.FromSquareCentimeters(60), Material = StructuralSteel.S355,
+            Length = 2.Meters,
+            BarDistance = 1.Meters,
+            Width = 0.2.Meters,
+            SectionModulus = Volume.FromCubicCentimeters(1000),
+            ShearArea = Area.FromSquareCentimeters(60),
+            Material = StructuralSteel.S355,
         };
         // q = 100 kN/m: 12.5 kN·m at the bars; q L²/8 − T s/2 = 0 in the middle.
         double T = 100e3;

@@ -22,8 +22,14 @@ public class BaseGroupTests
 
     internal static BasePlate Plate(double x, double y, double width) => new()
     {
-        X = x.Meters, Y = y.Meters, WidthX = width.Meters, WidthY = width.Meters, Thickness = 50.Millimeters, Material = StructuralSteel.S355,
-        FootX = (0.8 * width).Meters, FootY = (0.8 * width).Meters,
+        X = x.Meters,
+        Y = y.Meters,
+        WidthX = width.Meters,
+        WidthY = width.Meters,
+        Thickness = 50.Millimeters,
+        Material = StructuralSteel.S355,
+        FootX = (0.8 * width).Meters,
+        FootY = (0.8 * width).Meters,
     };
 
     internal static HoldDown One(double kN = 0) => new()
@@ -115,6 +121,26 @@ public class BaseGroupTests
     [Fact]
     public void More_moment_pulls_harder() => Gen.Select(Gen.Double[0, 200], Gen.Double[0, 1e6], Gen.Double[1e5, 1e6]).Sample((kN, N, M) =>
         Assert.True(Solve(One(kN), N, 1.1 * M, 0.3 * M).BarForces.Max() >= Solve(One(kN), N, M, 0.3 * M / 1.1).BarForces.Max() - 1e-3.Newtons));
+
+    /// <summary>With three bars or more inside the plates' hull every load has a balance, whatever the stiffnesses and however strong the pull.</summary>
+    [Fact]
+    public void A_balance_is_found_for_stiffnesses_and_loads_of_any_size()
+    {
+        Gen<(double, double, double)> bar = Gen.Select(Gen.Double[-0.95, 0.95], Gen.Double[-0.65, 0.65], Gen.Double[7, 10]).Select((x, y, k) => (x, y, Math.Pow(10, k)));
+        Gen.Select(bar.Array[3, 8], Gen.Double[8, 12], Gen.Double[-7.5, 7.5], Gen.Double[-7.5, 7.5], Gen.Double[-7.5, 7.5], Gen.Double[0, 1e-3]).Sample((bars, bed, N, mx, my, stretch) =>
+        {
+            PlanArea plan = PlanArea.Rectangle(2, 1.4);
+            ContactSpring[] springs = [.. bars.Select(b => new ContactSpring(b.Item1, b.Item2, b.Item3, stretch))];
+            double Force(double e) => Math.Sign(e) * Math.Pow(10, Math.Abs(e));
+            (N, mx, my) = (Force(N), Force(mx), Force(my));
+            ContactPlane? plane = ContactPlane.Solve(plan, Math.Pow(10, bed), springs, N, mx, my);
+            Assert.NotNull(plane);
+            double sum = plane.BedForce;
+            for (int i = 0; i < springs.Length; i++)
+                sum -= plane.ForceOf(i);
+            Assert.Equal(N, sum, 1e-5 * (Math.Abs(N) + Math.Abs(mx) + Math.Abs(my) + springs.Sum(s => s.Stiffness * s.Stretch)));
+        }, iter: 3000);
+    }
 
     [Fact]
     public void A_lift_beyond_plates_and_bars_has_no_balance()

@@ -53,6 +53,26 @@ public class BaseSheetTests
     }
 
     [Fact]
+    public void American_rules_check_the_plate_too()
+    {
+        SmallStatue tied = Tied();
+        CheckSheet sheet = (tied with { Criteria = tied.Criteria with { Base = new BaseDesign { Code = BaseCode.American } } }).Check();
+        Assert.Equal(Verdict.Pass, Assert.Single(sheet.Checks, c => c.Id == "base.plate-bending").Verdict);
+        Assert.Contains("ACI", Assert.Single(sheet.Checks, c => c.Id == "base.breakout").Source.Document, StringComparison.Ordinal);
+        Assert.All(sheet.Checks.Where(c => c.Family is "base" or "pedestal" or "foundation"), c => Assert.NotEmpty(c.Working().ToText()));
+    }
+
+    [Fact]
+    public void Bars_through_masonry_are_held_by_its_weight()
+    {
+        SmallStatue masonry = Tied(s => s with { Pedestal = new Pedestal { Courses = [.. Plinth().Courses.Select(c => c with { Material = BlockChecksTests.Stone })] } });
+        CheckSheet sheet = masonry.Check();
+        Assert.Equal(Verdict.NotChecked, Assert.Single(sheet.Checks, c => c.Id == "base.breakout").Verdict);
+        Check weight = Assert.Single(sheet.Checks, c => c.Id == "base.anchorage-weight");
+        Assert.Equal(3.2 * 3.2 * 1.2 * 2600 * 9.80665, weight.Capacity!.Value, 1);
+    }
+
+    [Fact]
     public void What_is_not_described_is_said_to_be_not_checked()
     {
         CheckSheet sheet = SmallStatue.Good.Check();

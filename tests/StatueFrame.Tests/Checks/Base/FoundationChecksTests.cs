@@ -34,7 +34,11 @@ public class FoundationChecksTests
 
     internal static Foundation Block { get; } = new()
     {
-        WidthX = 6.Meters, WidthY = 5.Meters, Thickness = 1.5.Meters, Depth = 1.5.Meters, Material = Concrete.OfStrength(25.Megapascals),
+        WidthX = 6.Meters,
+        WidthY = 5.Meters,
+        Thickness = 1.5.Meters,
+        Depth = 1.5.Meters,
+        Material = Concrete.OfStrength(25.Megapascals),
         Soil = new Soil { FrictionAngle = 32.Degrees, ShearModulus = 40.Megapascals, AllowableBearing = 250.Kilopascals },
     };
 

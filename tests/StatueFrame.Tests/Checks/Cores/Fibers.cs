@@ -1,5 +1,3 @@
-using StatueFrame.Checks;
-
 namespace StatueFrame.Tests.Checks.Cores;
 
 /// <summary>Sums over a grid of small squares: an independent way to integrate over a section.</summary>
