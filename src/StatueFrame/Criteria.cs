@@ -36,6 +36,9 @@ public sealed record Criteria
     /// <summary>Cross-sections and limits for vortex shedding and galloping; null leaves them unchecked.</summary>
     public AcrossWindInput? AcrossWind { get; init; }
 
+    /// <summary>Rules and factors for cores, hold-down, pedestal and foundation; those of the Eurocodes by default.</summary>
+    public BaseDesign Base { get; init; } = new();
+
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
@@ -64,6 +67,7 @@ public sealed record Criteria
         v.Defined(TowerCode);
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
+        v.Required(Base)?.Validate(v.At(nameof(Base)));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");
     }

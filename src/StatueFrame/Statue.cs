@@ -41,6 +41,15 @@ public sealed record Statue
     /// </summary>
     public Length BaseAboveGround { get; init; }
 
+    /// <summary>How the tower is tied to what it stands on; null when not described, and then not checked.</summary>
+    public HoldDown? HoldDown { get; init; }
+
+    /// <summary>What the statue stands on; null when not described, and then not checked.</summary>
+    public Pedestal? Pedestal { get; init; }
+
+    /// <summary>What carries it in the ground; null when not described, and then not checked.</summary>
+    public Foundation? Foundation { get; init; }
+
     /// <summary>
     /// All problems of the description that can be told without analyzing it, each with its path and a hint. Whether rings
     /// meet the skin, every band is held, and nothing is loose is found when the model is built.
@@ -100,6 +109,9 @@ public sealed record Statue
             if (point.Name is { } name && !points.Add(name))
                 at.Add(nameof(NamedPoint.Name), $"\"{name}\" is the name of an earlier point", "Results are listed by name; make it unique.");
         }
+        HoldDown?.Validate(v.At(nameof(HoldDown)));
+        Pedestal?.Validate(v.At(nameof(Pedestal)));
+        Foundation?.Validate(v.At(nameof(Foundation)));
         StatueSize.Validate(v, this);
     }
 

@@ -26,6 +26,7 @@ internal sealed class SegmentModel
         {
             MemberSegment member => Beam(Definition(member), member.Roll.Radians),
             CoreSegment core => Beam(new BeamDefinition(core.AsBeamSection()), 0),
+            BlockSegment block => Beam(Definition(block), 0),
             _ => Condense(members),
         };
         (Mass, CenterOfMass) = panel is null ? RigidMass() : MembersMass();
@@ -172,6 +173,14 @@ internal sealed class SegmentModel
         member.TopSection is null
             ? new BeamDefinition(member.Section.Of(member.Material))
             : new BeamDefinition(xi => member.SectionAt(xi).Of(member.Material));
+
+    private static BeamDefinition Definition(BlockSegment block)
+    {
+        (double E, double G, double density) = (block.Stuff.E, block.Stuff.G, block.Stuff.Density.KilogramsPerCubicMeter);
+        return block.TopSection is null
+            ? new BeamDefinition(block.Section.Of(E, G, density))
+            : new BeamDefinition(xi => block.SectionAt(xi).Of(E, G, density));
+    }
 
     /// <summary>Mass and center of mass of a lattice: its members are straight and uniform.</summary>
     private (double Mass, Vector3D Center) MembersMass()

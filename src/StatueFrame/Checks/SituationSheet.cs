@@ -37,6 +37,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (response.Situation.LimitState == LimitState.Strength)
             new MemberSheet(model, criteria, response, lists).Add();
         AddStability();
+        new BaseSheet(model, criteria, response, lists).Add();
         lists.Assume(assumedInputs, firstCheck);
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();

@@ -33,7 +33,8 @@ internal static class StatueNotChecked
         yield return ("wind.vortex", "vortex shedding", "no situation has wind on a skin");
         yield return ("wind.galloping", "galloping", "no situation has wind on a skin");
         yield return ("tower.", "strength and buckling of tower members", "no strength situation was given");
-        yield return ("base.hold-down", "hold-down bars, base plates, pedestal and foundation", "the reactions are given, resistances are not");
+        foreach ((string Id, string Title, string Reason) item in BaseSheet.NotChecked(model))
+            yield return item;
         yield return ("earthquake.response", "earthquake", "not part of this sheet");
         yield return ("metals.galvanic", "dissimilar metals and loss by corrosion", "not part of this sheet");
     }

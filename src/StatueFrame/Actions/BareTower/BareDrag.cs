@@ -32,6 +32,12 @@ internal static class BareDrag
                 Section section = member.SectionAt(t);
                 (double width, double depth) = section.Envelope;
                 return section.OutlineDiameter is { } d ? Cylinder(d + 2 * ice, gust) : Rectangle(width + 2 * ice, depth + 2 * ice);
+            case BlockSegment block:
+                (double x, double y) = block.SectionAt(t).Widths;
+                (double sin, double cos) = Math.SinCos(direction);
+                return block.Section.IsRound
+                    ? Cylinder(x + 2 * ice, gust)
+                    : Rectangle(Math.Abs(x * sin) + Math.Abs(y * cos) + 2 * ice, Math.Abs(x * cos) + Math.Abs(y * sin) + 2 * ice);
             default:
                 (double across, double along) = Extents(lower.Plan!, upper.Plan!, t, direction);
                 bool round = lower.Plan is RoundPlan && upper.Plan is RoundPlan;
@@ -52,6 +58,8 @@ internal static class BareDrag
                 return mass / (upper.Elevation.Meters - lower.Elevation.Meters);
             case MemberSegment member:
                 return Coat(Perimeter(member.SectionAt(t)));
+            case BlockSegment block:
+                return Coat(block.SectionAt(t).Contour.Perimeter);
             default:
                 return Coat((1 - t) * lower.Plan!.Outline.Perimeter + t * upper.Plan!.Outline.Perimeter);
         }

@@ -1,0 +1,82 @@
+using StatueFrame.Analysis;
+using UnitsNet;
+
+namespace StatueFrame.Checks;
+
+/// <summary>Writes the checks of a pedestal's bed joints in one situation into a sheet: the worst joint and heading of each kind.</summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign design, BaseState[] states, string situation, SheetLists lists)
+{
+    public void Add(bool isStrength)
+    {
+        int first = lists.Checks.Count;
+        BlockCut[] cuts = [.. Cuts()];
+        if (isStrength)
+        {
+            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Overturning(cut, design, "pedestal"))));
+            Check[] toes = Array.ConvertAll(cuts, cut => BlockChecks.ToeStress(cut, "pedestal"));
+            lists.Checks.Add(BaseState.Worst(toes));
+            // The even block of every cut takes long: the ones with the greatest toe stress of each joint stand for the others.
+            lists.Checks.Add(BaseState.Worst([.. Hardest(cuts, toes).Select(cut => BlockChecks.Capacity(cut, design, "pedestal"))]));
+            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Shear(cut, "pedestal"))));
+        }
+        else
+        {
+            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Kern(cut, "pedestal"))));
+        }
+        lists.Assume([new Assumption("wind on the pedestal", "none", Source.Assumed("foundations")), .. Factors()], first);
+    }
+
+    /// <summary>The partial factors that nobody changed.</summary>
+    private IEnumerable<Assumption> Factors() => pedestal.Courses.Select(course => course.Material).Distinct()
+        .Where(material => material.Gamma == (material is Masonry ? 2.5 : 1.5))
+        .Select(material => new Assumption($"partial factor of {material.Name}", FormattableString.Invariant($"{material.Gamma}"), new Source(material is Masonry ? "EN 1996-1-1:2005, 2.4.3" : "EN 1992-1-1:2004, Table 2.1N", "default")));
+
+    private static IEnumerable<BlockCut> Hardest(BlockCut[] cuts, Check[] toes) => cuts
+        .Select((cut, i) => (Cut: cut, Use: toes[i].Utilization ?? 0))
+        .GroupBy(item => item.Cut.Section)
+        .Select(group => group.ToArray().FirstGreatest(item => item.Use).Cut);
+
+    private IEnumerable<BlockCut> Cuts()
+    {
+        foreach (BaseState state in states)
+        {
+            double depth = 0, weight = 0;
+            for (int i = 0; i < pedestal.Courses.Count; i++)
+            {
+                PedestalCourse course = pedestal.Courses[i];
+                depth += course.Height.Meters;
+                weight += state.WeightFactor * course.Weight;
+                BaseLoad load = state.Load.Below(depth, weight);
+                foreach (AnchorBar bar in statue.HoldDown?.Bars ?? [])
+                {
+                    // A bar held below the joint presses it together, with what the losses leave.
+                    if (bar.Embedment.Meters <= depth || bar.PreTension.Newtons == 0)
+                        continue;
+                    double P = PreTension(bar);
+                    load = load with { N = load.N + P, mx = load.mx + P * bar.X.Meters, my = load.my + P * bar.Y.Meters };
+                }
+                yield return new BlockCut
+                {
+                    Section = course.Section,
+                    Material = course.Material,
+                    Compression = Force.FromNewtons(load.N),
+                    ShearX = Force.FromNewtons(load.Vx),
+                    ShearY = Force.FromNewtons(load.Vy),
+                    MomentX = Torque.FromNewtonMeters(-load.my),
+                    MomentY = Torque.FromNewtonMeters(load.mx),
+                    FreeHeight = Length.FromMeters(depth),
+                    Where = $"joint under course {i + 1}, {state.Where}",
+                    Situation = situation,
+                };
+            }
+        }
+    }
+
+    private double PreTension(AnchorBar bar)
+    {
+        HoldDown holdDown = statue.HoldDown!;
+        BlockMaterial on = pedestal.Courses[0].Material;
+        return BarPreTension.Left(bar, on.E / holdDown.BedDepthInUse * holdDown.Plan.Whole.A / holdDown.Bars.Count, holdDown.Losses, on);
+    }
+}
