@@ -13,40 +13,36 @@ internal sealed class SpectralCombination
     private const int Components = 3;
     private const double Share = 0.3;
 
-    private readonly BaseMotionModes motion;
     private readonly EarthquakeAction action;
-    private readonly double[] rho;
 
-    /// <summary>Peak of each mode's coordinate by component: Γ·S_a/ω².</summary>
-    private readonly double[][] peaks = new double[Components][];
+    /// <summary>Covariance of the coordinates' peaks by component: ρ of two modes times their peaks Γ·S_a/ω²; null without a spectrum.</summary>
+    private readonly double[]?[] covariances = new double[Components][];
 
     public SpectralCombination(BaseMotionModes motion, EarthquakeAction action)
     {
-        (this.motion, this.action) = (motion, action);
+        this.action = action;
         int n = motion.ModeCount;
         SpectralAccelerations = new double[Components, n];
-        double[] omega = new double[n], zeta = new double[n];
+        double[] omega = new double[n], zeta = new double[n], peaks = new double[n];
         for (int i = 0; i < n; i++)
             (omega[i], zeta[i]) = (motion.Set.CircularFrequency(i), action.DampingOf(i));
-        rho = action.ModalRule == ModalRule.Cqc ? ModeCorrelation.Matrix(omega, zeta) : Identity(n);
+        double[] rho = action.ModalRule == ModalRule.Cqc ? ModeCorrelation.Matrix(omega, zeta) : Identity(n);
         (double sin, double cos) = Math.SinCos(action.Orientation.Radians);
-        Directions = [new Vector3D(cos, sin, 0), new Vector3D(-sin, cos, 0), Vector3D.UnitZ];
+        Vector3D[] directions = [new Vector3D(cos, sin, 0), new Vector3D(-sin, cos, 0), Vector3D.UnitZ];
         for (int d = 0; d < Components; d++)
         {
-            DesignSpectrum? spectrum = action.SpectrumOf((EarthquakeComponent)d);
-            peaks[d] = new double[n];
-            if (spectrum is null)
+            if (action.SpectrumOf((EarthquakeComponent)d) is not { } spectrum)
                 continue;
             for (int i = 0; i < n; i++)
             {
-                SpectralAccelerations[d, i] = spectrum.WithDamping(action.ModalDamping.Count > 0 ? zeta[i] : spectrum.DampingRatio)!.AtSi(2 * Math.PI / omega[i]);
-                peaks[d][i] = motion.Participation(i, Directions[d]) * SpectralAccelerations[d, i] / (omega[i] * omega[i]);
+                DesignSpectrum damped = action.ModalDamping.Count > 0 ? spectrum.WithDamping(zeta[i])! : spectrum;
+                SpectralAccelerations[d, i] = damped.AtSi(2 * Math.PI / omega[i]);
+                peaks[i] = motion.Participation(i, directions[d]) * SpectralAccelerations[d, i] / (omega[i] * omega[i]);
             }
             GroundAccelerations[d] = spectrum.AtSi(0);
+            covariances[d] = CovarianceOf(rho, peaks, action.MissingMass ? GroundAccelerations[d] * directions[d] : Vector3D.Zero);
         }
     }
-
-    public Vector3D[] Directions { get; }
 
     /// <summary>S_a by component and mode.</summary>
     public double[,] SpectralAccelerations { get; }
@@ -100,20 +96,26 @@ internal sealed class SpectralCombination
         return Share * sum + (1 - Share) * most;
     }
 
-    /// <summary>Covariance of two quantities under one component; the remainder is independent of the modes.</summary>
-    private double Covariance(int d, ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        int n = motion.ModeCount;
-        if (action.SpectrumOf((EarthquakeComponent)d) is null)
-            return 0;
-        double[] first = new double[n], second = new double[n];
-        for (int i = 0; i < n; i++)
-            (first[i], second[i]) = (a[i] * peaks[d][i], b[i] * peaks[d][i]);
-        double sum = ModeCorrelation.Product(rho, first, second);
-        return action.MissingMass ? sum + Rest(a) * Rest(b) * GroundAccelerations[d] * GroundAccelerations[d] : sum;
+    private double Covariance(int d, ReadOnlySpan<double> a, ReadOnlySpan<double> b) =>
+        covariances[d] is { } covariance ? ModeCorrelation.Product(covariance, a, b) : 0;
 
-        double Rest(ReadOnlySpan<double> c) =>
-            Directions[d].X * c[n] + Directions[d].Y * c[n + 1] + Directions[d].Z * c[n + 2];
+    /// <summary>The three remainders follow the ground together, and are independent of the modes.</summary>
+    private static double[] CovarianceOf(double[] rho, double[] peaks, Vector3D ground)
+    {
+        int n = peaks.Length, size = n + Components;
+        var covariance = new double[size * size];
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j < n; j++)
+                covariance[i * size + j] = rho[i * n + j] * peaks[i] * peaks[j];
+        }
+        ReadOnlySpan<double> g = [ground.X, ground.Y, ground.Z];
+        for (int i = 0; i < Components; i++)
+        {
+            for (int j = 0; j < Components; j++)
+                covariance[(n + i) * size + n + j] = g[i] * g[j];
+        }
+        return covariance;
     }
 
     private static double[] Identity(int n)
