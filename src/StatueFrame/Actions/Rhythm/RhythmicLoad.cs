@@ -31,25 +31,42 @@ public sealed record RhythmicLoad
     /// <summary>Walking, upwards: 0.4 at 2 Hz, 0.1, 0.1; 1.6 to 2.4 Hz. Source: Bachmann and Ammann 1987, from memory.</summary>
     public static RhythmicLoad Walking { get; } = new()
     {
-        Name = "walking", Coefficients = [0.4, 0.1, 0.1], Slowest = Hz(1.6), Fastest = Hz(2.4), Source = Bachmann("walking, vertical"),
+        Name = "walking",
+        Coefficients = [0.4, 0.1, 0.1],
+        Slowest = Hz(1.6),
+        Fastest = Hz(2.4),
+        Source = Bachmann("walking, vertical"),
     };
 
     /// <summary>Running: 1.6, 0.7, 0.2; 2 to 3.5 Hz. Source: Bachmann and Ammann 1987, from memory.</summary>
     public static RhythmicLoad Running { get; } = new()
     {
-        Name = "running", Coefficients = [1.6, 0.7, 0.2], Slowest = Hz(2), Fastest = Hz(3.5), Source = Bachmann("running"),
+        Name = "running",
+        Coefficients = [1.6, 0.7, 0.2],
+        Slowest = Hz(2),
+        Fastest = Hz(3.5),
+        Source = Bachmann("running"),
     };
 
     /// <summary>Jumping: 1.8, 1.3, 0.7, 0.2; 1.8 to 3.4 Hz. Source: Bachmann and Ammann 1987, from memory.</summary>
     public static RhythmicLoad Jumping { get; } = new()
     {
-        Name = "jumping", Coefficients = [1.8, 1.3, 0.7, 0.2], Slowest = Hz(1.8), Fastest = Hz(3.4), Source = Bachmann("jumping, normal"),
+        Name = "jumping",
+        Coefficients = [1.8, 1.3, 0.7, 0.2],
+        Slowest = Hz(1.8),
+        Fastest = Hz(3.4),
+        Source = Bachmann("jumping, normal"),
     };
 
     /// <summary>Swaying from side to side while standing: 0.5; 0.4 to 0.8 Hz, along x unless it is turned. Source: Bachmann and Ammann 1987, from memory.</summary>
     public static RhythmicLoad BodySway { get; } = new()
     {
-        Name = "swaying from side to side", Coefficients = [0.5], Slowest = Hz(0.4), Fastest = Hz(0.8), Direction = Direction3.X, Source = Bachmann("lateral body swaying, standing"),
+        Name = "swaying from side to side",
+        Coefficients = [0.5],
+        Slowest = Hz(0.4),
+        Fastest = Hz(0.8),
+        Direction = Direction3.X,
+        Source = Bachmann("lateral body swaying, standing"),
     };
 
     internal void Validate(Validator v)

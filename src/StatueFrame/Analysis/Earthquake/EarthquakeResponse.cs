@@ -71,7 +71,7 @@ public sealed class EarthquakeResponse
     /// <summary>The modes that were taken, lowest first: the table of effective masses.</summary>
     public IReadOnlyList<EarthquakeMode> Modes { get; }
 
-    /// <summary>The part of the whole mass that shakes in the modes taken, for motion of the base along x.</summary>
+    /// <summary>The part of the mass free to move that shakes in the modes taken, for motion of the base along x.</summary>
     public double MassShareX => MassShare(0);
 
     /// <summary>The part along y.</summary>
@@ -178,65 +178,8 @@ public sealed class EarthquakeResponse
     /// <summary>The same with what else acts: the worst of the load cases, and a factor on the earthquake.</summary>
     internal IReadOnlyList<EarthquakeBar> Rings(IReadOnlyList<LoadCase>? cases, double factor)
     {
-        var all = new List<EarthquakeBar>();
-        foreach ((RingElement ring, int band) in Model.Rings)
-        {
-            EarthquakeBar? worst = null;
-            for (int i = 0; i < ring.Bars.Length; i++)
-            {
-                EarthquakeBar bar = BarOf(ring, i, band, cases, Math.Abs(factor));
-                if (worst is null || Extremes.Exceeds(bar.OfYield, worst.OfYield))
-                    worst = bar;
-            }
-            if (worst is not null)
-                all.Add(worst);
-        }
-        return all;
-    }
-
-    private EarthquakeBar BarOf(RingElement ring, int number, int band, IReadOnlyList<LoadCase>? cases, double factor)
-    {
-        BarModel bar = ring.Bars[number];
-        FlatRectangle section = BaseMotionBars.SectionOf(bar.Bar);
-        var stress = new double[BaseMotionBars.Corners * motion.Count];
-        var axial = new double[motion.Count];
-        Span<double> forces = stackalloc double[FrameElement.Size];
-        (SkinAssumption Assumption, double Static, double Shaken, double Axial) worst = (SkinAssumption.RigidRing, -1, 0, 0);
-        bool standsAlone = true;
-        foreach (SkinAssumption assumption in (ReadOnlySpan<SkinAssumption>)[SkinAssumption.RigidRing, SkinAssumption.LimpSkin])
-        {
-            if (!BaseMotionBars.Stresses(Model, motion, ring, bar, band, assumption, stress, axial))
-            {
-                standsAlone = false;
-                continue;
-            }
-            for (int corner = 0; corner < BaseMotionBars.Corners; corner++)
-            {
-                double still = 0;
-                foreach (LoadCase loadCase in cases ?? [])
-                {
-                    if (loadCase.ForcesOf(ring, bar, band, assumption, forces))
-                        still = Math.Max(still, Math.Abs(BaseMotionBars.AtCorner(section, forces, corner)));
-                    else
-                        standsAlone = false;
-                }
-                double shaken = factor * spectral.Peak(stress.AsSpan(corner * motion.Count, motion.Count));
-                if (Extremes.Exceeds(still + shaken, worst.Static + worst.Shaken))
-                    worst = (assumption, still, shaken, factor * spectral.Peak(axial));
-            }
-        }
-        return new EarthquakeBar
-        {
-            Level = ring.Level,
-            Band = ring.BandName,
-            Number = number + 1,
-            Standoff = bar.Bar.Place.Standoff,
-            Assumption = worst.Assumption,
-            StaticStress = Pressure.FromPascals(Math.Max(0, worst.Static)),
-            EarthquakeStress = Pressure.FromPascals(worst.Shaken),
-            Axial = Force.FromNewtons(worst.Axial),
-            StandsAlone = standsAlone,
-        };
+        var bars = new EarthquakeBarStress(Model, motion, spectral, cases ?? [], Math.Abs(factor));
+        return [.. Model.Rings.Where(r => r.Ring.Bars.Length > 0).Select(r => bars.WorstOf(r.Ring, r.BandInStatue))];
     }
 
     private EarthquakeMode ModeAt(int i)
@@ -254,7 +197,7 @@ public sealed class EarthquakeResponse
         double sum = 0;
         for (int i = 0; i < motion.ModeCount; i++)
             sum += motion.Set.EffectiveMass(i, axis);
-        return sum / Model.Masses.TotalKilograms;
+        return motion.Set.MovingMass(axis) > 0 ? sum / motion.Set.MovingMass(axis) : 0;
     }
 
     private EarthquakeBase BaseBy(Peak peak, PeakInPlane inPlane)

@@ -20,7 +20,7 @@ namespace StatueFrame.Studies;
 public static class RandomDecrement
 {
     private const int FewestCycles = 200, Parts = 8, Cycles = 2, FewestTriggers = 40;
-    private const double HalfBand = 0.3;
+    private const double HalfBand = 0.3, NearestOther = 0.08;
 
     /// <summary>Frequency and damping of a mode.</summary>
     /// <param name="record">A record of ambient vibration.</param>
@@ -39,7 +39,7 @@ public static class RandomDecrement
         double f = near?.Hertz ?? (WelchSpectrum.Of(record).Peaks(1) is [Frequency first, ..] ? first.Hertz : throw new SiteRecordException($"\"{record.Name}\" has no clear peak in its spectrum."));
         record.RequireCycles(f, Math.Max(FewestCycles, 4 * length), "random decrement");
         double fs = record.SampleRate.Hertz;
-        double[] filtered = BandPass(record, f);
+        double[] filtered = BandPass(record, f, HalfBandFor(record, f));
         int samples = (int)Math.Round(length * fs / f);
         (double[][] sums, int[] counts) = Pieces(filtered, samples);
         if (counts.Sum() < FewestTriggers)
@@ -110,8 +110,21 @@ public static class RandomDecrement
         return (sums, counts);
     }
 
-    /// <summary>Keeps what lies within 0.3 of the frequency to either side; the edges of the band are half cosine waves.</summary>
-    private static double[] BandPass(SiteRecord record, double f)
+    /// <summary>The part of the frequency that is kept to either side: 0.3, or so little that no other peak lies in it.</summary>
+    private static double HalfBandFor(SiteRecord record, double f)
+    {
+        double half = HalfBand;
+        foreach (Frequency peak in WelchSpectrum.Of(record).Peaks())
+        {
+            double off = Math.Abs(peak.Hertz / f - 1);
+            if (off > NearestOther)
+                half = Math.Min(half, 0.8 * off);
+        }
+        return half;
+    }
+
+    /// <summary>Keeps a band to either side of the frequency; its edges are half cosine waves.</summary>
+    private static double[] BandPass(SiteRecord record, double f, double halfBand)
     {
         int n = record.Values.Count;
         double mean = record.Values.Average(), step = record.SampleRate.Hertz / n;
@@ -122,7 +135,7 @@ public static class RandomDecrement
         for (int i = 0; i < n; i++)
         {
             double at = Math.Min(i, n - i) * step, off = Math.Abs(at / f - 1);
-            values[i] *= off <= 0.5 * HalfBand ? 1 : off >= HalfBand ? 0 : 0.5 * (1 + Math.Cos(2 * Math.PI * (off / HalfBand - 0.5)));
+            values[i] *= off <= 0.5 * halfBand ? 1 : off >= halfBand ? 0 : 0.5 * (1 + Math.Cos(2 * Math.PI * (off / halfBand - 0.5)));
         }
         Fourier.Inverse(values, FourierOptions.AsymmetricScaling);
         return Array.ConvertAll(values, v => v.Real);

@@ -12,9 +12,6 @@ namespace StatueFrame.Studies;
 /// <remarks>Immutable and safe to share between threads. Source: Welch 1967, IEEE Trans. Audio Electroacoust. 15, 70–73, from memory.</remarks>
 public sealed class WelchSpectrum
 {
-    /// <summary>Width at half power of the square of a Hann window's transform, in units of 1/T.</summary>
-    internal const double HannWidth = 1.44;
-
     private const int FewestInSegment = 32, DefaultSegments = 16;
 
     private readonly double[][] segments;

@@ -1,5 +1,4 @@
 using CsCheck;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Actions.Earthquake;
 
@@ -13,7 +12,11 @@ public class DesignSpectrumTests
         from vertical in Gen.Bool
         select new En1998Spectrum
         {
-            ReferenceAcceleration = ag.MetersPerSecondSquared, Ground = ground, Type = type, BehaviorFactor = q, IsVertical = vertical,
+            ReferenceAcceleration = ag.MetersPerSecondSquared,
+            Ground = ground,
+            Type = type,
+            BehaviorFactor = q,
+            IsVertical = vertical,
         };
 
     private static double At(DesignSpectrum spectrum, double T) => spectrum.At(T.Seconds).MetersPerSecondSquared;
@@ -72,7 +75,8 @@ public class DesignSpectrumTests
         double[] periods = [0, 0.05, 0.1, 0.5, 1, 2, 6, 10];
         var table = new TableSpectrum
         {
-            Origin = Source.User, Points = periods.Select(T => new SpectrumPoint(T.Seconds, spectrum.At(T.Seconds))).ToValueList(),
+            Origin = Source.User,
+            Points = periods.Select(T => new SpectrumPoint(T.Seconds, spectrum.At(T.Seconds))).ToValueList(),
         };
         foreach (double T in periods)
             Assert.Equal(At(spectrum, T), At(table, T), 1e-12);

@@ -11,7 +11,9 @@ public class BaseMotionResponseTests
 
     private static BaseMotionRecord Sine(double f, double peak = 1, double step = 0.005, int count = 4001) => new()
     {
-        Name = "sine", Step = step.Seconds, X = Enumerable.Range(0, count).Select(i => peak * Math.Sin(2 * Math.PI * f * i * step)).ToValueList(),
+        Name = "sine",
+        Step = step.Seconds,
+        X = Enumerable.Range(0, count).Select(i => peak * Math.Sin(2 * Math.PI * f * i * step)).ToValueList(),
     };
 
     [Fact]

@@ -47,7 +47,8 @@ public class EarthquakeResponseTests
             modes.Period(n).Seconds, Acceleration.FromMetersPerSecondSquared(baseShears[n] * Kip / (modes.MassOverFloor(n) * 100 * Kip / g)))).Reverse()];
         var action = new EarthquakeAction
         {
-            Horizontal = new TableSpectrum { Origin = Source.User, Points = points.ToValueList() }, ModalRule = rule,
+            Horizontal = new TableSpectrum { Origin = Source.User, Points = points.ToValueList() },
+            ModalRule = rule,
         };
         return EarthquakeResponse.Of(Five.Value, Five.Value.Modes(15), action).BaseUnder(EarthquakeComponent.First).ForceX.Newtons / Kip;
     }

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame.Tests.Analyses.Earthquake;
 
 /// <summary>Towers of rigid stories on shear springs, with their mass at the levels.</summary>

@@ -28,8 +28,8 @@ internal static class Records
         }));
     }
 
-    /// <summary>Accelerations of oscillators that white noise shakes.</summary>
-    public static SiteRecord Ambient(double rate, double seconds, int seed, params (double F, double Zeta)[] modes)
+    /// <summary>Oscillators that white noise shakes: their accelerations, or those of their springs and dampers alone.</summary>
+    public static SiteRecord Ambient(double rate, double seconds, int seed, bool springs, params (double F, double Zeta)[] modes)
     {
         var random = new Random(seed);
         int count = (int)(rate * seconds);
@@ -41,7 +41,7 @@ internal static class Records
             for (int i = 1; i < count; i++)
             {
                 oscillator.Step(ref u, ref v, force[i - 1], force[i]);
-                sum[i] += oscillator.Acceleration(u, v, force[i]) - force[i];
+                sum[i] += oscillator.Acceleration(u, v, springs ? 0 : force[i]);
             }
         }
         return Of(rate, sum);
