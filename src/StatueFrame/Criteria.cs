@@ -42,6 +42,9 @@ public sealed record Criteria
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
+    /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
+    public EarthquakeCriteria? Earthquake { get; init; }
+
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
@@ -63,6 +66,7 @@ public sealed record Criteria
         }
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
+        Earthquake?.Validate(v.At(nameof(Earthquake)));
         v.Defined(BarCode);
         v.Defined(TowerCode);
         if (TowerStressFraction is { } towerFraction)
