@@ -30,6 +30,9 @@ public sealed record Criteria
     /// </summary>
     public double? TowerStressFraction { get; init; }
 
+    /// <summary>What is enough for sheet, armature and seams.</summary>
+    public SkinDesign Skin { get; init; } = new();
+
     /// <summary>Damping of the structure; null takes that of welded lattice towers for gusts, listed as assumed, and leaves vortices unchecked.</summary>
     public DampingModel? Damping { get; init; }
 
@@ -69,6 +72,7 @@ public sealed record Criteria
         Earthquake?.Validate(v.At(nameof(Earthquake)));
         v.Defined(BarCode);
         v.Defined(TowerCode);
+        v.Required(Skin)?.Validate(v.At(nameof(Skin)));
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
         v.Required(Base)?.Validate(v.At(nameof(Base)));

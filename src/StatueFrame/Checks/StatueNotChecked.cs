@@ -27,8 +27,9 @@ internal static class StatueNotChecked
         }
         if (model.Bodies.Any(b => b.Bands.Length > 0))
         {
-            yield return ("sheet.panels", "sheets and armature between standoffs", "not part of this sheet");
-            yield return ("seams.rivets", "seams and their rivets", "not part of this sheet");
+            yield return ("sheet.panel-bending", "stress in a panel of sheet", "no strength situation has wind");
+            yield return ("armature.bending", "stress in an armature bar", "no strength situation has wind");
+            yield return ("seams.shear", "rivets of a seam in shear", "no strength situation has wind");
             yield return ("bars.local", "standoff alone under the local pressure on its strip", "no strength situation has wind");
         }
         if (model.BareSlices.FirstOrDefault(s => !s.HasShape) is { } shapeless)

@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>
 /// A rectangular plate a × b by small-deflection theory, as factors: deflection w = C_w q b⁴/D and moments
-/// M = C q b² per length, with b the shorter side; under a load P at the middle w = C_P P b²/D.
+/// M = C q b² per length, with b the shorter side.
 /// </summary>
 /// <remarks>
 /// Immutable and safe to share between threads. Supported edges: Lévy's and Navier's series (Timoshenko and
@@ -30,9 +30,6 @@ internal sealed class PlateBending
     /// <summary>Moment at the middle of the longer edges over q b², without sign; zero for supported edges.</summary>
     public double LongEdge { get; private init; }
 
-    /// <summary>Deflection under a load at the middle over P b²/D.</summary>
-    public double PointDeflection { get; private init; }
-
     /// <summary>ω b² √(ρ t/D) of the lowest mode.</summary>
     public double Frequency { get; private init; }
 
@@ -48,7 +45,7 @@ internal sealed class PlateBending
 
     private static PlateBending Supported(double ratio, double nu)
     {
-        const int Terms = 60, PointTerms = 400;
+        const int Terms = 60;
         double w = 5.0 / 384, m_short = 1.0 / 8, m_long = nu / 8, sign = 1;
         for (int k = 0; k < Terms; k++, sign = -sign)
         {
@@ -59,15 +56,9 @@ internal sealed class PlateBending
             m_short += sign * twice * (A - nu * bentLong);
             m_long += sign * twice * (nu * A - bentLong);
         }
-        double point = 0;
-        for (int m = 1; m < PointTerms; m += 2)
-        {
-            for (int n = 1; n < PointTerms; n += 2)
-                point += 4 / (Math.Pow(Math.PI, 4) * ratio) / Math.Pow(m * m / (ratio * ratio) + n * n, 2);
-        }
         return new PlateBending
         {
-            Deflection = w, MiddleShort = m_short, MiddleLong = m_long, PointDeflection = point,
+            Deflection = w, MiddleShort = m_short, MiddleLong = m_long,
             Frequency = Math.PI * Math.PI * (1 + 1 / (ratio * ratio)),
         };
     }
@@ -102,8 +93,8 @@ internal sealed class PlateBending
             edge[p] = x.EdgeBent[i] * y.Middle[j];
         }
         MathNet.Numerics.LinearAlgebra.Factorization.Cholesky<double> factor = K.Cholesky();
-        // In half sides h = b/2: D/h⁴ K c = q even, so w = q h⁴/D and M = q h² of these; a load P acts on an area of h² ratio.
-        Vector<double> c = factor.Solve(even), cP = factor.Solve(point), mode = c.Clone();
+        // In half sides h = b/2: D/h⁴ K c = q even, so w = q h⁴/D and M = q h² of these.
+        Vector<double> c = factor.Solve(even), mode = c.Clone();
         double lambda = 0;
         for (int i = 0; i < 12; i++)
         {
@@ -118,7 +109,6 @@ internal sealed class PlateBending
             MiddleShort = -Square * (bentShort * c + nu * (bentLong * c)),
             MiddleLong = -Square * (bentLong * c + nu * (bentShort * c)),
             LongEdge = Math.Abs(Square * (edge * c)),
-            PointDeflection = Square * (point * cP) / ratio,
             Frequency = 4 * Math.Sqrt(lambda),
         };
     }

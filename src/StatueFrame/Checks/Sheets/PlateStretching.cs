@@ -14,9 +14,6 @@ internal sealed class PlateStretching
     /// <summary>Pressure per cubed deflection at the middle, Pa/m³.</summary>
     public required double Cubic { get; init; }
 
-    /// <summary>Load at the middle per cubed deflection, N/m³.</summary>
-    public required double PointCubic { get; init; }
-
     /// <summary>Stress of the middle plane at the middle, across the shorter way, per squared deflection, Pa/m².</summary>
     public required double MiddleStress { get; init; }
 
@@ -56,7 +53,7 @@ internal sealed class PlateStretching
             edge += stiff * (across + nu * along);
         }
         double swept = edges == PanelEdges.Supported ? 4 * a * b / (Math.PI * Math.PI) : a * b / 4;
-        return new PlateStretching { Cubic = 4 * energy / swept, PointCubic = 4 * energy, MiddleStress = middle, EdgeStress = edge };
+        return new PlateStretching { Cubic = 4 * energy / swept, MiddleStress = middle, EdgeStress = edge };
     }
 
     /// <summary>The one root w of k₁ w + k₃ w³ = load, m.</summary>
