@@ -1,0 +1,153 @@
+using System.Text;
+using MathNet.Numerics.RootFinding;
+
+namespace StatueFrame.Studies;
+
+/// <summary>
+/// The region of two inputs, as thickness and length of the bars, in which several limits hold: the curve of each limit,
+/// the intervals between them, and the point with the widest margin.
+/// </summary>
+/// <remarks>
+/// Along each column of the first input every limit is sampled, and every change between holding and failing is found by
+/// Brent's method to the accuracy asked for; two crossings between neighboring samples can be missed. Immutable and safe
+/// to share between threads.
+/// </remarks>
+public sealed class DesignWindow
+{
+    private DesignWindow(WindowInput x, WindowInput y, ValueList<LimitPoint> curves, ValueList<WindowInterval> intervals, (double X, double Y, double Margin)? widest) =>
+        (X, Y, Curves, Intervals, Widest) = (x, y, curves, intervals, widest);
+
+    /// <summary>The first input.</summary>
+    public WindowInput X { get; }
+
+    /// <summary>The second input.</summary>
+    public WindowInput Y { get; }
+
+    /// <summary>Where limits are just met, column by column.</summary>
+    public ValueList<LimitPoint> Curves { get; }
+
+    /// <summary>Where all limits hold, column by column.</summary>
+    public ValueList<WindowInterval> Intervals { get; }
+
+    /// <summary>The point with the least greatest utilization, and 1 less it; null when the window is empty.</summary>
+    public (double X, double Y, double Margin)? Widest { get; }
+
+    /// <summary>Finds a window.</summary>
+    /// <param name="x">The first input.</param>
+    /// <param name="y">The second input.</param>
+    /// <param name="limits">
+    /// The utilization of each limit by name at a point; 1 is just met, infinite or not a number is not met. It must be a pure
+    /// function and give the same names everywhere.
+    /// </param>
+    /// <param name="columns">Values of the first input, 2 to 1000.</param>
+    /// <param name="samples">Values of the second input that are tried in a column, 3 to 1000.</param>
+    /// <param name="options">How it runs; null for all cores.</param>
+    /// <exception cref="ArgumentException">A range does not ascend, or the names differ.</exception>
+    /// <exception cref="OperationCanceledException">The study was stopped.</exception>
+    public static DesignWindow Of(
+        WindowInput x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int columns = 25, int samples = 15, StudyOptions? options = null)
+    {
+        x.Validate(nameof(x));
+        y.Validate(nameof(y));
+        ArgumentOutOfRangeException.ThrowIfLessThan(columns, 2);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(columns, 1000);
+        ArgumentOutOfRangeException.ThrowIfLessThan(samples, 3);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(samples, 1000);
+        var found = new (List<LimitPoint> Curves, List<WindowInterval> Intervals, double BestY, double Best)[columns];
+        (options ?? new StudyOptions()).For(columns, i => found[i] = Column(x.Least + (x.Greatest - x.Least) * i / (columns - 1), y, limits, samples));
+        ValueList<WindowInterval> intervals = found.SelectMany(c => c.Intervals).ToValueList();
+        return new DesignWindow(x, y, found.SelectMany(c => c.Curves).ToValueList(), intervals, WidestOf(x, y, found, limits));
+    }
+
+    /// <summary>The curves and intervals as comma-separated values.</summary>
+    /// <param name="units">The units to print in.</param>
+    public string ToCsv(DisplayUnits units = DisplayUnits.Metric)
+    {
+        var text = new StringBuilder();
+        Csv.AppendLine(text, ["limit", Csv.Head(X.Name, X.Dimension, units), Csv.Head(Y.Name, Y.Dimension, units), "holds"]);
+        foreach (LimitPoint point in Curves)
+            Csv.AppendLine(text, [point.Limit, Csv.Number(point.X, X.Dimension, units), Csv.Number(point.Y, Y.Dimension, units), point.OkAbove ? "above" : "below"]);
+        return text.ToString();
+    }
+
+    private static (List<LimitPoint>, List<WindowInterval>, double, double) Column(
+        double x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int samples)
+    {
+        var at = new double[samples];
+        var u = new IReadOnlyList<(string Limit, double Utilization)>[samples];
+        for (int j = 0; j < samples; j++)
+        {
+            at[j] = y.Least + (y.Greatest - y.Least) * j / (samples - 1);
+            u[j] = limits(x, at[j]);
+            if (u[j].Count != u[0].Count || !u[j].Select(l => l.Limit).SequenceEqual(u[0].Select(l => l.Limit)))
+                throw new ArgumentException($"The limits at ({x}, {at[j]}) have other names than at ({x}, {at[0]}).", nameof(limits));
+        }
+        var curves = new List<LimitPoint>();
+        var crossings = new List<double> { y.Least, y.Greatest };
+        for (int k = 0; k < u[0].Count; k++)
+        {
+            for (int j = 1; j < samples; j++)
+            {
+                (double before, double after) = (Excess(u[j - 1][k].Utilization), Excess(u[j][k].Utilization));
+                if (before <= 0 == after <= 0)
+                    continue;
+                int limit = k;
+                double root = Root(v => Excess(limits(x, v)[limit].Utilization), at[j - 1], at[j]);
+                curves.Add(new LimitPoint(u[0][k].Limit, x, root, OkAbove: after <= 0));
+                crossings.Add(root);
+            }
+        }
+        crossings.Sort();
+        var intervals = new List<WindowInterval>();
+        for (int j = 1; j < crossings.Count; j++)
+        {
+            (double from, double to) = (crossings[j - 1], crossings[j]);
+            if (to - from <= 1e-12 * (y.Greatest - y.Least) || !(Greatest(limits(x, (from + to) / 2)) <= 1))
+                continue;
+            if (intervals.Count > 0 && intervals[^1].To == from)
+                intervals[^1] = intervals[^1] with { To = to };
+            else
+                intervals.Add(new WindowInterval(x, from, to));
+        }
+        int best = Enumerable.Range(0, samples).MinBy(j => Greatest(u[j]));
+        return (curves, intervals, at[best], Greatest(u[best]));
+    }
+
+    /// <summary>From the best sample, a search by halving steps along both inputs and their diagonals.</summary>
+    private static (double, double, double)? WidestOf(
+        WindowInput x, WindowInput y, (List<LimitPoint>, List<WindowInterval>, double BestY, double Best)[] columns, Func<double, double, IReadOnlyList<(string, double)>> limits)
+    {
+        int start = Enumerable.Range(0, columns.Length).MinBy(i => columns[i].Best);
+        double width = x.Greatest - x.Least, height = y.Greatest - y.Least;
+        (double X, double Y, double U) best = (x.Least + width * start / (columns.Length - 1), columns[start].BestY, columns[start].Best);
+        for (double step = 0.5 / columns.Length; step > 1e-7;)
+        {
+            (double X, double Y, double U) next = best;
+            foreach ((int dx, int dy) in (ReadOnlySpan<(int, int)>)[(1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, -1), (1, -1), (-1, 1)])
+            {
+                (double px, double py) = (Math.Clamp(best.X + dx * step * width, x.Least, x.Greatest), Math.Clamp(best.Y + dy * step * height, y.Least, y.Greatest));
+                double u = Greatest(limits(px, py));
+                if (u < next.U)
+                    next = (px, py, u);
+            }
+            if (next == best)
+                step /= 2;
+            best = next;
+        }
+        return best.U <= 1 ? (best.X, best.Y, 1 - best.U) : null;
+    }
+
+    private static double Greatest(IReadOnlyList<(string, double Utilization)> limits)
+    {
+        double greatest = 0;
+        foreach ((_, double u) in limits)
+            greatest = double.IsNaN(u) ? double.PositiveInfinity : Math.Max(greatest, u);
+        return greatest;
+    }
+
+    /// <summary>u − 1 made finite and bounded, so that root finding keeps its bracket: 1 − 1/u has the same root.</summary>
+    private static double Excess(double u) => !(u > 0) ? double.IsNaN(u) ? 1 : -1 : double.IsPositiveInfinity(u) ? 1 : u < 1 ? u - 1 : 1 - 1 / u;
+
+    private static double Root(Func<double, double> f, double low, double high) =>
+        Brent.TryFindRoot(f, low, high, 1e-12 * (high - low), 200, out double root) ? root : Bisection.FindRoot(f, low, high, 1e-12 * (high - low), 200);
+}
