@@ -9,10 +9,11 @@ namespace StatueFrame.Studies;
 /// </remarks>
 public sealed class Uncertain
 {
-    private readonly Func<double, double> inverse;
+    private readonly Func<double, double, double> inverse;
     private readonly Func<double, double> cumulative;
 
-    private Uncertain(string name, string law, double mean, double deviation, Func<double, double> inverse, Func<double, double> cumulative) =>
+    /// <summary>An input by its inverse distribution, of the probability and of 1 less it, so that both tails keep their digits.</summary>
+    private Uncertain(string name, string law, double mean, double deviation, Func<double, double, double> inverse, Func<double, double> cumulative) =>
         (Name, Law, Mean, StandardDeviation, this.inverse, this.cumulative) = (name, law, mean, deviation, inverse, cumulative);
 
     /// <summary>What is uncertain.</summary>
@@ -37,7 +38,7 @@ public sealed class Uncertain
         Require(double.IsFinite(mean), nameof(mean), mean);
         Require(deviation > 0 && double.IsFinite(deviation), nameof(deviation), deviation);
         var law = new Normal(mean, deviation);
-        return new(name, "normal", mean, deviation, law.InverseCumulativeDistribution, law.CumulativeDistribution);
+        return new(name, "normal", mean, deviation, (p, q) => mean + deviation * Standard(p, q), law.CumulativeDistribution);
     }
 
     /// <summary>A lognormal distribution, by the mean and deviation of the number itself.</summary>
@@ -51,7 +52,7 @@ public sealed class Uncertain
         Require(deviation > 0 && double.IsFinite(deviation), nameof(deviation), deviation);
         double s2 = Math.Log(1 + deviation / mean * (deviation / mean)), mu = Math.Log(mean) - s2 / 2;
         var law = new LogNormal(mu, Math.Sqrt(s2));
-        return new(name, "lognormal", mean, deviation, law.InverseCumulativeDistribution, law.CumulativeDistribution);
+        return new(name, "lognormal", mean, deviation, (p, q) => Math.Exp(mu + Math.Sqrt(s2) * Standard(p, q)), law.CumulativeDistribution);
     }
 
     /// <summary>A uniform distribution.</summary>
@@ -63,7 +64,7 @@ public sealed class Uncertain
     {
         Require(double.IsFinite(least), nameof(least), least);
         Require(greatest > least && double.IsFinite(greatest), nameof(greatest), greatest);
-        return new(name, "uniform", (least + greatest) / 2, (greatest - least) / Math.Sqrt(12), p => least + p * (greatest - least), x => Math.Clamp((x - least) / (greatest - least), 0, 1));
+        return new(name, "uniform", (least + greatest) / 2, (greatest - least) / Math.Sqrt(12), (p, q) => p < q ? least + p * (greatest - least) : greatest - q * (greatest - least), x => Math.Clamp((x - least) / (greatest - least), 0, 1));
     }
 
     /// <summary>A triangular distribution.</summary>
@@ -78,7 +79,10 @@ public sealed class Uncertain
         Require(greatest > least && double.IsFinite(greatest), nameof(greatest), greatest);
         Require(likeliest >= least && likeliest <= greatest, nameof(likeliest), likeliest);
         var law = new Triangular(least, greatest, likeliest);
-        return new(name, "triangular", law.Mean, law.StdDev, law.InverseCumulativeDistribution, law.CumulativeDistribution);
+        double range = greatest - least, rise = (likeliest - least) / range;
+        return new(
+            name, "triangular", law.Mean, law.StdDev,
+            (p, q) => p < rise ? least + Math.Sqrt(p * range * (likeliest - least)) : greatest - Math.Sqrt(q * range * (greatest - likeliest)), law.CumulativeDistribution);
     }
 
     /// <summary>Gumbel's distribution of greatest values, as of yearly gusts.</summary>
@@ -91,7 +95,7 @@ public sealed class Uncertain
         Require(double.IsFinite(mean), nameof(mean), mean);
         Require(deviation > 0 && double.IsFinite(deviation), nameof(deviation), deviation);
         double scale = deviation * Math.Sqrt(6) / Math.PI, mode = mean - Constants.EulerMascheroni * scale;
-        return new(name, "Gumbel", mean, deviation, p => mode - scale * Math.Log(-Math.Log(p)), x => Math.Exp(-Math.Exp(-(x - mode) / scale)));
+        return new(name, "Gumbel", mean, deviation, (p, q) => mode - scale * Math.Log(p < q ? -Math.Log(p) : -LogOfOneLess(q)), x => Math.Exp(-Math.Exp(-(x - mode) / scale)));
     }
 
     /// <summary>The value that is not exceeded with a probability.</summary>
@@ -100,7 +104,7 @@ public sealed class Uncertain
     public double Quantile(double probability)
     {
         Require(probability is > 0 and < 1, nameof(probability), probability);
-        return inverse(probability);
+        return inverse(probability, 1 - probability);
     }
 
     /// <summary>The probability that a value is not exceeded.</summary>
@@ -108,7 +112,14 @@ public sealed class Uncertain
     public double Probability(double value) => cumulative(value);
 
     /// <summary>The value as many standard deviations from the median as a normal variable, by equal probability.</summary>
-    internal double AtNormal(double z) => inverse(Math.Clamp(MathNet.Numerics.Distributions.Normal.CDF(0, 1, z), 1e-300, 1 - 1e-16));
+    internal double AtNormal(double z) => inverse(Math.Max(1e-300, MathNet.Numerics.Distributions.Normal.CDF(0, 1, z)), Math.Max(1e-300, MathNet.Numerics.Distributions.Normal.CDF(0, 1, -z)));
+
+    /// <summary>The standard normal variable of a probability, from the smaller of it and 1 less it.</summary>
+    private static double Standard(double p, double q) =>
+        p < q ? MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p) : -MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, q);
+
+    /// <summary>ln(1 − q) with all its digits for small q.</summary>
+    private static double LogOfOneLess(double q) => q < 1e-5 ? -q - q * q / 2 - q * q * q / 3 : Math.Log(1 - q);
 
     /// <summary>The distribution in words.</summary>
     public override string ToString() => FormattableString.Invariant($"{Name}: {Law}, mean {Mean:g4}, deviation {StandardDeviation:g4}");
