@@ -10,6 +10,7 @@ namespace StatueFrame.Shape;
 internal sealed class SurfaceCutter
 {
     private readonly List<Vector3D> vertices;
+    private readonly HashSet<long> marked = [];
 
     public SurfaceCutter(Mesh mesh)
     {
@@ -29,6 +30,11 @@ internal sealed class SurfaceCutter
         vertices.Add(vertex);
         return vertices.Count - 1;
     }
+
+    /// <summary>Marks an edge; its parts stay marked when it is cut.</summary>
+    public void Mark(int a, int b) => marked.Add(EdgeTable.Key(a, b));
+
+    public bool IsMarked(int a, int b) => marked.Contains(EdgeTable.Key(a, b));
 
     /// <summary>Cuts triangles by the plane through a point; the front is where the normal points.</summary>
     public (List<int> Front, List<int> Back) Cut(List<int> corners, Vector3D through, Vector3D normal)
@@ -78,6 +84,11 @@ internal sealed class SurfaceCutter
                 if (a > b)
                     (a, b, ha, hb) = (b, a, hb, ha);
                 made[key] = vertex = Add(vertices[a] + ha / (ha - hb) * (vertices[b] - vertices[a]));
+                if (marked.Contains(key))
+                {
+                    Mark(a, vertex);
+                    Mark(vertex, b);
+                }
             }
             return vertex;
         }
