@@ -32,6 +32,8 @@ Console.WriteLine($"slicing errors: plan areas {trunk.OutlineError:p2}, projecte
 double[] heights = [.. trunk.Bands.Select(b => 0.5 * (b.Bottom.Meters + b.Top.Meters))];
 int shoulder = Array.FindIndex(heights, z => z > 17.5);
 double LegSpacing(double z) => 2.6 - 0.07 * z;
+TowerFit room = TowerFit.Of(parts.Trunk, new TowerFitting { Levels = [.. heights.Take(shoulder).Select(z => z.Meters)], Clearance = 0.5.Meters });
+Console.WriteLine($"\nTOWER  half a meter off the skin, {room.Levels.Count(l => l.Width.Meters >= LegSpacing(l.Elevation.Meters))} of {room.Levels.Count} levels have room for the legs");
 double TubeDiameter(double z) => 0.75 - 0.025 * (z - 17);
 var tower = new Tower
 {
@@ -57,7 +59,7 @@ var tower = new Tower
 };
 var flat = new Standoff
 {
-    Section = new FlatBar(60.Millimeters, 16.Millimeters), Material = StainlessSteel.Duplex2205,
+    Section = new FlatBar(60.Millimeters, 18.Millimeters), Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid,
 };
 Skin WithArmature(SlicedSkin s) => s.ToSkin(Copper.HalfHardR240, 2.4.Millimeters) with { ArmatureMass = 9.KilogramsPerSquareMeter };
@@ -66,7 +68,7 @@ var heron = new Statue
     Name = "Saltmere Heron, from the maquette",
     Tower = tower,
     Skin = WithArmature(trunk),
-    Standoffs = [.. heights.Select((_, i) => new EvenRing { Level = $"L{i + 1}", Count = i < shoulder ? 24 : 12, Lay = 30.Degrees, Length = (i < shoulder ? 0.55 : 0.25).Meters, Standoff = flat })],
+    Standoffs = [.. heights.Select((_, i) => new EvenRing { Level = $"L{i + 1}", Count = i < shoulder ? 34 : 12, Lay = 30.Degrees, Length = (i < shoulder ? 0.55 : 0.25).Meters, Standoff = flat })],
     Limbs =
     [
         new Limb
@@ -97,6 +99,16 @@ Console.WriteLine(heron.Check(
     new Criteria { BarStressFraction = 1 / 1.1, Damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice), Sway = [new SwayLimit("tip", 200.Millimeters)] },
     new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] },
     new Situation { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] }));
+
+// 5. The workshop's schedule of sheets.
+SheetPlan sheets = SheetPlan.Of(parts.Trunk.Surface, new SheetCutting
+{
+    Metal = Copper.HalfHardR240, Thickness = 2.4.Millimeters, GreatestLength = 2.5.Meters, GreatestWidth = 1.8.Meters,
+    GreatestMass = 60.Kilograms, Flush = [new FlushRegion(Point3.FromMeters(0.5, 0, 26), 1.5.Meters)],
+});
+Console.WriteLine($"SHEETS OF THE TRUNK\n{sheets}");
+IReadOnlyList<Crate> crates = SheetPacking.Crates(sheets, 2.5.Meters, 1.8.Meters, 1.2.Meters, 600.Kilograms);
+Console.WriteLine($"{crates.Count} crates, the heaviest {crates.Max(c => c.Mass):f0}");
 
 /// <summary>Models the heron as the surface on which a function vanishes, meshed cell by cell (marching tetrahedra).</summary>
 static class Maquette

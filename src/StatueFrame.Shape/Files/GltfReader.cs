@@ -11,8 +11,11 @@ internal static class GltfReader
     /// <summary>Nodes below nodes: more than any model has, few enough for every reader's stack.</summary>
     private const int DeepestNode = 500;
 
-    /// <summary>Nodes of all files, as the library walks down them by recursion before any depth can be seen.</summary>
+    /// <summary>The most nodes of a file.</summary>
     private const int MostNodes = 1000;
+
+    /// <summary>Values that all accessors together may have for each vertex allowed: place, normal, colors and the like.</summary>
+    private const int AccessorsPerVertex = 8;
 
     private const uint BinaryMagic = 0x46546C67;
 
@@ -26,7 +29,7 @@ internal static class GltfReader
             ReadContext context = ReadContext.Create(name => Beside(folder, name, ref left));
             context.Validation = ValidationMode.Strict;
             context.ImageDecoder = _ => true;
-            CheckNodes(binary ? file.AsSpan(20, (int)Math.Min(BitConverter.ToUInt32(file, 12), file.Length - 20)) : file);
+            CheckPromises(binary ? file.AsSpan(20, (int)Math.Min(BitConverter.ToUInt32(file, 12), file.Length - 20)) : file, reading);
             using var memory = new MemoryStream(file);
             ModelRoot model = binary
                 ? context.ReadBinarySchema2(memory)
@@ -40,19 +43,29 @@ internal static class GltfReader
         }
     }
 
-    private static void CheckNodes(ReadOnlySpan<byte> json)
+    /// <summary>
+    /// Looks at what the file says of itself before the library believes it: it walks down the nodes by recursion, and
+    /// reads as many numbers as an accessor promises, there or not.
+    /// </summary>
+    private static void CheckPromises(ReadOnlySpan<byte> json, MeshReading reading)
     {
         if (json.StartsWith("\uFEFF"u8))
             json = json[3..];
         var reader = new Utf8JsonReader(json);
-        bool inNodes = false;
+        bool inNodes = false, inAccessors = false;
         int nodes = 0;
+        double numbers = 0;
         while (reader.Read())
         {
             if (reader.CurrentDepth == 1 && reader.TokenType == JsonTokenType.PropertyName)
-                inNodes = reader.ValueTextEquals("nodes"u8);
+                (inNodes, inAccessors) = (reader.ValueTextEquals("nodes"u8), reader.ValueTextEquals("accessors"u8));
             else if (inNodes && reader.CurrentDepth == 2 && reader.TokenType == JsonTokenType.StartObject && ++nodes > MostNodes)
                 throw new MeshFileException($"has more than {MostNodes} nodes", "");
+            else if (inAccessors && reader.CurrentDepth == 3 && reader.TokenType == JsonTokenType.PropertyName && reader.ValueTextEquals("count"u8)
+                && reader.Read() && reader.TokenType == JsonTokenType.Number)
+                numbers += Math.Abs(reader.GetDouble());
+            if (numbers > AccessorsPerVertex * (double)reading.MaxVertices)
+                throw new MeshFileException($"says it has more than the {reading.MaxTriangles} triangles allowed", "");
         }
     }
 
