@@ -1,4 +1,3 @@
-using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
 using UnitsNet;
 

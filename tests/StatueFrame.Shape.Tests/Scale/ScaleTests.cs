@@ -1,6 +1,5 @@
 using CsCheck;
 using StatueFrame.Analysis;
-using UnitsNet;
 
 namespace StatueFrame.Shape.Tests.Scale;
 
