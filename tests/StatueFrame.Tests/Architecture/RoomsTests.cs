@@ -51,6 +51,10 @@ public partial class RoomsTests
     }
 
     [Fact]
+    public void The_domain_knows_nothing_of_meshes() =>
+        Assert.DoesNotContain(typeof(Statue).Assembly.GetReferencedAssemblies(), a => a.Name is "StatueFrame.Shape" or "SharpGLTF.Core");
+
+    [Fact]
     public void A_file_holds_one_public_type()
     {
         var wrong = new List<string>();
