@@ -42,6 +42,9 @@ public sealed record Criteria
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
+    /// <summary>How long the metal must last; null leaves its loss unchecked.</summary>
+    public DurabilityLimit? Durability { get; init; }
+
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
@@ -61,6 +64,7 @@ public sealed record Criteria
             at.Named(platform.Situation, nameof(Platform.Situation));
             at.Defined(platform.Use, nameof(Platform.Use));
         }
+        Durability?.Validate(v.At(nameof(Durability)));
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         v.Defined(BarCode);

@@ -43,6 +43,8 @@ internal sealed class StatueSheet
         ModalResponse modes = sheet.AddModes();
         foreach (Situation situation in situations)
             new SituationSheet(model, criteria, modes, model.Respond(situation), sheet.lists).Add();
+        if (model.Statue.Corrosion is { } corrosion)
+            new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
         sheet.AddModelAssumptions();
         sheet.AddNotChecked();
         return new CheckSheet
