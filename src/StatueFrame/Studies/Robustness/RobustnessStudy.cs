@@ -39,6 +39,8 @@ public sealed class RobustnessStudy
         options.Validate(v.At("Options"));
         v.ThrowIfAny();
         cancellation.ThrowIfCancellationRequested();
+        // Contacts and slow loss of metal have nothing to do with a part that is gone.
+        statue = statue with { Corrosion = null };
         CheckSheet whole = statue.Check(criteria, situations.AsSpan());
         Removal[] removals = [.. Removals.Of(statue).Where(removal => options.Kinds?.Contains(removal.Kind) ?? true), .. options.More];
         var probe = new DamageProbe(statue, criteria, situations);
@@ -111,13 +113,15 @@ public sealed class RobustnessStudy
             screened = screened with { Worst = double.PositiveInfinity, Falls = e.Problems[0].ToString() };
             sheet = RobustnessSheet.OfFallen(statue, screened.Removal, screened.Falls);
         }
-        return new WorstRemoval(screened, sheet, sheet.CompareWith(whole), Worsened(whole, sheet));
+        return new WorstRemoval(screened, sheet, sheet.CompareWith(whole), Worse(whole, sheet));
     }
 
-    private static Check? Worsened(CheckSheet whole, CheckSheet sheet)
+    private static ValueList<WorsenedCheck> Worse(CheckSheet whole, CheckSheet sheet)
     {
         Dictionary<StudyKey, Check> before = StudyKey.WorstOf(whole);
-        return sheet.Checks.Where(check => check.Utilization > (before.GetValueOrDefault(StudyKey.Of(check))?.Utilization ?? 0) * (1 + DamageProbe.Noticeable))
-            .Order(CheckOrder.WorstFirst).FirstOrDefault();
+        return StudyKey.WorstOf(sheet)
+            .Select(pair => new WorsenedCheck(before.GetValueOrDefault(pair.Key), pair.Value))
+            .Where(check => check.After.Utilization > (check.Before?.Utilization ?? 0) * (1 + DamageProbe.Noticeable))
+            .OrderBy(check => check.After, CheckOrder.WorstFirst).ToValueList();
     }
 }

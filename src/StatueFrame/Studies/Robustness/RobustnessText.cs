@@ -23,8 +23,7 @@ internal static class RobustnessText
                 continue;
             text.Append('\n');
             TextLayout.AppendWrapped(text, "", $"{worst.Removal}");
-            SheetChange[] changes = [.. worst.Changes.Changes.Where(change => change.Kind is SheetChangeKind.Verdict or SheetChangeKind.Governs or SheetChangeKind.Utilization && change.After > change.Before).Take(Lines)];
-            TextLayout.AppendTable(text, 2, [new(64), new(0)], [.. changes.Select(change => new[] { change.Subject, change.ToText() })]);
+            TextLayout.AppendTable(text, 2, [new(84), new(0)], [.. worst.Worse.Take(Lines).Select(check => new[] { $"{check.After.Subject}", check.ToText() })]);
         }
         text.Append("\nVERDICT\n");
         TextLayout.AppendWrapped(text, "  ", study.Sheet.VerdictText);
@@ -47,6 +46,6 @@ internal static class RobustnessText
         worst.Removal.Title, worst.Removal.Where,
         study.Whole.Governing?.Utilization is { } before ? CheckNumber.Utilization(before) : "",
         worst.Sheet.Governing?.Utilization is { } after && worst.Screened.Falls is null ? CheckNumber.Utilization(after) : "",
-        worst.Screened.Falls is not null ? "FALLS" : worst.Worsened is { } worsened ? $"{worsened.Subject}: {CheckNumber.Utilization(worsened.Utilization ?? 0)}" : "nothing gets worse",
+        worst.Screened.Falls is not null ? "FALLS" : worst.Worsened is { } worsened ? $"worst of what gets worse: {worsened.Id} {CheckNumber.Utilization(worsened.Utilization ?? 0)}" : "nothing gets worse",
     ];
 }

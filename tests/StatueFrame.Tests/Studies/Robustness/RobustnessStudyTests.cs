@@ -51,6 +51,7 @@ public class RobustnessStudyTests
         Assert.NotNull(bar.Worsened);
         Assert.False(bar.Changes.IsEmpty);
         Assert.Equal(bar.Sheet.CompareWith(study.Value.Whole).ToText(), bar.Changes.ToText());
+        Assert.All(bar.Worse, check => Assert.True(check.After.Utilization > (check.Before?.Utilization ?? 0)));
     }
 
     [Fact]
