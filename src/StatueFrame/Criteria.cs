@@ -45,6 +45,9 @@ public sealed record Criteria
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
+    /// <summary>How long the metal must last; null leaves its loss unchecked.</summary>
+    public DurabilityLimit? Durability { get; init; }
+
     /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
     public EarthquakeCriteria? Earthquake { get; init; }
 
@@ -67,6 +70,7 @@ public sealed record Criteria
             at.Named(platform.Situation, nameof(Platform.Situation));
             at.Defined(platform.Use, nameof(Platform.Use));
         }
+        Durability?.Validate(v.At(nameof(Durability)));
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         Earthquake?.Validate(v.At(nameof(Earthquake)));

@@ -50,6 +50,9 @@ public sealed record Statue
     /// <summary>What carries it in the ground; null when not described, and then not checked.</summary>
     public Foundation? Foundation { get; init; }
 
+    /// <summary>How it weathers, and what is between unlike metals; null when not described, and then not checked.</summary>
+    public Corrosion? Corrosion { get; init; }
+
     /// <summary>
     /// All problems of the description that can be told without analyzing it, each with its path and a hint. Whether rings
     /// meet the skin, every band is held, and nothing is loose is found when the model is built.
@@ -112,6 +115,7 @@ public sealed record Statue
         HoldDown?.Validate(v.At(nameof(HoldDown)));
         Pedestal?.Validate(v.At(nameof(Pedestal)));
         Foundation?.Validate(v.At(nameof(Foundation)));
+        Corrosion?.Validate(v.At(nameof(Corrosion)), this);
         StatueSize.Validate(v, this);
     }
 

@@ -25,7 +25,7 @@ public sealed class BarResult
     internal BarResult(RingElement ring, int number, int bandInStatue, BarEnvelope.Worst worst, LoadCase[] cases)
     {
         (this.ring, bar, this.bandInStatue, this.worst, this.cases) = (ring, ring.Bars[number], bandInStatue, worst, cases);
-        Number = number + 1;
+        Number = bar.Number;
     }
 
     /// <summary>The level it stands on, as in "L7" or "wing/elbow".</summary>

@@ -219,6 +219,12 @@ internal sealed class ModelBuilder
             AddPointMass(band, 0.5 * bar.Mass, place.SkinEnd);
             masses.Add(MassGroup.Standoffs, bar.Mass, 0.5 * (place.TowerEnd + place.SkinEnd));
         }
+        foreach (BarPlacement loose in ring.Loose)
+        {
+            Vector3D middle = 0.5 * (loose.TowerEnd + loose.SkinEnd);
+            AddPointMass(level, loose.Mass, middle);
+            masses.Add(MassGroup.Standoffs, loose.Mass, middle);
+        }
     }
 
     private int AddNode(Vector3D position, string name)

@@ -31,7 +31,11 @@ internal sealed class RingElement : FrameElement
     /// <summary>Full name of the band the bars carry.</summary>
     public string BandName { get; }
 
+    /// <summary>The bars that hold the band.</summary>
     public BarModel[] Bars { get; }
+
+    /// <summary>Bars that hang from the level and hold nothing.</summary>
+    public BarPlacement[] Loose { get; init; } = [];
 
     public override void AddStiffness(Span<double> k) => RigidPair.AddTo(stiffness, arm, k);
 }

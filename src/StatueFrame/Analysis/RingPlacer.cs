@@ -52,21 +52,25 @@ internal sealed class RingPlacer(
     {
         SkinBand band = bands[ring.Band];
         (double bottom, double top) = Strip(ring, all, band);
-        (double From, double To)[] shares = BandShare.Split(Array.ConvertAll(ring.Bars, b => b.Position / ring.Outline.Perimeter));
+        int[] holding = [.. Enumerable.Range(0, ring.Bars.Length).Where(i => ring.Ring.Holds(i + 1))];
+        (double From, double To)[] shares = BandShare.Split(Array.ConvertAll(holding, i => ring.Bars[i].Position / ring.Outline.Perimeter));
         double[] fractions = band.MidOutline.Fractions();
-        var bars = new BarModel[ring.Bars.Length];
+        var bars = new BarModel[holding.Length];
         for (int i = 0; i < bars.Length; i++)
         {
-            BarPlacement place = ring.Bars[i].Moved(axes.Axes, axes.Origin);
+            BarPlacement place = ring.Bars[holding[i]].Moved(axes.Axes, axes.Origin);
             (double from, double to) = shares[i];
             double skinMass = band.Mass * (to - from) * (top - bottom) / (band.Top - band.Bottom);
             bars[i] = new BarModel(
                 new PlacedBar(place, levels[ring.Level].NodeAt, bandPlaces[ring.Band].NodeAt),
-                new BandShare(from, to, top - bottom, skinMass), PlanCurve.Stretch(fractions, from, to), place.Mass);
+                new BandShare(from, to, top - bottom, skinMass), PlanCurve.Stretch(fractions, from, to), place.Mass, holding[i] + 1);
         }
         return new RingElement(
             prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,
-            levels[ring.Level], bandPlaces[ring.Band]);
+            levels[ring.Level], bandPlaces[ring.Band])
+        {
+            Loose = [.. ring.Bars.Where((_, i) => ring.Ring.Loose.Contains(i + 1) && !ring.Ring.Missing.Contains(i + 1)).Select(bar => bar.Moved(axes.Axes, axes.Origin))],
+        };
     }
 
     /// <summary>The slice of the band that the ring serves: halfway to the rings above and below it on the same band.</summary>

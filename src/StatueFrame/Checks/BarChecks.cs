@@ -57,7 +57,7 @@ public static class BarChecks
             BarModel bar = ring.Bars[i];
             double area = bar.Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
             if (!bar.Bar.Cantilever(pressure * area * bar.Bar.Place.Outward, forces, tip))
-                return Check.NotChecked(LocalSubject($"{ring.BandName}, bar {i + 1}", situation), "a pin at the tower end leaves the bar unable to stand alone", Allowable);
+                return Check.NotChecked(LocalSubject($"{ring.BandName}, bar {bar.Number}", situation), "a pin at the tower end leaves the bar unable to stand alone", Allowable);
             double ofYield = bar.Bar.Stiffness.NormalStress(forces) / bar.Bar.Place.Standoff.Material.YieldStrength.Pascals;
             if (worst.Bar < 0 || Extremes.Exceeds(ofYield, worst.OfYield))
                 worst = (i, area, ofYield);
@@ -66,7 +66,7 @@ public static class BarChecks
         Standoff standoff = governing.Place.Standoff;
         double p = pressure, a_strip = worst.Area;
         Vector3D along = governing.Place.Axes.ToLocal(governing.Place.Outward);
-        return Check.Of(LocalSubject($"{ring.BandName}, bar {worst.Bar + 1}", situation), Dimension.Stress, Allowable, w =>
+        return Check.Of(LocalSubject($"{ring.BandName}, bar {ring.Bars[worst.Bar].Number}", situation), Dimension.Stress, Allowable, w =>
         {
             w.Given(p, Dimension.Pressure, "greatest local pressure or suction on the band");
             w.Given(a_strip, Dimension.Area, "strip of skin that the bar serves");

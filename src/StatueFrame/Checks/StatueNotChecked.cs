@@ -40,6 +40,7 @@ internal static class StatueNotChecked
         foreach ((string Id, string Title, string Reason) item in BaseSheet.NotChecked(model))
             yield return item;
         yield return (Earthquake, "earthquake", "no situation has an earthquake");
-        yield return ("metals.galvanic", "dissimilar metals and loss by corrosion", "not part of this sheet");
+        foreach ((string Id, string Title, string Reason) item in MetalSheet.NotChecked(model.Statue))
+            yield return item;
     }
 }

@@ -44,6 +44,8 @@ internal sealed class StatueSheet
         foreach (Situation situation in situations)
             new SituationSheet(model, criteria, modes, model.Respond(situation), sheet.lists).Add();
         SkinSheet.AddAtRest(model, criteria, sheet.lists);
+        if (model.Statue.Corrosion is { } corrosion)
+            new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
         sheet.AddModelAssumptions();
         sheet.AddNotChecked();
         return new CheckSheet

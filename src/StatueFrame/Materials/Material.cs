@@ -30,6 +30,9 @@ public sealed record Material
     /// <summary>Coefficient of linear thermal expansion α.</summary>
     public required CoefficientOfThermalExpansion ThermalExpansion { get; init; }
 
+    /// <summary>What it is for weather and for other metals; null lets its name tell, see <see cref="MetalFamilies.Of"/>.</summary>
+    public MetalFamily? Family { get; init; }
+
     /// <summary>Poisson's ratio ν, as it follows from E and G of an isotropic metal: E/(2G) − 1.</summary>
     /// <exception cref="InvalidStatueException">The material is not valid.</exception>
     public double PoissonRatio
@@ -68,6 +71,8 @@ public sealed record Material
         if (strong && UltimateStrength < YieldStrength)
             v.Add(nameof(UltimateStrength), $"is below the yield strength ({QuantityText.Of(UltimateStrength)} < {QuantityText.Of(YieldStrength)})", "Were the two swapped?");
         v.Required(Source);
+        if (Family is { } family)
+            v.Defined(family, nameof(Family));
         double ratio = YoungsModulus.Pascals / ShearModulus.Pascals;
         if (elastic && ratio is < 2 or > 3)
             v.Add(nameof(ShearModulus), "does not fit Young's modulus: E/G must be from 2 to 3", "E/G = 2(1+ν), and ν of a metal is near 0.3.");

@@ -133,6 +133,9 @@ public sealed class Dimension
     public static Dimension TemperatureDelta { get; } = new("temperature difference",
         ("K", v => v), ("°F", v => UnitsNet.TemperatureDelta.FromKelvins(v).DegreesFahrenheit));
 
+    /// <summary>A difference of electric potential, V.</summary>
+    public static Dimension Potential { get; } = new("potential", "V", 1);
+
     /// <summary>A plain number, as a coefficient.</summary>
     public static Dimension Number { get; } = new("number", "", 1);
 

@@ -17,6 +17,9 @@ public static class QuantityExtensions
 {
     extension<T>(T value) where T : INumber<T>
     {
+        /// <summary>So many micrometers.</summary>
+        public Length Micrometers => Length.FromMicrometers(Finite(value));
+
         /// <summary>So many millimeters.</summary>
         public Length Millimeters => Length.FromMillimeters(Finite(value));
 

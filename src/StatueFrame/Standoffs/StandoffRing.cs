@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -19,6 +21,18 @@ public abstract record StandoffRing
     /// <summary>The band that the bars carry, counted from 1 as in its name; null takes the band at the height of the ring's skin ends.</summary>
     public int? Band { get; init; }
 
+    /// <summary>
+    /// Numbers of the bars that are gone, from 1; none by default. They carry and weigh nothing, their neighbors take over
+    /// their strips of skin, and the other bars keep their numbers.
+    /// </summary>
+    public ValueList<int> Missing { get; init; } = [];
+
+    /// <summary>
+    /// Numbers of the bars whose saddles have let go, from 1; none by default. They hang from the tower with their mass and
+    /// hold no skin.
+    /// </summary>
+    public ValueList<int> Loose { get; init; } = [];
+
     /// <summary>The height (along the body's axis, m) of the ring's skin ends; their mean when they differ.</summary>
     /// <param name="levelElevation">The height of the ring's level, m.</param>
     internal abstract double SkinElevation(double levelElevation);
@@ -36,6 +50,9 @@ public abstract record StandoffRing
     /// <summary>Number of bars; may be asked of a ring that is not valid.</summary>
     internal abstract int BarCount { get; }
 
+    /// <summary>Whether a bar, by its number from 1, holds the skin: it is neither missing nor loose.</summary>
+    internal bool Holds(int bar) => !Missing.Contains(bar) && !Loose.Contains(bar);
+
     /// <summary>Looks at the ring beside the level that it stands on.</summary>
     internal virtual void ValidateAt(TowerLevel level, Validator v)
     {
@@ -49,5 +66,20 @@ public abstract record StandoffRing
         v.Named(Level);
         if (Band < 1)
             v.Add(nameof(Band), $"must be 1 or more, is {Band}", "Bands are counted from 1, the lowest; null lets the height decide.");
+        ValidateNumbers(v, Missing, nameof(Missing));
+        ValidateNumbers(v, Loose, nameof(Loose));
+        if (BarCount is >= 1 and <= MostBars && Missing is not null && Loose is not null && Enumerable.Range(1, BarCount).All(bar => !Holds(bar)))
+            v.Add(nameof(Missing), "and Loose leave no bar that holds the skin", "Take the whole ring out of Standoffs.");
+    }
+
+    private void ValidateNumbers(Validator v, ValueList<int>? numbers, string member)
+    {
+        if (v.Required(numbers, member) is null || !v.AtMost(numbers!.Count, MostBars, member))
+            return;
+        for (int i = 0; i < numbers.Count; i++)
+        {
+            if (numbers[i] < 1 || numbers[i] > BarCount)
+                v.At(member, i).Add("", string.Create(CultureInfo.InvariantCulture, $"there is no bar {numbers[i]}; the ring has bars 1 to {BarCount}"), "Bars are counted from 1, as on the check sheet.");
+        }
     }
 }

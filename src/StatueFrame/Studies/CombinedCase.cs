@@ -49,7 +49,7 @@ internal sealed class CombinedCase(StatueModel model, LoadCase calm, LoadCase? w
                     Stress(ring, bar, band, SkinAssumption.RigidRing), Stress(ring, bar, band, SkinAssumption.LimpSkin));
                 double fraction = stress / bar.Bar.Place.Standoff.Material.YieldStrength.Pascals;
                 if (worst.Ring is null || fraction > worst.Fraction)
-                    worst = (ring, i + 1, stress, fraction);
+                    worst = (ring, bar.Number, stress, fraction);
             }
         }
         return worst.Ring is null

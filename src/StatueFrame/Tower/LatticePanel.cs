@@ -21,7 +21,7 @@ internal enum LatticeRole
 /// <param name="To">Position of its second joint, m.</param>
 /// <param name="Section">Its section.</param>
 /// <param name="Pinned">Whether it is pin-ended, carrying axial force only.</param>
-/// <param name="Pair">For crossing diagonals: the index of the other one; otherwise −1.</param>
+/// <param name="Pair">For crossing diagonals: the index of the other one, or its own when a tension-only brace has lost the other; otherwise −1.</param>
 internal sealed record LatticeMember(
     LatticeRole Role, string Part, int Place, int Bay, int Start, int End, Vector3D From, Vector3D To, Section Section, bool Pinned, int Pair = -1)
 {
@@ -63,12 +63,34 @@ internal sealed class LatticePanel
             for (int face = 0; face < legs; face++)
                 AddFace(face, bay);
         }
+        TakeOut(segment.Missing);
     }
 
     public IReadOnlyList<LatticeMember> Members => members;
 
     /// <summary>Positions of the interior nodes; local node number 2 comes first.</summary>
     public IReadOnlyList<Vector3D> Interior => interior;
+
+    /// <summary>
+    /// Takes members out by their labels. A brace that loses its crossing partner stands alone; a tension-only one becomes a
+    /// pair with itself, as it still goes slack.
+    /// </summary>
+    private void TakeOut(ValueList<string> missing)
+    {
+        if (missing.Count == 0)
+            return;
+        var newIndex = new int[members.Count];
+        int kept = 0;
+        for (int i = 0; i < newIndex.Length; i++)
+            newIndex[i] = missing.Contains(members[i].Label) ? -1 : kept++;
+        bool goesSlack = segment.Bracing == Bracing.TensionOnlyCross;
+        LatticeMember[] left = [.. members.Select((member, i) => (member, i)).Where(m => newIndex[m.i] >= 0).Select(m => m.member with
+        {
+            Pair = m.member.Pair < 0 ? -1 : newIndex[m.member.Pair] >= 0 ? newIndex[m.member.Pair] : goesSlack ? newIndex[m.i] : -1,
+        })];
+        members.Clear();
+        members.AddRange(left);
+    }
 
     private static Vector3D[] Corners(TowerLevel level) =>
         Array.ConvertAll(level.Plan!.Legs, leg => level.Center + new Vector3D(leg.X, leg.Y, 0));

@@ -31,6 +31,12 @@ public sealed record LatticeSegment : TowerSegment
     /// </summary>
     public double ConnectionMassFraction { get; init; }
 
+    /// <summary>
+    /// The members that are gone, by the names the check sheet gives them, as in "brace a, face 3, bay 1"; none by default.
+    /// They carry and weigh nothing and catch no wind.
+    /// </summary>
+    public ValueList<string> Missing { get; init; } = [];
+
     /// <summary>How legs are spliced; null when it is not described, which leaves splices unchecked.</summary>
     public MemberConnection? LegSplice { get; init; }
 
@@ -48,5 +54,6 @@ public sealed record LatticeSegment : TowerSegment
         v.InRange(Bays, 1, 20, "For more bays put levels between them.");
         v.InRange(ConnectionMassFraction, 0, 1, "It is the mass of gussets, splices and rivets over that of the members, near 0.1.");
         v.Defined(Bracing);
+        v.Required(Missing);
     }
 }

@@ -68,6 +68,19 @@ public sealed record Tower
         else if (below != above)
             at.Add("", $"the plan has {below} legs at \"{bottom.Name}\" and {above} at \"{top.Name}\"", "Both ends of a lattice panel need as many legs.");
         else if (below is > 2 and < 25 && lattice.Bays is > 0 and < 21)
-            at.AtMost(below * lattice.Bays, StatueSize.LatticeLegs, nameof(LatticeSegment.Bays));
+            ValidateMissing(at, lattice, bottom, top, below);
+    }
+
+    private static void ValidateMissing(Validator at, LatticeSegment lattice, TowerLevel bottom, TowerLevel top, int legs)
+    {
+        if (!at.AtMost(legs * lattice.Bays, StatueSize.LatticeLegs, nameof(LatticeSegment.Bays)) || lattice.Missing is not { Count: > 0 } missing || !Enum.IsDefined(lattice.Bracing))
+            return;
+        string[] labels = [.. new LatticePanel(lattice with { Missing = [] }, bottom, top).Members.Select(member => member.Label)];
+        for (int i = 0; i < Math.Min(missing.Count, labels.Length); i++)
+        {
+            if (!labels.Contains(missing[i]))
+                at.At(nameof(LatticeSegment.Missing), i).Add("", $"there is no member \"{missing[i]}\"", StatueNames.Closest(missing[i] ?? "", labels));
+        }
+        at.AtMost(missing.Count, labels.Length, nameof(LatticeSegment.Missing));
     }
 }

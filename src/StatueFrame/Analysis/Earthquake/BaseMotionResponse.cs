@@ -193,7 +193,7 @@ public sealed class BaseMotionResponse
                 }
             }
         }
-        return new BaseMotionBar(ring.Level, ring.BandName, worst.Bar + 1, worst.Assumption, Pressure.FromPascals(worst.Stress), Duration.FromSeconds(worst.Sample * StepSeconds));
+        return new BaseMotionBar(ring.Level, ring.BandName, ring.Bars[worst.Bar].Number, worst.Assumption, Pressure.FromPascals(worst.Stress), Duration.FromSeconds(worst.Sample * StepSeconds));
     }
 
     /// <summary>Into how many steps one of the record is cut.</summary>

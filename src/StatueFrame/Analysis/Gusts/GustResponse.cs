@@ -237,7 +237,7 @@ public sealed class GustResponse
         {
             Level = ring.Level,
             Band = ring.BandName,
-            Number = worst.Bar + 1,
+            Number = ring.Bars[worst.Bar].Number,
             Stress = new(worst.Stress, Pressure.FromPascals),
             Axial = new(worst.Axial, Force.FromNewtons),
         };
