@@ -22,7 +22,7 @@ public static class HeatChecks
         bar.Validate(design);
         double dx = CheckInput.Finite(alongBar.Meters, nameof(alongBar)), dy = CheckInput.Finite(alongThickness.Meters, nameof(alongThickness));
         double dz = CheckInput.Finite(alongWidth.Meters, nameof(alongWidth));
-        CheckSubject subject = bar.Subject("heat.bar", "stress in a standoff bent by heat");
+        CheckSubject subject = bar.Subject("heat.bar-stress", "stress in a standoff bent by heat");
         if (design.Uncovered is { } reason)
             return Check.NotChecked(subject, reason, stiffness);
         return Check.Of(subject, Dimension.Stress, stiffness, w => (ImposedStress(w, bar, dx, dy, dz), BarSectionChecks.Allowed(w, bar.f_y, design, stiffness)));
@@ -53,7 +53,7 @@ public static class HeatChecks
     /// <param name="situation">Name of the situation.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public static Check SlotTravel(HeatMovement movement, Length travel, Length reserve, string where = "", string situation = "") =>
-        Travel("heat.slot", "travel of a saddle with heat", movement, travel, reserve, where, situation);
+        Travel("heat.saddle-travel", "travel of a saddle with heat", movement, travel, reserve, where, situation);
 
     /// <summary>The opening or closing of a joint between two fields of skin against the gap that is there.</summary>
     /// <param name="movement">The skin's growth from the middle of the field to the joint; the tower's part is that to which the field is fixed.</param>
@@ -63,7 +63,7 @@ public static class HeatChecks
     /// <param name="situation">Name of the situation.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
     public static Check JointGap(HeatMovement movement, Length gap, Length reserve, string where = "", string situation = "") =>
-        Travel("heat.joint", "gap of a joint in the skin", movement, gap, reserve, where, situation);
+        Travel("heat.joint-gap", "gap of a joint in the skin", movement, gap, reserve, where, situation);
 
     /// <summary>The stress in a skin that is held so stiffly that it cannot move against the tower.</summary>
     /// <param name="movement">Skin against tower.</param>
@@ -78,7 +78,7 @@ public static class HeatChecks
         double nu = skin.PoissonRatio, E = skin.YoungsModulus.Pascals, f_y = skin.YieldStrength.Pascals;
         double fraction = CheckInput.Within(allowableFraction, 0.05, 1, nameof(allowableFraction));
         _ = movement.Compute(null);
-        return Check.Of(new CheckSubject("heat.skin", "stress in a skin held against heat", where, situation), Dimension.Stress, restrained, w =>
+        return Check.Of(new CheckSubject("heat.restraint", "stress in a skin held against heat", where, situation), Dimension.Stress, restrained, w =>
         {
             double strain = movement.Compute(w).Strain;
             w.Given(E, Dimension.Stress, "Young's modulus");
