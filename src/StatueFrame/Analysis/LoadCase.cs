@@ -159,6 +159,18 @@ public sealed class LoadCase
         return true;
     }
 
+    /// <summary>How far the skin end of a bar comes nearer to the tower, square to the skin, under the worse assumption, m; zero or more.</summary>
+    internal double Approach(RingElement ring, BarModel bar, int bandInStatue)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
+        Gather(ring, Displacements, u);
+        bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion);
+        double asRing = -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]));
+        bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+        return Math.Max(0, Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]))));
+    }
+
     /// <summary>
     /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
     /// axis meets, taper and cap, is shared by the strips' areas.
