@@ -6,4 +6,5 @@ namespace StatueFrame.Analysis;
 /// <param name="Share">The part of the band's skin it serves.</param>
 /// <param name="Strip">The same part on the band's mid outline.</param>
 /// <param name="Mass">Mass of the bar itself, kg; half of it rides on each end.</param>
-internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass);
+/// <param name="Index">Its place in its ring, from 0.</param>
+internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass, int Index);

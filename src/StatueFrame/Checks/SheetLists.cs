@@ -26,4 +26,7 @@ internal sealed class SheetLists
 
     /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
     public HashSet<WindAction> WindsAcross { get; } = [];
+
+    /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
+    public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
 }

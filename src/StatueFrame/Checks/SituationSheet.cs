@@ -35,6 +35,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         {
             AddBars();
             new FixingSheet(model, criteria, response, lists).Add();
+            HeatSheet.Add(model, criteria, response.Situation, lists);
         }
         AddLattice();
         if (response.Situation.LimitState == LimitState.Strength)

@@ -22,7 +22,7 @@ internal static class StatueNotChecked
             if (done.All(check => check.Id is not ("bars.bolts" or "bars.welds")))
                 yield return ("bars.fixings", "bolts or welds of standoffs", "no strength situation was given");
             yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
-            yield return ("heat.skin", "heat movement of skin against tower", "not part of this sheet");
+            yield return ("heat.bar-stress", "heat movement of skin against tower", "no situation has a temperature action");
         }
         if (model.Bodies.Any(b => b.Bands.Length > 0))
         {
