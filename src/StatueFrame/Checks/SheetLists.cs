@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>The lines of a check sheet while it is being written.</summary>
@@ -29,4 +31,7 @@ internal sealed class SheetLists
 
     /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
     public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
+
+    /// <summary>What vortices do in each wind on the sheet, with the modes they shake.</summary>
+    public Dictionary<WindAction, (ModalResponse Modes, AcrossWindReport Report)> Vortices { get; } = [];
 }
