@@ -51,6 +51,12 @@ public sealed record Criteria
     /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
     public EarthquakeCriteria? Earthquake { get; init; }
 
+    /// <summary>How long the statue must last in years, 1 to 1000; null takes 100, which the sheet lists as assumed.</summary>
+    public double? DesignLife { get; init; }
+
+    /// <summary>Partial factor γ_Mf on fatigue strength, 1 to 2; null takes 1.35, which the sheet lists as assumed.</summary>
+    public double? FatigueFactor { get; init; }
+
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
@@ -79,6 +85,10 @@ public sealed record Criteria
         v.Required(Skin)?.Validate(v.At(nameof(Skin)));
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
+        if (DesignLife is { } life)
+            v.InRange(life, 1, 1000, "It is in years, as in 100.", nameof(DesignLife));
+        if (FatigueFactor is { } gammaMf)
+            v.InRange(gammaMf, 1, 2, "See EN 1993-1-9, Table 3.1: 1.0 to 1.35.", nameof(FatigueFactor));
         v.Required(Base)?.Validate(v.At(nameof(Base)));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");

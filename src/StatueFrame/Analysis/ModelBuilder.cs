@@ -118,7 +118,11 @@ internal sealed class ModelBuilder
         foreach (RingElement ring in rings)
             AddRing(ring, levels, bandPlaces[ring.Band]);
         for (int band = 1; seams is not null && band < bands.Length; band++)
+        {
+            if (skin!.HasJointAt(bands[band].Bottom))
+                continue;
             frame.Add(new SeamElement(seams, axes, bands[band].BottomOutline, bands[band].Bottom, bandPlaces[band - 1], bandPlaces[band]));
+        }
         bodies.Add(new BodyModel
         {
             Prefix = prefix,

@@ -32,7 +32,11 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (wind is not null)
             AddWindInputs(wind);
         if (model.BarCount > 0)
+        {
             AddBars();
+            new FixingSheet(model, criteria, response, lists).Add();
+            HeatSheet.Add(model, criteria, response.Situation, lists);
+        }
         AddLattice();
         if (response.Situation.LimitState == LimitState.Strength)
             new MemberSheet(model, criteria, response, lists).Add();

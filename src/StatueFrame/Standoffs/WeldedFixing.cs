@@ -1,10 +1,10 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>Two equal fillet welds along the width of a flat, one on each face, that fasten its end square to a plate.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed record WeldedFixing
+public sealed record WeldedFixing : StandoffFixing
 {
     /// <summary>Throat a of each weld, 3 to 30 mm.</summary>
     public required Length Throat { get; init; }
@@ -23,9 +23,8 @@ public sealed record WeldedFixing
 
     internal double Run(double width) => EffectiveLength?.Meters ?? width - 2 * Throat.Meters;
 
-    internal void Validate(double width)
+    internal override void Validate(Validator v, double width)
     {
-        var v = new Validator();
         v.Positive(Throat, Throat.Meters, 0.003, 0.03);
         v.InRange(CorrelationFactor, 0.8, 1, "See EN 1993-1-8, Table 4.1.");
         v.Positive(ElectrodeStrength, ElectrodeStrength.Pascals, 2e8, 1e9);
@@ -34,6 +33,5 @@ public sealed record WeldedFixing
             v.Add(nameof(EffectiveLength), "is too short to carry load (EN 1993-1-8, 4.5.1 (2))", "At least 30 mm and six throats; the default takes one throat off each end.");
         else if (Run(width) > width)
             v.Add(nameof(EffectiveLength), "is longer than the flat is wide", "The fillets lie along the flat's sides; check the lap.");
-        v.ThrowIfAny();
     }
 }
