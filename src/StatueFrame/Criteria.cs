@@ -30,6 +30,9 @@ public sealed record Criteria
     /// </summary>
     public double? TowerStressFraction { get; init; }
 
+    /// <summary>What is enough for sheet, armature and seams.</summary>
+    public SkinDesign Skin { get; init; } = new();
+
     /// <summary>Damping of the structure; null takes that of welded lattice towers for gusts, listed as assumed, and leaves vortices unchecked.</summary>
     public DampingModel? Damping { get; init; }
 
@@ -44,6 +47,9 @@ public sealed record Criteria
 
     /// <summary>How long the metal must last; null leaves its loss unchecked.</summary>
     public DurabilityLimit? Durability { get; init; }
+
+    /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
+    public EarthquakeCriteria? Earthquake { get; init; }
 
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
@@ -67,8 +73,10 @@ public sealed record Criteria
         Durability?.Validate(v.At(nameof(Durability)));
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
+        Earthquake?.Validate(v.At(nameof(Earthquake)));
         v.Defined(BarCode);
         v.Defined(TowerCode);
+        v.Required(Skin)?.Validate(v.At(nameof(Skin)));
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
         v.Required(Base)?.Validate(v.At(nameof(Base)));

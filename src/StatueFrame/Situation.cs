@@ -28,6 +28,9 @@ public sealed record Situation
     /// <summary>The situation's wind, or null.</summary>
     internal FactoredAction? Wind => Actions.FirstOrDefault(a => a.Action is WindAction);
 
+    /// <summary>The situation's earthquake, or null.</summary>
+    internal FactoredAction? Earthquake => Actions.FirstOrDefault(a => a.Action is EarthquakeAction);
+
     internal void Validate(Validator v, StatueNames names)
     {
         v.Named(Name);
@@ -46,6 +49,8 @@ public sealed record Situation
             v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
         if (coats > 1)
             v.Add(nameof(Actions), "has more than one coat of ice", "Put each in a situation of its own.");
+        if (Actions?.Count(a => a?.Action is EarthquakeAction) > 1)
+            v.Add(nameof(Actions), "has more than one earthquake", "Put each in a situation of its own; an action holds all three components.");
         v.Defined(LimitState);
     }
 }

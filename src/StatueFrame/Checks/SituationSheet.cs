@@ -41,6 +41,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Assume(assumedInputs, firstCheck);
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
+        if (response.Situation.Earthquake is { } earthquake)
+            new EarthquakeSheet(model, criteria, response, earthquake, lists).Add();
     }
 
     private void AddReactions()

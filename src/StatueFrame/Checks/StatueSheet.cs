@@ -43,6 +43,7 @@ internal sealed class StatueSheet
         ModalResponse modes = sheet.AddModes();
         foreach (Situation situation in situations)
             new SituationSheet(model, criteria, modes, model.Respond(situation), sheet.lists).Add();
+        SkinSheet.AddAtRest(model, criteria, sheet.lists);
         if (model.Statue.Corrosion is { } corrosion)
             new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
         sheet.AddModelAssumptions();

@@ -100,6 +100,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Warnings.AddRange(found.SelectMany(pressure => pressure.Warnings));
         if (response.Situation.LimitState != LimitState.Strength)
             return;
+        new SkinSheet(model, criteria, lists, name).AddBands([.. found.Select(p => (factor * Math.Max(0, p.Inward.Pascals), factor * Math.Max(0, p.Suction.Pascals), p.Assumptions))]);
         foreach (RingElement ring in trunk.Rings)
         {
             CladdingPressure pressure = found[ring.Band];

@@ -18,6 +18,9 @@ public sealed record Rivet
     /// <summary>True for a head that lies flush in its countersink.</summary>
     public bool IsCountersunk { get; init; }
 
+    /// <summary>What its metal is for weather and for other metals; null when not known.</summary>
+    public MetalFamily? Family { get; init; }
+
     /// <summary>Where the strengths come from.</summary>
     public required Source Source { get; init; }
 
@@ -26,7 +29,7 @@ public sealed record Rivet
     /// <param name="material">The metal.</param>
     public static Rivet Of(Length hole, Material material) => new()
     {
-        Hole = hole, UltimateStrength = material.UltimateStrength, YieldStrength = material.YieldStrength, Source = material.Source,
+        Hole = hole, UltimateStrength = material.UltimateStrength, YieldStrength = material.YieldStrength, Source = material.Source, Family = MetalFamilies.Of(material),
     };
 
     internal double d_0 => Hole.Meters;
@@ -38,5 +41,7 @@ public sealed record Rivet
         v.Positive(Hole, d_0, 0.0015, 0.04);
         v.Positive(UltimateStrength, UltimateStrength.Pascals, 5e7, 1e9);
         v.Positive(YieldStrength, YieldStrength.Pascals, 2e7, 9e8);
+        if (Family is { } family)
+            v.Defined(family, nameof(Family));
     }
 }

@@ -54,6 +54,12 @@ public sealed record Skin
     /// </summary>
     public bool ClosedTop { get; init; } = true;
 
+    /// <summary>The bars behind the sheet and the panels between them; null leaves armature and sheet unchecked.</summary>
+    public Armature? Armature { get; init; }
+
+    /// <summary>The rivets that join the sheets; null leaves seams unchecked.</summary>
+    public RivetedSeam? SheetSeam { get; init; }
+
     /// <summary>Number of bands the skin is cut into.</summary>
     public int BandCount => Math.Max(0, (BandEdges?.Count ?? Stations?.Count ?? 0) - 1);
 
@@ -70,6 +76,8 @@ public sealed record Skin
         v.Required(Material)?.Validate(v.At(nameof(Material)));
         CheckThickness(v, Thickness);
         CheckFoldFactor(v, FoldFactor);
+        Armature?.Validate(v.At(nameof(Armature)));
+        SheetSeam?.Validate(v.At(nameof(SheetSeam)));
         v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
         if (ForceCoefficient is { } force)
             CheckForceCoefficient(v, force, nameof(ForceCoefficient));

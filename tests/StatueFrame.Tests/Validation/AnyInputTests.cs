@@ -1,4 +1,5 @@
 using CsCheck;
+using UnitsNet;
 using static StatueFrame.Tests.Validation.SmallStatue;
 
 namespace StatueFrame.Tests.Validation;
@@ -32,6 +33,10 @@ public class AnyInputTests
         (s, f, n) => Skin(s, k => k with { Stations = k.Stations.With(Of3(n), k.Stations[Of3(n)] with { Outline = new EllipseOutline { WidthX = 3.Meters * f, WidthY = 3.Meters, CenterX = 0.1.Meters * f, Rotation = 1.Degrees * f } }) }),
         (s, f, n) => Skin(s, k => k with { BandEdges = [0.Meters, 1.Meters * f, 6.Meters] }),
         (s, f, n) => First(s, r => r with { Count = n }),
+        (s, f, n) => First(s, r => r with { Missing = [n], Loose = [1, n + 1] }),
+        (s, f, n) => Tower(s, t => t with { Segments = [Panel with { Bays = 1 + Of3(n), Missing = [$"brace a, face {n}, bay 1"] }, t.Segments[1]] }),
+        (s, f, n) => s.With(t => t with { Corrosion = new Corrosion { Air = Atmosphere.Of((Corrosivity)(n & 7)), TowerCoating = 10.Years365 * f, Age = 5.Years365 * f } }).Durable(f),
+        (s, f, n) => s.With(t => t with { Corrosion = new Corrosion { Air = Atmosphere.Of(Air(f)), Contacts = [new MetalContact { Joint = (ContactJoint)(n & 7), Isolation = (Isolation)(n & 7), NobleOverBase = f }] } }).Durable(f),
         (s, f, n) => First(s, r => r with { Lay = 40.Degrees * f, FirstAngle = 10.Degrees * f }),
         (s, f, n) => First(s, r => r with { Length = 1.5.Meters * f }),
         (s, f, n) => First(s, r => r with { Rise = 1.Meters * f, Length = null }),
@@ -101,6 +106,12 @@ public class AnyInputTests
 
     private static bool IsSound(StatueFrame.Checks.Check check) =>
         double.IsFinite(check.Demand ?? 0) && double.IsFinite(check.Capacity ?? 0) && !double.IsNaN(check.Utilization ?? 0);
+
+    private static AirConditions Air(double f) => new()
+    {
+        Temperature = (10 * f).DegreesCelsius, Humidity = RelativeHumidity.FromPercent(70 * f),
+        SulfurDioxide = AirConditions.Deposition(10 * f), Chloride = AirConditions.Deposition(60 * f),
+    };
 
     private static int Of3(int n) => (n & 0xFF) % 3;
 

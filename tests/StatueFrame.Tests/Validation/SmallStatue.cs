@@ -106,6 +106,9 @@ internal sealed record SmallStatue(Statue Statue, Criteria Criteria, params Situ
 
     public CheckSheet Check() => Statue.Check(Criteria, Situations);
 
+    /// <summary>With the metal to last a hundred years times a factor.</summary>
+    public SmallStatue Durable(double f) => this with { Criteria = Criteria with { Durability = new DurabilityLimit { DesignLife = 100.Years365 * f } } };
+
     public SmallStatue With(Func<Statue, Statue> change) => this with { Statue = change(Statue) };
 
     private static Skin SkinOf(double width, params double[] elevations) => new()

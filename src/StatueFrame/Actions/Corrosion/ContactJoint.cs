@@ -9,6 +9,12 @@ public enum ContactJoint
     /// <summary>Standoff and tower, at the fixing.</summary>
     Fixing,
 
+    /// <summary>Armature bar and the skin or the standoff it lies on.</summary>
+    Armature,
+
+    /// <summary>Rivets and the sheets they join.</summary>
+    Seam,
+
     /// <summary>Two neighboring segments of a tower or limb.</summary>
     Splice,
 

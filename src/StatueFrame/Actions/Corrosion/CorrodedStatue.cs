@@ -67,6 +67,8 @@ public static class CorrodedStatue
             return skin with
             {
                 Thickness = skin.Thickness - lost,
+                Armature = skin.Armature is { } armature ? armature with { Bar = CorrodedSection.Of(armature.Bar, Loss(armature.Material, CorrosionFace.SkinInside)) } : null,
+                SheetSeam = skin.SheetSeam is { StrapThickness: { } strap } seam ? seam with { StrapThickness = strap - Length.FromMeters(2 * Loss(skin.Material, CorrosionFace.SkinInside)) } : skin.SheetSeam,
                 Stations = skin.Stations.Select(station => station with { Thickness = station.Thickness - lost }).ToValueList(),
             };
         }

@@ -6,8 +6,9 @@ namespace StatueFrame;
 /// <remarks>
 /// <para>
 /// Corrosion is even over a face. Pits, crevices, water traps, galvanic attack, wear and the weight of the rust are not in it.
-/// Tubes are sealed: they do not corrode inside. Cores given by rigidities, masonry, armature given by its mass, fittings,
-/// hold-down and foundation do not change.
+/// Tubes are sealed: they do not corrode inside. Armature bars weather like the skin's inside, though the mass given for the
+/// armature stays; so do straps of seams, from both faces. Cores given by rigidities, masonry, rivets, fittings, hold-down
+/// and foundation do not change.
 /// </para>
 /// <para>Immutable and safe to share between threads.</para>
 /// </remarks>

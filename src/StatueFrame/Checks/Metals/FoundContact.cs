@@ -41,12 +41,18 @@ internal sealed record FoundContact(string Where, MetalFamily? First, MetalFamil
 
         void AddBody(string name, Tower tower, Skin? skin, ValueList<StandoffRing> rings)
         {
+            if (skin?.Armature is { } armature)
+                Add(ContactJoint.Armature, "armature", name, skin.Material, armature.Material, true);
+            if (skin?.SheetSeam?.Rivet is { } rivet)
+                AddSeam(name, skin.Material, rivet.Family);
             foreach (StandoffRing ring in rings)
             {
                 foreach (Standoff bar in Bars([ring]))
                 {
                     if (skin is not null)
                         Add(ContactJoint.Saddle, "saddles", name, skin.Material, bar.Material, true);
+                    if (skin?.Armature is { } carried)
+                        Add(ContactJoint.Armature, "armature", name, carried.Material, bar.Material, true);
                     foreach (Material metal in MetalsAt(tower, ring.Level))
                         Add(ContactJoint.Fixing, "fixings", name, bar.Material, metal, skin is not null);
                 }
@@ -62,10 +68,15 @@ internal sealed record FoundContact(string Where, MetalFamily? First, MetalFamil
 
         void Add(ContactJoint joint, string joints, string body, Material first, Material second, bool isCovered)
         {
-            MetalContact? said = given.FirstOrDefault(contact => contact.Joint == joint && contact.Body == body)
-                ?? given.FirstOrDefault(contact => contact.Joint == joint && contact.Body is null);
-            found.Add(new FoundContact($"{joints} of {body}, {first.Name} on {second.Name}", MetalFamilies.Of(first), MetalFamilies.Of(second), said, isCovered));
+            found.Add(new FoundContact($"{joints} of {body}, {first.Name} on {second.Name}", MetalFamilies.Of(first), MetalFamilies.Of(second), Said(joint, body), isCovered));
         }
+
+        void AddSeam(string body, Material sheet, MetalFamily? rivet) => found.Add(new FoundContact(
+            $"seams of {body}, {rivet?.Describe() ?? "other"} rivets in {sheet.Name}", rivet, MetalFamilies.Of(sheet), Said(ContactJoint.Seam, body), IsCovered: false));
+
+        MetalContact? Said(ContactJoint joint, string body) =>
+            given.FirstOrDefault(contact => contact.Joint == joint && contact.Body == body)
+            ?? given.FirstOrDefault(contact => contact.Joint == joint && contact.Body is null);
     }
 
     /// <summary>The bars of rings, an even ring's once.</summary>

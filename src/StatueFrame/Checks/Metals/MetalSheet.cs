@@ -29,7 +29,7 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
             if (contact.First is not { } first || contact.Second is not { } second)
             {
                 lists.Checks.Add(Check.NotChecked(
-                    new CheckSubject("metals.galvanic", "unlike metals in contact", contact.Where), "the family of a metal is not known (Material.Family)", GalvanicSeries.Source));
+                    new CheckSubject("metals.galvanic", "unlike metals in contact", contact.Where), "the family of a metal is not known (Material.Family, Rivet.Family)", GalvanicSeries.Source));
                 continue;
             }
             int firstCheck = lists.Checks.Count;
@@ -110,6 +110,8 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
                     yield return ("tower members", member.Material, top, face, Per(top));
             }
         }
+        if (skin?.Armature is { } armature)
+            yield return ("armature", armature.Material, armature.Bar, CorrosionFace.SkinInside, Per(armature.Bar));
         foreach (Standoff bar in FoundContact.Bars(rings))
             yield return ("standoffs", bar.Material, bar.Section, CorrosionFace.Standoff, Per(bar.Section));
 

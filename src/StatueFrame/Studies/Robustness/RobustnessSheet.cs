@@ -6,7 +6,7 @@ namespace StatueFrame.Studies;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class RobustnessSheet
 {
-    private static readonly Source Rule = new("EN 1990:2002+A1:2005", "2.1 (4) P: damage not out of proportion to its cause; removal of single parts as in EN 1991-1-7:2006, 3.3");
+    private static readonly Source Rule = new("EN 1990:2002+A1:2005", "2.1 (4) P: damage not out of proportion to its cause; removal of single parts as in EN 1991-1-7:2006, 3.3; from memory");
 
     private static readonly (RemovalKind Kind, string Name, string Missing)[] kinds =
     [

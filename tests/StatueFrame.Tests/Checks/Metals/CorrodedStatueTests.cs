@@ -102,6 +102,27 @@ public class CorrodedStatueTests
     }
 
     [Fact]
+    public void Armature_and_rivets_touch_and_weather_too()
+    {
+        Statue armed = HeronMetals.Statue with
+        {
+            Skin = HeronMetals.Statue.Skin! with
+            {
+                Armature = new Armature { Bar = new FlatBar(30.Millimeters, 6.Millimeters), Material = WroughtIron.Puddled, Spacing = 0.5.Meters, PanelLength = 0.5.Meters, Span = 0.8.Meters },
+                SheetSeam = new RivetedSeam { Rivet = Rivet.Of(5.Millimeters, Copper.HalfHardR240), Pitch = 25.Millimeters, EdgeDistance = 15.Millimeters },
+            },
+            Corrosion = HeronMetals.Sea with { Contacts = [new() { Joint = ContactJoint.Armature, Isolation = Isolation.None }] },
+        };
+        CheckSheet sheet = armed.Check(HeronMetals.Criteria, HeronMetals.Storm);
+        Assert.Equal(Verdict.Fail, Of(sheet, "metals.galvanic", "armature of trunk, copper").Verdict);
+        Assert.Equal(Verdict.Pass, Of(sheet, "metals.galvanic", "armature of trunk, puddled").Verdict);
+        Assert.Equal(Verdict.Pass, Of(sheet, "metals.galvanic", "seams of trunk").Verdict);
+        double iron = 37.5e-6 * CorrosionLaw.TimeFactor(50, 0.523);
+        Assert.Equal(2 * iron, Of(sheet, "metals.loss", "armature of trunk").Demand!.Value, 1e-12);
+        Assert.Equal(0.006 - 2 * iron, ((FlatBar)armed.Corroded(50.Years365).Skin!.Armature!.Bar).Thickness.Meters, 1e-12);
+    }
+
+    [Fact]
     public void What_is_not_described_is_not_checked()
     {
         CheckSheet sheet = (HeronMetals.Statue with { Corrosion = null }).Check(HeronMetals.Criteria, HeronMetals.Storm);

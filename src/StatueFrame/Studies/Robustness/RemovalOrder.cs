@@ -3,7 +3,7 @@ using StatueFrame.Analysis;
 namespace StatueFrame.Studies;
 
 /// <summary>Which of several damaged statues is the worst.</summary>
-internal static class WorstFirst
+internal static class RemovalOrder
 {
     /// <summary>The first with the greatest utilization: of the whole sheet, then of what the removal made worse.</summary>
     public static WorstRemoval FirstWorst(this IReadOnlyList<WorstRemoval> removals)

@@ -1,0 +1,132 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Statics;
+using StatueFrame.Mechanics.Vibration;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// What a statue does when its base moves, as coordinates: the modes that were taken, each with the displacements φ and the
+/// accelerations ω²φ that go with them, and after them three remainders, one an axis. A remainder is the part
+/// r = ι − Σ φΓ of the rigid motion that no mode holds; it follows the ground at once, with the displacements K⁻¹M r
+/// for a unit acceleration. SI units.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads; its arrays must not be written to.</remarks>
+internal sealed class BaseMotionModes
+{
+    private const int Axes = 3, FewModes = 24, ManyModes = 192;
+    private const double EnoughMass = 0.9;
+
+    private readonly StatueModel model;
+    private readonly double[] remainderShapes, remainderAccelerations;
+    private readonly double[] accelerations;
+    private readonly int size;
+
+    /// <summary>Takes the modes of a set below a frequency, Hz.</summary>
+    public BaseMotionModes(StatueModel model, ModeSet set, double below = double.PositiveInfinity)
+    {
+        (this.model, Set, size) = (model, set, model.Frame.FreedomCount);
+        int count = 0;
+        while (count < set.Count && set.Frequency(count) < below)
+            count++;
+        ModeCount = count;
+        accelerations = new double[count * size];
+        remainderShapes = new double[Axes * size];
+        remainderAccelerations = new double[Axes * size];
+        for (int i = 0; i < count; i++)
+            DenseVector.AddScaled(accelerations.AsSpan(i * size, size), set.CircularFrequency(i) * set.CircularFrequency(i), set.Shape(i));
+        var loads = new double[Axes * size];
+        for (int axis = 0; axis < Axes; axis++)
+        {
+            Span<double> rest = remainderAccelerations.AsSpan(axis * size, size);
+            model.Frame.RigidMotion(axis).CopyTo(rest);
+            for (int i = 0; i < count; i++)
+                DenseVector.AddScaled(rest, -set.Participation(i, axis), set.Shape(i));
+            model.Frame.InertiaForces(rest, loads.AsSpan(axis * size, size));
+        }
+        model.Statics.Solve(loads, remainderShapes);
+    }
+
+    public ModeSet Set { get; }
+
+    public int ModeCount { get; }
+
+    /// <summary>The modes, and three more.</summary>
+    public int Count => ModeCount + Axes;
+
+    /// <summary>Modes that hold at least nine tenths of the mass in all three directions, if so many can be had.</summary>
+    public static ModalResponse Enough(StatueModel model)
+    {
+        for (int count = FewModes; ; count *= 2)
+        {
+            ModalResponse modes = model.Modes(count);
+            if (count >= ManyModes || modes.Modes.Count < count)
+                return modes;
+            double x = 0, y = 0, z = 0;
+            foreach (ModeResult mode in modes.Modes)
+                (x, y, z) = (x + mode.MassFractionX, y + mode.MassFractionY, z + mode.MassFractionZ);
+            if (Math.Min(x, Math.Min(y, z)) >= EnoughMass)
+                return modes;
+        }
+    }
+
+    /// <summary>The displacements of a coordinate, a full vector.</summary>
+    public ReadOnlySpan<double> Displacements(int coordinate) => coordinate < ModeCount
+        ? Set.Shape(coordinate)
+        : remainderShapes.AsSpan((coordinate - ModeCount) * size, size);
+
+    /// <summary>The accelerations of a coordinate, a full vector.</summary>
+    public ReadOnlySpan<double> Accelerations(int coordinate) => coordinate < ModeCount
+        ? accelerations.AsSpan(coordinate * size, size)
+        : remainderAccelerations.AsSpan((coordinate - ModeCount) * size, size);
+
+    /// <summary>The participation of a mode in a motion of the base along a direction.</summary>
+    public double Participation(int mode, Vector3D direction) => direction.X * Set.Participation(mode, 0)
+        + direction.Y * Set.Participation(mode, 1) + direction.Z * Set.Participation(mode, 2);
+
+    /// <summary>A coefficient a coordinate of a quantity that is linear in displacements.</summary>
+    public double[] Of(Func<int, double> quantity)
+    {
+        var c = new double[Count];
+        for (int k = 0; k < c.Length; k++)
+            c[k] = quantity(k);
+        return c;
+    }
+
+    /// <summary>What each coordinate puts on the base: forces, and moments about the base's center.</summary>
+    public Resultant[] Base()
+    {
+        var all = new Resultant[Count];
+        var sums = new Resultant[Axes];
+        for (int i = 0; i < ModeCount; i++)
+        {
+            var force = new Vector3D(Set.Participation(i, 0), Set.Participation(i, 1), Set.Participation(i, 2));
+            var aboutPoint = new Vector3D(Set.Participation(i, 3), Set.Participation(i, 4), Set.Participation(i, 5));
+            Vector3D moment = aboutPoint - (model.BaseCenter - Set.Point).Cross(force);
+            double w2 = Set.CircularFrequency(i) * Set.CircularFrequency(i);
+            all[i] = new Resultant(w2 * force, w2 * moment);
+            for (int axis = 0; axis < Axes; axis++)
+            {
+                double gamma = Set.Participation(i, axis);
+                sums[axis] += new Resultant(gamma * force, gamma * moment);
+            }
+        }
+        double mass = model.Masses.TotalKilograms;
+        Vector3D arm = model.Masses.CenterMeters - model.BaseCenter;
+        for (int axis = 0; axis < Axes; axis++)
+        {
+            Vector3D force = mass * (axis switch { 0 => Vector3D.UnitX, 1 => Vector3D.UnitY, _ => Vector3D.UnitZ });
+            Resultant whole = Resultant.Of(force, arm);
+            all[ModeCount + axis] = new Resultant(whole.Force - sums[axis].Force, whole.Moment - sums[axis].Moment);
+        }
+        return all;
+    }
+
+    /// <summary>The motion of a point of a level or band in each coordinate.</summary>
+    public (Vector3D Displacement, Vector3D Rotation)[] Motions(Place place, Vector3D at, bool accelerations = false)
+    {
+        var all = new (Vector3D, Vector3D)[Count];
+        for (int k = 0; k < all.Length; k++)
+            all[k] = model.Motion(accelerations ? Accelerations(k) : Displacements(k), place, at);
+        return all;
+    }
+}

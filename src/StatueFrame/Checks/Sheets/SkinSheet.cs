@@ -1,0 +1,130 @@
+using StatueFrame.Analysis;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>Writes the checks of sheet, armature and seams into a sheet.</summary>
+/// <remarks>For one thread; used once a situation.</remarks>
+internal sealed class SkinSheet(StatueModel model, Criteria criteria, SheetLists lists, string situation)
+{
+    private static readonly Assumption fraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
+
+    private readonly SkinDesign design = criteria.Skin;
+
+    /// <summary>The situation's local pressures on the trunk's bands, factors included.</summary>
+    /// <param name="pressures">Inward and suction of each band, Pa, and what they rest on.</param>
+    public void AddBands(IReadOnlyList<(double Inward, double Suction, ValueList<Assumption> Assumptions)> pressures)
+    {
+        BodyModel trunk = model.Bodies[0];
+        Skin skin = trunk.Skin!;
+        PlateBending? known = skin.Armature is { } a ? PanelOf(skin, a, trunk.Bands[0].MidThickness, "", null).Bending : null;
+        for (int i = 0; i < trunk.Bands.Length; i++)
+        {
+            int firstCheck = lists.Checks.Count;
+            (double inward, double suction, ValueList<Assumption> assumptions) = pressures[i];
+            SkinBand band = trunk.Bands[i];
+            string where = trunk.BandName(i);
+            if (skin.Armature is { } armature)
+                AddBand(skin, armature, band, where, Pressure.FromPascals(inward), Pressure.FromPascals(suction), known!);
+            if (skin.SheetSeam is { } seam)
+                AddSeam(skin, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction));
+            lists.Assume([.. assumptions, .. Assumed()], firstCheck);
+        }
+        foreach (BodyModel limb in model.Bodies.Skip(1).Where(body => body.Bands.Length > 0))
+        {
+            const string Reason = "local pressures on limbs are not worked out";
+            if (limb.Skin!.Armature is not null)
+                lists.Checks.Add(Check.NotChecked(new CheckSubject("sheet.panel-bending", "stress in a panel of sheet", limb.Name, situation), Reason, Source.En1991_1_4("7.9.1")));
+            if (limb.Skin.SheetSeam is not null)
+                lists.Checks.Add(Check.NotChecked(new CheckSubject("seams.shear", "rivets of a seam in shear", limb.Name, situation), Reason, Source.En1991_1_4("7.9.1")));
+        }
+    }
+
+    /// <summary>What depends on the description alone: denting, sag, frequency, buckling, and the rules for rivets; once a statue.</summary>
+    public static void AddAtRest(StatueModel model, Criteria criteria, SheetLists lists)
+    {
+        var sheet = new SkinSheet(model, criteria, lists, "");
+        foreach (BodyModel body in model.Bodies.Where(b => b.Bands.Length > 0))
+            sheet.AddAtRest(body);
+    }
+
+    private void AddAtRest(BodyModel body)
+    {
+        Skin skin = body.Skin!;
+        double thinnest = body.Bands.Min(b => b.MidThickness), tallest = body.Bands.Max(b => b.Top - b.Bottom);
+        int firstCheck = lists.Checks.Count;
+        if (skin.Armature is { } armature)
+        {
+            SheetPanel panel = PanelOf(skin, armature, thinnest, body.Name, null);
+            lists.Checks.Add(SheetChecks.Sag(panel, design.SagLimit));
+            lists.Checks.Add(SheetChecks.Buckling(panel, Length.FromMeters(tallest), design.BucklingSafety));
+            lists.Checks.Add(design.MaintenanceLoad is { } load
+                ? SheetChecks.Denting(panel, load, design.MaintenancePatch, design.AllowedDent)
+                : Check.NotChecked(panel.Subject("sheet.denting", "dent left by a load on a panel"), "no maintenance load is given", Source.User));
+            lists.Checks.Add(design.LeastPanelFrequency is { } least
+                ? SheetChecks.PanelFrequency(panel, least)
+                : Check.NotChecked(panel.Subject("sheet.frequency", "lowest frequency of a panel"), "no least frequency is given", Source.User));
+            lists.Results.Add(new ResultLine("sheet panels", $"lowest frequency, {body.Name}", SheetChecks.NaturalFrequency(panel).Hertz, Dimension.Frequency, Invariant($"{armature.Edges.ToString().ToLowerInvariant()} edges")));
+        }
+        else
+        {
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("sheet.panel-bending", "sheet between standoffs", body.Name), "the skin's armature is not described", Source.User));
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("armature.bending", "armature between standoffs", body.Name), "the skin's armature is not described", Source.User));
+        }
+        if (skin.SheetSeam is { } seam)
+            lists.Checks.Add(SeamChecks.Pitch(seam, Length.FromMeters(thinnest), body.Name));
+        else
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("seams.shear", "seams and their rivets", body.Name), "the skin's seams are not described", Source.User));
+        lists.Assume([new Assumption("safety of sheet against buckling under its own weight", Invariant($"{design.BucklingSafety:0.##}"), Source.CommonPractice)], firstCheck);
+    }
+
+    private void AddBand(Skin skin, Armature armature, SkinBand band, string where, Pressure inward, Pressure suction, PlateBending known)
+    {
+        SheetPanel panel = PanelOf(skin, armature, band.MidThickness, where, known);
+        Pressure greater = Pressure.FromPascals(Math.Max(inward.Pascals, suction.Pascals));
+        lists.Checks.Add(SheetChecks.PanelBending(panel, inward, suction, Fraction));
+        lists.Checks.Add(SheetChecks.PanelDeflection(panel, inward, suction, armature.DeflectionLimit));
+        lists.Checks.Add(ArmatureChecks.Bending(armature, greater, Pressure.FromPascals(panel.Weight), Fraction, where, situation));
+        lists.Checks.Add(ArmatureChecks.Deflection(armature, greater, where, situation));
+    }
+
+    private void AddSeam(Skin skin, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction)
+    {
+        BarDesign rules = BarDesign.For(skin.Material, design.SeamCode) with { AllowableFraction = Fraction };
+        Length thickness = Length.FromMeters(band.MidThickness), width = skin.Armature?.Spacing ?? Length.FromMeters(band.Top - band.Bottom);
+        double heat = skin.SheetSeam!.HeatRestraint;
+        SeamForces forces = SeamForces.Of(
+            greater, Length.FromMeters(band.MidOutline.Perimeter / (2 * Math.PI)), width, Length.FromMeters(band.Top - band.Bottom), skin.Material, thickness);
+        SeamForces outward = SeamForces.Of(suction, Length.Zero, width, Length.Zero, skin.Material, thickness);
+        forces = forces with { Outward = outward.Outward };
+        lists.Checks.Add(SeamChecks.Shear(seam, skin.Material, thickness, forces, rules, where, situation));
+        lists.Checks.Add(SeamChecks.Bearing(seam, skin.Material, thickness, forces, rules, where, situation));
+        lists.Checks.Add(SeamChecks.NetSection(seam, skin.Material, thickness, forces, rules, where, situation));
+        lists.Checks.Add(SeamChecks.PullThrough(seam, skin.Material, thickness, forces, rules, where, situation));
+        if (heat > 0)
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("seams.heat", "heat held back at a seam", where, situation), "the held heat of seams is checked by SeamForces.Of with a temperature", Source.Assumed("seams")));
+    }
+
+    private SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, PlateBending? known) => new()
+    {
+        Length = armature.PanelLength,
+        Width = armature.Spacing,
+        Thickness = Length.FromMeters(thickness),
+        Material = skin.Material,
+        Edges = armature.Edges,
+        EdgesHeldInPlane = design.PanelsHeldInPlane,
+        Radius = armature.PanelRadius,
+        Where = where,
+        Situation = situation,
+        KnownBending = known,
+    };
+
+    private double Fraction => design.StressFraction ?? 1 / 1.5;
+
+    private IEnumerable<Assumption> Assumed()
+    {
+        if (design.StressFraction is null)
+            yield return fraction;
+    }
+}

@@ -1,0 +1,65 @@
+using StatueFrame.Checks;
+using StatueFrame.Tests.Analyses;
+using UnitsNet;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks.Earthquake;
+
+public class EarthquakeSheetTests
+{
+    private static CheckSheet Sheet(double a, EarthquakeCriteria? criteria = null, DirectionRule rule = DirectionRule.HundredThirtyThirty)
+    {
+        var spectrum = new En1998Spectrum { ReferenceAcceleration = a.MetersPerSecondSquared, Ground = GroundType.A };
+        return new SampleStatue().Statue.Check(
+            new Criteria { Earthquake = criteria, Sway = [new SwayLimit("tip", 50.Millimeters)], BarStressFraction = 0.9 },
+            new Situation { Name = "quake", Actions = [new SelfWeight(), new EarthquakeAction { Horizontal = spectrum, Vertical = spectrum.Vertical(), DirectionRule = rule }] });
+    }
+
+    [Fact]
+    public void A_sheet_with_an_earthquake_checks_bars_sway_and_base()
+    {
+        CheckSheet sheet = Sheet(0.3, new EarthquakeCriteria { BaseHalfWidthX = 2.Meters, BaseHalfWidthY = 2.Meters, Friction = 0.4 });
+        Check[] own = [.. sheet.Checks.Where(c => c.Family == "earthquake")];
+        Assert.Contains(own, c => c.Id == "earthquake.bar-stress" && c.Verdict == Verdict.Pass);
+        Assert.Contains(own, c => c.Id == "earthquake.sway" && c.Verdict == Verdict.Pass);
+        Assert.Equal(2, own.Count(c => c.Id == "earthquake.overturning" && c.Verdict == Verdict.Pass));
+        Assert.Contains(own, c => c.Id == "earthquake.sliding" && c.Verdict == Verdict.Pass);
+        Assert.DoesNotContain(own, c => c.Id == "earthquake.response");
+        Assert.Contains(sheet.Results, r => r.Name == "earthquake base shear");
+        Assert.Contains("recommended values", string.Join(" ", sheet.Assumptions));
+        Assert.Contains("M_resist", own.First(c => c.Id == "earthquake.overturning").Working().ToText());
+    }
+
+    [Fact]
+    public void A_strong_earthquake_topples_and_overstresses()
+    {
+        CheckSheet sheet = Sheet(12, new EarthquakeCriteria { BaseHalfWidthX = 1.Meters, BaseHalfWidthY = 1.Meters, Friction = 0.3 });
+        foreach (string id in new[] { "earthquake.bar-stress", "earthquake.overturning", "earthquake.sliding" })
+            Assert.Contains(sheet.Checks, c => c.Id == id && c.Verdict == Verdict.Fail);
+    }
+
+    [Fact]
+    public void What_is_not_given_is_not_checked()
+    {
+        CheckSheet sheet = Sheet(1);
+        Assert.Equal(2, sheet.Checks.Count(c => c.Id == "earthquake.overturning" && c.Verdict == Verdict.NotChecked));
+        Assert.Contains(sheet.Checks, c => c.Id == "earthquake.sliding" && c.Verdict == Verdict.NotChecked);
+        CheckSheet none = new SampleStatue().Statue.Check(new Criteria(), new Situation { Name = "rest", Actions = [new SelfWeight()] });
+        Assert.Contains(none.Checks, c => c.Id == "earthquake.response" && c.Verdict == Verdict.NotChecked);
+    }
+
+    [Fact]
+    public void Stress_grows_with_the_ground()
+    {
+        double Utilization(double a) => Sheet(a).Checks.Where(c => c.Id == "earthquake.bar-stress").Max(c => c.Utilization!.Value);
+        double rest = Utilization(0.01), once = Utilization(1), twice = Utilization(2);
+        Assert.True(rest < once && once < twice && twice < 2 * once);
+    }
+
+    [Fact]
+    public void Two_earthquakes_in_one_situation_are_refused()
+    {
+        var action = new EarthquakeAction { Horizontal = new En1998Spectrum { ReferenceAcceleration = 1.MetersPerSecondSquared, Ground = GroundType.A } };
+        Assert.Throws<InvalidStatueException>(() => new SampleStatue().Statue.Check(new Criteria(), new Situation { Name = "quake", Actions = [action, action] }));
+    }
+}
