@@ -101,10 +101,10 @@ var flat = new Standoff
     Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid,
     SkinFixity = EndFixity.Rigid,
-    TowerFixing = new BoltedFixing { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Stainless80 }, Rows = 2, Pitch = 80.Millimeters, EndDistance = 40.Millimeters, Heel = 40.Millimeters },
-    SkinFixing = new WeldedFixing { Throat = 6.Millimeters },
+    TowerFixing = new WeldedFixing { Throat = 8.Millimeters },
+    SkinFixing = new WeldedFixing { Throat = 8.Millimeters },
     Clearance = 120.Millimeters,
-    FatigueDetail = DetailCategory.FlatWithHoles,
+    FatigueDetail = DetailCategory.FilletToe,
 };
 var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 14.Millimeters) };
 
@@ -228,7 +228,7 @@ var wind = new WindAction
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
     GustEffectFactor = 1.05,
 };
-var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(35), SunRise = TemperatureDelta.FromKelvins(15), SunSide = 270.Degrees };
+var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(18), SunRise = TemperatureDelta.FromKelvins(6), SunSide = 270.Degrees };
 var spectrum = new En1998Spectrum { ReferenceAcceleration = 0.4.MetersPerSecondSquared, Ground = GroundType.B, ImportanceFactor = 1.2, BehaviorFactor = 1.5 };
 var storm = new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] };
 var summer = new Situation { Name = "summer", Actions = [1.35 * new SelfWeight(), 1.5 * heat] };
