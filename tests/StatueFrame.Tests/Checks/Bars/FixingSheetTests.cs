@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Tests.Validation;
 using Check = StatueFrame.Checks.Check;
@@ -51,7 +52,7 @@ public class FixingSheetTests
     {
         SmallStatue statue = With(whole);
         Check listed = Of(statue.Check(), "bars.bolts").First(c => c.Where.StartsWith("band 1", StringComparison.Ordinal));
-        double worst = Analysis.StatueModel.Build(statue.Statue).Respond(SmallStatue.Storm).Bars.Where(b => b.Band == "band 1" && b.Level == "base")
+        double worst = StatueModel.Build(statue.Statue).Respond(SmallStatue.Storm).Bars.Where(b => b.Band == "band 1" && b.Level == "base")
             .Max(b => FixingChecks.Bolts(LoadedBar.Of(b, "storm"), bolts, BarDesign.For(b.Standoff.Material), atSkin: true).Utilization!.Value);
         Assert.Contains(Of(statue.Check(), "bars.bolts"), c => c.Utilization == worst);
         Assert.True(listed.Utilization <= Of(statue.Check(), "bars.bolts").Max(c => c.Utilization));
