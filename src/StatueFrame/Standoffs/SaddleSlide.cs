@@ -45,6 +45,13 @@ public sealed record SaddleSlide
         _ => string.Create(CultureInfo.InvariantCulture, $"along ({given.X:g4}, {given.Y:g4}, {given.Z:g4})"),
     };
 
+    /// <summary>The direction as it was given; zero when none was.</summary>
+    internal double X => given.X;
+
+    internal double Y => given.Y;
+
+    internal double Z => given.Z;
+
     /// <summary>The free direction in the body's axes, of length 1; zero when there is none.</summary>
     /// <param name="bar">Unit vector along the bar.</param>
     /// <param name="outward">The skin's outward unit normal across the body's axis.</param>

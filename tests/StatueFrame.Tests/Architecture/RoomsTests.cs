@@ -14,6 +14,7 @@ public partial class RoomsTests
         ["Analysis"],
         ["Checks"],
         ["Studies"],
+        ["Files"],
     ];
 
     [Fact]

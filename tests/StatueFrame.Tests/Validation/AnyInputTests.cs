@@ -69,24 +69,16 @@ public class AnyInputTests
     private static readonly Gen<(int Index, double Factor, int Count)[]> changes =
         Gen.Select(Gen.Int[0, mutations.Length - 1], factor, count).Array[1, 3];
 
+    /// <summary>Small statues with a few things changed, most of them to something possible.</summary>
+    internal static Gen<SmallStatue> Statues { get; } = changes.Select(Changed);
+
     [Fact]
     public void Every_description_gives_numbers_or_problems()
     {
         int sheets = 0, refused = 0;
         changes.Sample(list =>
         {
-            SmallStatue statue = Good;
-            foreach ((int index, double f, int n) in list)
-            {
-                try
-                {
-                    statue = mutations[index](statue, f, n);
-                }
-                catch (ArgumentException)
-                {
-                    // The quantities refuse what is not a number where it is written, before there is a statue.
-                }
-            }
+            SmallStatue statue = Changed(list);
             CheckSheet sheet;
             try
             {
@@ -102,6 +94,23 @@ public class AnyInputTests
                 && !sheet.Print(allChecks: true).Contains("NaN");
         }, iter: 300);
         Assert.True(sheets > 40 && refused > 40, $"{sheets} sheets, {refused} refused");
+    }
+
+    private static SmallStatue Changed((int Index, double Factor, int Count)[] list)
+    {
+        SmallStatue statue = Good;
+        foreach ((int index, double f, int n) in list)
+        {
+            try
+            {
+                statue = mutations[index](statue, f, n);
+            }
+            catch (ArgumentException)
+            {
+                // The quantities refuse what is not a number where it is written, before there is a statue.
+            }
+        }
+        return statue;
     }
 
     private static bool IsSound(StatueFrame.Checks.Check check) =>

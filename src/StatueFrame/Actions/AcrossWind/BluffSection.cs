@@ -50,7 +50,11 @@ public sealed record BluffSection
     /// <summary>Where the values come from.</summary>
     public Source Source { get; private init; } = Source.User;
 
-    private double? Lateral { get; init; }
+    /// <summary>The basic lateral force coefficient, where it does not depend on the Reynolds number.</summary>
+    internal double? LateralCoefficient { get; private init; }
+
+    /// <summary>The ratio of a sharp rectangle.</summary>
+    internal double? DepthToWidth { get; private init; }
 
     /// <summary>A rectangle with sharp corners: St by Figure E.1, c_lat,0 = 1.1, a_G by Table E.7 for d/b from 1/3 to 2.</summary>
     /// <param name="depthToWidth">Depth along the wind over width across it d/b, 0.5 to 10; the standard allows no extrapolation.</param>
@@ -59,8 +63,9 @@ public sealed record BluffSection
         ? new()
         {
             Name = Invariant($"sharp rectangle, d/b {depthToWidth:0.00}"),
+            DepthToWidth = depthToWidth,
             StrouhalNumber = Interpolate(strouhalRatios, strouhalValues, depthToWidth),
-            Lateral = RectangleLateral,
+            LateralCoefficient = RectangleLateral,
             GallopingFactor = depthToWidth <= gallopingRatios[^1] ? Interpolate(gallopingRatios, gallopingValues, depthToWidth) : null,
             Source = Source.En1991_1_4("Figure E.1, Tables E.2 and E.7"),
         }
@@ -75,7 +80,7 @@ public sealed record BluffSection
     {
         Name = "given",
         StrouhalNumber = Require(strouhalNumber, 0.03, 0.5, nameof(strouhalNumber)),
-        Lateral = Require(lateralCoefficient, 0, 5, nameof(lateralCoefficient)),
+        LateralCoefficient = Require(lateralCoefficient, 0, 5, nameof(lateralCoefficient)),
         GallopingFactor = gallopingFactor is { } a ? Require(a, 0, 20, nameof(gallopingFactor)) : null,
     };
 
@@ -86,7 +91,7 @@ public sealed record BluffSection
     /// <param name="reynoldsNumber">Reynolds number at the critical wind speed, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is not above 0.</exception>
     public double BasicLateralCoefficient(double reynoldsNumber) => reynoldsNumber is > 0 and < double.PositiveInfinity
-        ? Lateral ?? Interpolate(roundLogs, roundLaterals, Math.Log(reynoldsNumber))
+        ? LateralCoefficient ?? Interpolate(roundLogs, roundLaterals, Math.Log(reynoldsNumber))
         : throw new ArgumentOutOfRangeException(nameof(reynoldsNumber), Invariant($"Must be above 0, is {reynoldsNumber}."));
 
     /// <summary>The section in words.</summary>

@@ -46,6 +46,9 @@ public sealed record IceClass
     /// <summary>Diameter of the iced reference rod.</summary>
     public Length DiameterOfReferenceRod => Length.FromMeters(RodDiameter);
 
+    /// <summary>The number in the name.</summary>
+    internal int Number => Name[^1] - '0';
+
     internal bool IsGlaze => rodMass == 0;
 
     private double Rho => Density.KilogramsPerCubicMeter;

@@ -1,0 +1,41 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace StatueFrame;
+
+/// <summary>A type of which the library brings some values: such a value is written as its name, others in full.</summary>
+internal sealed class NamedForm(Type type, FileForm inFull, (string Name, object Value)[] named) : FileForm
+{
+    public override void Write(Utf8JsonWriter writer, object value, string path)
+    {
+        foreach ((string name, object known) in named)
+        {
+            if (known.Equals(value))
+            {
+                writer.WriteStringValue(name);
+                return;
+            }
+        }
+        inFull.Write(writer, value, path);
+    }
+
+    public override object? Read(FileNode node, string path, FileProblems problems)
+    {
+        if (node.Kind != JsonTokenType.String)
+            return inFull.Read(node, path, problems);
+        foreach ((string name, object known) in named)
+        {
+            if (name == node.Text)
+                return known;
+        }
+        problems.Add(node, path, $"there is no {type.Name} called \"{FileNode.Short(node.Text)}\"", StatueNames.Closest(FileNode.Short(node.Text), named.Select(n => n.Name)));
+        return null;
+    }
+
+    public override JsonObject Schema(FileSchema schema) => new()
+    {
+        ["anyOf"] = new JsonArray(
+            schema.Define($"{type.Name}Name", () => new() { ["enum"] = FileSchema.Words(named.Select(n => n.Name)) }),
+            inFull.Schema(schema)),
+    };
+}
