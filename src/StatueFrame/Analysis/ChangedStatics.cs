@@ -58,8 +58,9 @@ internal sealed class ChangedStatics
         int size = model.Frame.FreedomCount;
         var nodal = new double[headings.Length * size];
         var loads = new Loads[headings.Length];
+        HeatField? heat = HeatField.Of(model, situation);
         for (int i = 0; i < loads.Length; i++)
-            loads[i] = Loads.Of(model, situation, headings[i], nodal.AsSpan(i * size, size));
+            loads[i] = Loads.Of(model, situation, headings[i], heat, nodal.AsSpan(i * size, size));
         return (situation, loads, nodal);
     }
 
