@@ -27,6 +27,9 @@ public sealed record Criteria
     /// <summary>Cross-sections and limits for vortex shedding and galloping; null leaves them unchecked.</summary>
     public AcrossWindInput? AcrossWind { get; init; }
 
+    /// <summary>What must hold in a shock; null takes the tower's plan as the base, and leaves clearance unchecked.</summary>
+    public ShockLimits? Shock { get; init; }
+
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
@@ -51,6 +54,7 @@ public sealed record Criteria
         }
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
+        Shock?.Validate(v.At(nameof(Shock)));
         v.Defined(BarCode);
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");

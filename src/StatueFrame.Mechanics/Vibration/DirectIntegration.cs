@@ -77,7 +77,7 @@ public sealed class DirectIntegration
         for (int i = 0; i < acceleration.Length; i++)
             acceleration[i] = force[i] + relief[i] - product[i] - acceleration[i];
         // A trace of stiffness keeps freedoms without mass from having no acceleration at all.
-        double trace = 1e-4 * h;
+        double trace = 1e-6 * h;
         Pivots.FactorPositive(Frame, SymmetricMatrix.Combine(1, Frame.Mass, trace * trace, Frame.Stiffness)).Solve(acceleration);
         (Work, Damped) = (0, 0);
     }

@@ -49,8 +49,7 @@ internal sealed class ShockLoads
 
     public bool HasPull { get; private set; }
 
-    /// <summary>The strikes with what came of them, for the report.</summary>
-    public List<string> Notes { get; } = [];
+    public List<StrikeImpulse> Strikes { get; } = [];
 
     /// <summary>When the last pulse is over, s.</summary>
     public double End => Patterns.Count == 0 ? 0 : Patterns.Max(p => p.End);
@@ -135,7 +134,7 @@ internal sealed class ShockLoads
         double impulse = Strike.ImpulseOf(strike.Mass.Kilograms, strike.Speed.MetersPerSecond, strike.Restitution, 1 / mobility);
         Add(Impulse, strike, factor * impulse);
         HasImpulse = true;
-        Notes.Add(FormattableString.Invariant($"{strike.Name}: {strike.On} sets {1 / mobility:g4} kg against the blow; the impulse is {impulse:g4} N·s"));
+        Strikes.Add(new StrikeImpulse(strike.Name, UnitsNet.Mass.FromKilograms(1 / mobility), UnitsNet.Impulse.FromNewtonSeconds(factor * impulse)));
     }
 
     private Resultant Add(double[] nodal, PlacedShock shock, double size)

@@ -62,7 +62,7 @@ public sealed class ShockResponse
         Energy = recorder.Energy();
         History = recorder.History;
         Assumptions = notes.ToValueList();
-        Notes = loads.Notes.ToValueList();
+        Strikes = loads.Strikes.ToValueList();
         Warnings = Warn(options, loads).ToValueList();
     }
 
@@ -165,8 +165,8 @@ public sealed class ShockResponse
     /// <summary>What the library took for the user; that of the damping is the damping's own.</summary>
     public ValueList<Assumption> Assumptions { get; }
 
-    /// <summary>What was worked out on the way, as the impulse of a strike.</summary>
-    public ValueList<string> Notes { get; }
+    /// <summary>The impulse of every strike.</summary>
+    public ValueList<StrikeImpulse> Strikes { get; }
 
     /// <summary>What the reader should know before trusting the numbers.</summary>
     public ValueList<string> Warnings { get; }
