@@ -20,7 +20,7 @@ public sealed class DirectIntegration
     private readonly double a, b, h, beta;
     private readonly IYieldingPart? yielding;
     private readonly LdlFactorization effective;
-    private readonly double[] u, v, acceleration, force, next, guess, relief, scratch, product, inertia;
+    private readonly double[] u, v, acceleration, force, next, guess, relief, scratch, product, inertia, massProduct;
     private readonly double[] full, fullRelief;
 
     /// <summary>Prepares the stepping of a frame at rest.</summary>
@@ -42,7 +42,7 @@ public sealed class DirectIntegration
         (a, b, h, this.beta, this.yielding) = (massDamping, stiffnessDamping, step, beta, yielding);
         int n = frame.EquationCount;
         (u, v, acceleration, force, next, guess) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
-        (relief, scratch, product, inertia) = (new double[n], new double[n], new double[n], new double[n]);
+        (relief, scratch, product, inertia, massProduct) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         (full, fullRelief) = (new double[frame.FreedomCount], new double[frame.FreedomCount]);
         double m = 1 / (beta * h * h) + a / (2 * beta * h), k = 1 + b / (2 * beta * h);
         effective = Pivots.FactorPositive(frame, SymmetricMatrix.Combine(m, frame.Mass, k, frame.Stiffness));
@@ -182,8 +182,8 @@ public sealed class DirectIntegration
         }
         if (a > 0)
         {
-            Frame.Mass.Multiply(x, relief);
-            DenseVector.AddScaled(y, a, relief);
+            Frame.Mass.Multiply(x, massProduct);
+            DenseVector.AddScaled(y, a, massProduct);
         }
     }
 
