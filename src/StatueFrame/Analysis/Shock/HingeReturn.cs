@@ -6,9 +6,13 @@ namespace StatueFrame.Analysis;
 /// </summary>
 internal static class HingeReturn
 {
-    private const int Size = 6, Per = 3, MostIterations = 100;
+    private const int Size = 6, Per = 3, MostSweeps = 200, MostSteps = 60;
     private const double Settled = 1e-12;
 
+    /// <summary>
+    /// The slips maximize a concave function of both γ. Sweeps that find each γ with the other one held always lead there;
+    /// Newton's method on both shortens the way where both hinges slip.
+    /// </summary>
     /// <param name="C">The give, 6×6.</param>
     /// <param name="trial">e₀.</param>
     /// <param name="e">Receives e.</param>
@@ -16,34 +20,70 @@ internal static class HingeReturn
     public static void Solve(ReadOnlySpan<double> C, ReadOnlySpan<double> trial, Span<double> e, Span<double> slip)
     {
         double g0 = 0, g1 = 0;
-        Span<double> a = stackalloc double[Size * Size], room = stackalloc double[Size * Size];
-        Span<double> c0 = stackalloc double[Size], c1 = stackalloc double[Size];
-        for (int iteration = 0; iteration < MostIterations; iteration++)
+        for (int sweep = 0; sweep < MostSweeps; sweep++)
         {
-            Assemble(C, g0, g1, a);
+            g0 = Single(C, trial, e, g0, g1, 0);
+            g1 = Single(C, trial, e, g0, g1, Per);
+            double excess = 1 / Norm(e, 0) - 1;
+            if (Math.Abs(excess) <= Settled || (g0 == 0 && excess > 0) || (g0 > 0 && g1 > 0 && Both(C, trial, e, ref g0, ref g1)))
+                break;
+        }
+        for (int i = 0; i < Size; i++)
+            slip[i] = (i < Per ? g0 : g1) * e[i];
+    }
+
+    /// <summary>
+    /// The γ of one hinge with that of the other held, from zero up: 1/|e| rises with it along a concave line, so that
+    /// Newton's method on 1/|e| − 1 comes from one side. Leaves e at the result.
+    /// </summary>
+    private static double Single(ReadOnlySpan<double> C, ReadOnlySpan<double> trial, Span<double> e, double g0, double g1, int hinge)
+    {
+        Span<double> a = stackalloc double[Size * Size], room = stackalloc double[Size * Size], column = stackalloc double[Size];
+        double g = 0;
+        for (int step = 0; step < MostSteps; step++)
+        {
+            Assemble(C, hinge == 0 ? g : g0, hinge == 0 ? g1 : g, a);
             trial.CopyTo(e);
             SolveDense(a, room, e);
-            double n0 = Norm(e, 0), n1 = Norm(e, Per);
-            // 1/|e| is nearly straight in γ, so Newton's method on 1/|e| − 1 takes few steps.
-            double r0 = n0 > 0 ? 1 / n0 - 1 : 1, r1 = n1 > 0 ? 1 / n1 - 1 : 1;
-            bool on0 = g0 > 0 || r0 < -Settled, on1 = g1 > 0 || r1 < -Settled;
-            if ((!on0 || Math.Abs(r0) <= Settled) && (!on1 || Math.Abs(r1) <= Settled))
+            double n = Norm(e, hinge);
+            if (n <= 1 + Settled)
                 break;
+            Column(C, e, hinge, a, room, column);
+            double slope = -Dot(e, column, hinge) / (n * n * n);
+            if (!(slope > 0))
+                break;
+            g -= (1 / n - 1) / slope;
+        }
+        return g;
+    }
+
+    /// <summary>Newton's method on both; true when it settles with both hinges slipping, else nothing is changed.</summary>
+    private static bool Both(ReadOnlySpan<double> C, ReadOnlySpan<double> trial, Span<double> e, ref double g0, ref double g1)
+    {
+        Span<double> a = stackalloc double[Size * Size], room = stackalloc double[Size * Size];
+        Span<double> c0 = stackalloc double[Size], c1 = stackalloc double[Size];
+        (double x, double y) = (g0, g1);
+        for (int step = 0; step < 12 && x > 0 && y > 0; step++)
+        {
+            Assemble(C, x, y, a);
+            trial.CopyTo(e);
+            SolveDense(a, room, e);
+            double n0 = Norm(e, 0), n1 = Norm(e, Per), r0 = 1 / n0 - 1, r1 = 1 / n1 - 1;
+            if (Math.Abs(r0) <= Settled && Math.Abs(r1) <= Settled)
+            {
+                (g0, g1) = (x, y);
+                return true;
+            }
             Column(C, e, 0, a, room, c0);
             Column(C, e, Per, a, room, c1);
             double j00 = -Dot(e, c0, 0) / (n0 * n0 * n0), j01 = -Dot(e, c1, 0) / (n0 * n0 * n0);
             double j10 = -Dot(e, c0, Per) / (n1 * n1 * n1), j11 = -Dot(e, c1, Per) / (n1 * n1 * n1);
             double determinant = j00 * j11 - j01 * j10;
-            if (on0 && on1 && Math.Abs(determinant) > 1e-12 * Math.Abs(j00 * j11))
-                (g0, g1) = (g0 - (j11 * r0 - j01 * r1) / determinant, g1 - (j00 * r1 - j10 * r0) / determinant);
-            else if (on0 && (!on1 || r0 <= r1))
-                g0 -= r0 / j00;
-            else
-                g1 -= r1 / j11;
-            (g0, g1) = (Math.Max(0, g0), Math.Max(0, g1));
+            if (determinant == 0)
+                break;
+            (x, y) = (x - (j11 * r0 - j01 * r1) / determinant, y - (j00 * r1 - j10 * r0) / determinant);
         }
-        for (int i = 0; i < Size; i++)
-            slip[i] = (i < Per ? g0 : g1) * e[i];
+        return false;
     }
 
     private static void Assemble(ReadOnlySpan<double> C, double g0, double g1, Span<double> a)
