@@ -6,14 +6,14 @@ public interface IYieldingPart
     /// <summary>Adds K u − f(u), the elastic forces less the true ones, from the last accepted state on.</summary>
     /// <param name="displacements">A full vector; m, rad.</param>
     /// <param name="relief">A full vector to add to; N, N·m.</param>
-    void AddRelief(ReadOnlySpan<double> displacements, Span<double> relief);
+    public void AddRelief(ReadOnlySpan<double> displacements, Span<double> relief);
 
     /// <summary>Accepts the state that goes with the displacements.</summary>
-    void Accept(ReadOnlySpan<double> displacements);
+    public void Accept(ReadOnlySpan<double> displacements);
 
     /// <summary>Elastic energy of the accepted state less ½ uᵀK u of the yielding parts, J.</summary>
-    double StrainCorrection { get; }
+    public double StrainCorrection { get; }
 
     /// <summary>Energy that yielding has turned into heat, J.</summary>
-    double PlasticWork { get; }
+    public double PlasticWork { get; }
 }

@@ -16,6 +16,7 @@ internal sealed class HingedBar
 {
     private const int Size = 6, Per = 3, End = FrameElement.Size;
 
+    private readonly double yieldStress, momentFactor;
     private readonly double[] fromRing = new double[Size * Size];
     /// <summary>Forces at the two hinges over their capacities, by the motion of the ring.</summary>
     private readonly double[] hinge = new double[Size * Size];
@@ -35,6 +36,7 @@ internal sealed class HingedBar
         Standoff standoff = model.Bar.Place.Standoff;
         var section = new FlatRectangle(standoff.Section.Width.Meters, standoff.Section.Thickness.Meters);
         double fy = yielding.StrengthFactor * standoff.Material.YieldStrength.Pascals, plastic = yielding.FullyPlastic ? 1.5 : 1;
+        (yieldStress, momentFactor) = (fy, plastic);
         double[] capacities = [section.A * fy, plastic * section.WeakW * fy, plastic * section.StrongW * fy];
         Span<double> unit = stackalloc double[Size], moved = stackalloc double[Size], forces = stackalloc double[End];
         Span<double> k = stackalloc double[Size * Size];
@@ -85,7 +87,21 @@ internal sealed class HingedBar
     public double PlasticWork { get; private set; }
 
     /// <summary>How far the skin end has moved against the tower from rest, in the accepted state, m.</summary>
-    public double Movement => Math.Sqrt(motionNow[0] * motionNow[0] + motionNow[1] * motionNow[1] + motionNow[2] * motionNow[2]);
+    public double Movement
+    {
+        get
+        {
+            double squares = 0;
+            for (int i = 0; i < 3; i++)
+            {
+                double moved = 0;
+                for (int j = 0; j < Size; j++)
+                    moved += fromRing[Size * i + j] * motionNow[j];
+                squares += moved * moved;
+            }
+            return Math.Sqrt(squares);
+        }
+    }
 
     /// <summary>By how much the accepted slips lessen the force at the skin end, in the statue's axes, N.</summary>
     public Vector3D ReliefForce
@@ -119,11 +135,16 @@ internal sealed class HingedBar
     public void Accept(ReadOnlySpan<double> ringMotion, ReadOnlySpan<double> rest)
     {
         Solve(ringMotion, rest);
+        ringMotion.CopyTo(motionNow);
+        if (!slip.AsSpan().ContainsAnyExcept(0))
+        {
+            e.CopyTo(before, 0);
+            return;
+        }
         for (int i = 0; i < Size; i++)
             PlasticWork += 0.5 * (before[i] + e[i]) * (slip[i] - accepted[i]);
         slip.CopyTo(accepted, 0);
         e.CopyTo(before, 0);
-        Multiply(fromRing, ringMotion, motionNow);
         // ½(d − Bs)ᵀK(d − Bs) − ½dᵀKd with the forces at rest besides: −dᵀKBs + ½sᵀCs, d counted from the unloaded state.
         double correction = 0;
         for (int i = 0; i < Size; i++)
@@ -134,6 +155,15 @@ internal sealed class HingedBar
             correction += slip[i] * (0.5 * relief - trialFull[i]);
         }
         StrainCorrection = correction;
+    }
+
+    /// <summary>Greatest normal stress in the accepted state, weight included, Pa.</summary>
+    public double Stress(double share)
+    {
+        double tower = Math.Abs(Total(1)) + Math.Abs(Total(2)), skin = Math.Abs(Total(4)) + Math.Abs(Total(5));
+        return yieldStress * (Math.Abs(Total(0)) + momentFactor * Math.Max(tower, skin));
+
+        double Total(int i) => share * e[i] + (1 - share) * trialFull[i];
     }
 
     /// <summary>The forces on the bar's ends in the accepted state, weight included (12 values).</summary>

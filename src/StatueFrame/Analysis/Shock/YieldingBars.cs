@@ -78,10 +78,10 @@ internal sealed class YieldingBars : IYieldingPart
             double moved = bars[i].Movement;
             if (moved > movement[i])
                 (movement[i], movementAt[i]) = (moved, sample);
-            bars[i].Forces(share, forces);
-            double size = bars[i].Model.Bar.Stiffness.NormalStress(forces);
+            double size = bars[i].Stress(share);
             if (size <= stress[i])
                 continue;
+            bars[i].Forces(share, forces);
             (stress[i], stressAt[i]) = (size, sample);
             forces.CopyTo(forcesAt.AsSpan(i * End, End));
         }
