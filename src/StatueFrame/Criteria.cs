@@ -42,6 +42,9 @@ public sealed record Criteria
     /// <summary>Rules and factors for cores, hold-down, pedestal and foundation; those of the Eurocodes by default.</summary>
     public BaseDesign Base { get; init; } = new();
 
+    /// <summary>What must hold in a shock; null takes the tower's plan as the base, and leaves clearance unchecked.</summary>
+    public ShockLimits? Shock { get; init; }
+
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
@@ -80,6 +83,7 @@ public sealed record Criteria
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         Earthquake?.Validate(v.At(nameof(Earthquake)));
+        Shock?.Validate(v.At(nameof(Shock)));
         v.Defined(BarCode);
         v.Defined(TowerCode);
         v.Required(Skin)?.Validate(v.At(nameof(Skin)));

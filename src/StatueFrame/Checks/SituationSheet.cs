@@ -43,6 +43,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         AddStability();
         new BaseSheet(model, criteria, response, lists).Add();
         lists.Assume(assumedInputs, firstCheck);
+        if (response.Situation.Actions.Any(a => a.Action is ShockAction))
+            new ShockSheet(model, criteria, response.Situation, lists).Add();
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
         if (response.Situation.Earthquake is { } earthquake)

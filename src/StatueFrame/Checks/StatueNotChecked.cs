@@ -10,7 +10,8 @@ internal static class StatueNotChecked
     /// <summary>The checks that a statue of this make needs and the sheet does not hold.</summary>
     public static IEnumerable<(string Id, string Title, string Reason)> Items(StatueModel model, IReadOnlyList<Check> done) =>
         All(model, done).Where(item => done.All(check => check.Id != item.Id && !check.Id.StartsWith(item.Id, StringComparison.Ordinal)))
-            .Where(item => item.Id != Earthquake || done.All(check => check.Family != "earthquake"));
+            .Where(item => item.Id != Earthquake || done.All(check => check.Family != "earthquake"))
+            .Where(item => item.Id != "shock.response" || done.All(check => check.Family != "shock"));
 
     private static IEnumerable<(string Id, string Title, string Reason)> All(StatueModel model, IReadOnlyList<Check> done)
     {
@@ -43,5 +44,6 @@ internal static class StatueNotChecked
         yield return (Earthquake, "earthquake", "no situation has an earthquake");
         foreach ((string Id, string Title, string Reason) item in MetalSheet.NotChecked(model.Statue))
             yield return item;
+        yield return ("shock.response", "pressure waves, blows and other shocks", "no situation has a shock");
     }
 }
