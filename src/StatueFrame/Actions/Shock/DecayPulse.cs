@@ -11,7 +11,7 @@ namespace StatueFrame;
 /// for the user to give: nothing here works them out from a cause.
 /// </remarks>
 /// <param name="Decay">b: with suction 0.2 to 20, else 0 to 20. Below 1, the suction has more impulse than the push.</param>
-public sealed record DecayPulse(double Decay) : PulseShape
+public sealed record DecayPulse(double Decay) : PressureShape
 {
     /// <summary>Suction below this part of the peak is left out.</summary>
     private const double Negligible = 1e-9;

@@ -2,7 +2,7 @@ namespace StatueFrame;
 
 /// <summary>A pulse like half a wave: sin(πt/t_d). Blows of soft bodies look much like it.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed record HalfSinePulse : PulseShape
+public sealed record HalfSinePulse : PressureShape
 {
     /// <inheritdoc/>
     public override string Name => "half sine";

@@ -14,7 +14,7 @@ namespace StatueFrame;
 public sealed record PressurePulse : ShockAction
 {
     /// <summary>How the pressure runs in time.</summary>
-    public required PulseShape Shape { get; init; }
+    public required PressureShape Shape { get; init; }
 
     /// <summary>Peak pressure on a face across the way it travels, 1 Pa to 10 MPa.</summary>
     public required Pressure Peak { get; init; }

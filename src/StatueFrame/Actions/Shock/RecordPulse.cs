@@ -5,7 +5,7 @@ namespace StatueFrame;
 /// Immutable and safe to share between threads. Times and sizes are relative: the pulse's duration multiplies the times,
 /// its peak the sizes. With a duration of 1 s the times are seconds.
 /// </remarks>
-public sealed record RecordPulse : PulseShape
+public sealed record RecordPulse : PressureShape
 {
     private const int MostSamples = 1_000_000;
 

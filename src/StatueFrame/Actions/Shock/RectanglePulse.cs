@@ -2,7 +2,7 @@ namespace StatueFrame;
 
 /// <summary>A pulse that is there at once, stays, and is gone at once: the worst of its peak and duration.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed record RectanglePulse : PulseShape
+public sealed record RectanglePulse : PressureShape
 {
     /// <inheritdoc/>
     public override string Name => "rectangle";

@@ -5,7 +5,7 @@ namespace StatueFrame;
 /// <summary>A pulse that rises straight to its peak and falls straight to zero.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Rise">The part of the duration that the rise takes, 0 to 1: 0 jumps to the peak, ½ is symmetric.</param>
-public sealed record TrianglePulse(double Rise = 0) : PulseShape
+public sealed record TrianglePulse(double Rise = 0) : PressureShape
 {
     /// <inheritdoc/>
     public override string Name => Rise == 0 ? "falling triangle" : Invariant($"triangle that rises for {Rise:0.###} of its duration");

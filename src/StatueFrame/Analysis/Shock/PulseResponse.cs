@@ -23,7 +23,7 @@ public sealed record PulseResponse(double Factor, double Time, double Ductility,
     /// <param name="yieldOverPeak">Yield force of the spring over the pulse's peak; null for an elastic spring.</param>
     /// <param name="hardening">Stiffness after yielding over stiffness before, 0 to below 1.</param>
     /// <exception cref="InvalidStatueException">The shape or a number is out of range; all problems are listed.</exception>
-    public static PulseResponse Of(PulseShape shape, double durationOverPeriod, double damping = 0, double? yieldOverPeak = null, double hardening = 0)
+    public static PulseResponse Of(PressureShape shape, double durationOverPeriod, double damping = 0, double? yieldOverPeak = null, double hardening = 0)
     {
         ArgumentNullException.ThrowIfNull(shape);
         var v = new Validator();

@@ -20,11 +20,11 @@ internal sealed class ShockLoads
     }
 
     /// <summary>A pattern of nodal forces at the peak of its pulse.</summary>
-    public sealed class Pattern(double[] nodal, PulseShape shape, double duration, double start)
+    public sealed class Pattern(double[] nodal, PressureShape shape, double duration, double start)
     {
         public double[] Nodal { get; } = nodal;
 
-        public PulseShape Shape { get; } = shape;
+        public PressureShape Shape { get; } = shape;
 
         public double Duration { get; } = duration;
 

@@ -38,7 +38,7 @@ public sealed class ShockResponse
         var probes = new ShockProbes(model);
         var atRest = new double[probes.Count];
         var nodal = new double[model.Frame.FreedomCount];
-        Loads rest = Analysis.Loads.Of(model, situation, null, nodal);
+        Loads rest = Analysis.Loads.Of(model, situation, null, HeatField.Of(model, situation), nodal);
         probes.Look(model.Statics.Solve(nodal), atRest);
         var recorder = new ShockRecorder(model, probes, step, samples, rest.Resultant, options.KeepsHistory);
         var notes = new List<Assumption> { new("bars and skin in a shock", "each band a rigid ring on its bars", Source.Assumed("shock")) };

@@ -90,7 +90,7 @@ public sealed class IsolationStudy
     /// <exception cref="InvalidOperationException">The shock is no pulse.</exception>
     public IReadOnlyList<(Frequency Frequency, PulseResponse Response)> ShockSpectrum(params ReadOnlySpan<Frequency> frequencies)
     {
-        (PulseShape shape, double duration) = Pulse() ?? throw new InvalidOperationException("Only a pressure pulse or a blow with a contact time has a shock spectrum.");
+        (PressureShape shape, double duration) = Pulse() ?? throw new InvalidOperationException("Only a pressure pulse or a blow with a contact time has a shock spectrum.");
         var points = new (Frequency, PulseResponse)[frequencies.Length];
         for (int i = 0; i < points.Length; i++)
             points[i] = (frequencies[i], PulseResponse.Of(shape, duration * frequencies[i].Hertz, Rows[0].Response.DampingRatio));
@@ -109,7 +109,7 @@ public sealed class IsolationStudy
     public override string ToString() => Print();
 
     /// <summary>The pulse and its duration in seconds; null for a shock that is none.</summary>
-    internal (PulseShape Shape, double Duration)? Pulse() => Shock switch
+    internal (PressureShape Shape, double Duration)? Pulse() => Shock switch
     {
         PressurePulse pulse => (pulse.Shape, pulse.Duration.Seconds),
         Blow { ContactTime: { } time } => (new HalfSinePulse(), time.Seconds),

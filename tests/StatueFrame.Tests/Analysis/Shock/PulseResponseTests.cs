@@ -28,7 +28,7 @@ public class PulseResponseTests
         new("Transmissibility at resonance, ζ = 0.125", DenHartog, 4.123, "-", 2e-4, () => TransmissibilityPoint.OfOneMass(1, 0.125), ValueKind.FromMemory),
     ];
 
-    private static PublishedValue Elastic(string what, PulseShape shape, double ratio, double expected, double tolerance) => new(
+    private static PublishedValue Elastic(string what, PressureShape shape, double ratio, double expected, double tolerance) => new(
         FormattableString.Invariant($"Shock spectrum, {what}, t_d/T = {ratio:0.###}"), Chopra, expected, "-", tolerance, () => PulseResponse.Of(shape, ratio).Factor, ValueKind.FromMemory);
 
     [Fact]

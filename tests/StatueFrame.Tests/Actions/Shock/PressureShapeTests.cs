@@ -2,7 +2,7 @@ using CsCheck;
 
 namespace StatueFrame.Tests.Actions.Shock;
 
-public class PulseShapeTests
+public class PressureShapeTests
 {
     public static IEnumerable<PublishedValue> Rows =>
     [
@@ -10,14 +10,14 @@ public class PulseShapeTests
         new("Impulse of half a sine over peak times duration", "calculus: 2/π", 0.6366, "-", 1e-4, () => new HalfSinePulse().Area, ValueKind.CommonPracticeNoSource),
     ];
 
-    public static TheoryData<PulseShape> Shapes =>
+    public static TheoryData<PressureShape> Shapes =>
     [
         new RectanglePulse(), new TrianglePulse(), new TrianglePulse(0.3), new TrianglePulse(1), new HalfSinePulse(), new DecayPulse(1.7),
         new DecayPulse(0.4) { HasSuction = false }, new DecayPulse(0) { HasSuction = false }, new RecordPulse([0, 0.2, 0.2, 1.5], [0, 1, -0.4, 0.3]),
     ];
 
     [Theory, MemberData(nameof(Shapes))]
-    public void Lines_keep_the_impulse_and_its_first_moment(PulseShape shape) =>
+    public void Lines_keep_the_impulse_and_its_first_moment(PressureShape shape) =>
         Gen.Double[0.02, 0.4].Sample(h =>
         {
             double impulse = 0, moment = 0, exact = 0, exactMoment = 0;
@@ -66,7 +66,7 @@ public class PulseShapeTests
         Assert.Equal(["Shape.Sizes"], Problems(new RecordPulse([0, 1], [0, double.NaN])));
         Assert.NotEmpty(Problems(new RecordPulse(null!, [])));
 
-        static string[] Problems(PulseShape shape)
+        static string[] Problems(PressureShape shape)
         {
             var v = new Validator();
             new PressurePulse { Name = "wave", Shape = shape, Peak = 1.Kilopascals, Duration = 0.1.Seconds }.Validate(v);

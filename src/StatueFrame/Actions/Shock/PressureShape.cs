@@ -5,12 +5,12 @@ namespace StatueFrame;
 /// <see cref="TrianglePulse"/>, <see cref="HalfSinePulse"/>, <see cref="DecayPulse"/> and <see cref="RecordPulse"/>.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public abstract record PulseShape
+public abstract record PressureShape
 {
     private static readonly double[] gaussAt = [0.18343464249564980, 0.52553240991632899, 0.79666647741362674, 0.96028985649753623];
     private static readonly double[] gaussWeights = [0.36268378337836198, 0.31370664587788729, 0.22238103445337447, 0.10122853629037626];
 
-    private protected PulseShape()
+    private protected PressureShape()
     {
     }
 
