@@ -27,13 +27,13 @@ public sealed record ShockBar
     public required Standoff Standoff { get; init; }
 
     /// <summary>Greatest normal stress.</summary>
-    public required Peak<Pressure> Stress { get; init; }
+    public required PeakInTime<Pressure> Stress { get; init; }
 
     /// <summary>The end forces at that time.</summary>
     public required BarForces Forces { get; init; }
 
     /// <summary>Greatest movement of the skin there against the tower, from rest: what a gap must leave room for.</summary>
-    public required Peak<Length> Movement { get; init; }
+    public required PeakInTime<Length> Movement { get; init; }
 
     /// <summary>True when the bar has yielded; always false where bars are taken as elastic.</summary>
     public required bool HasYielded { get; init; }

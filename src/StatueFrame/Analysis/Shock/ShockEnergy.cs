@@ -11,19 +11,19 @@ public sealed record ShockEnergy
     }
 
     /// <summary>Greatest energy that the shock has put in, less what it has taken back.</summary>
-    public required Peak<Energy> Input { get; init; }
+    public required PeakInTime<Energy> Input { get; init; }
 
     /// <summary>Greatest kinetic energy of the skin.</summary>
-    public required Peak<Energy> SkinMotion { get; init; }
+    public required PeakInTime<Energy> SkinMotion { get; init; }
 
     /// <summary>Greatest kinetic energy of tower, limbs' inner structure, fittings and the bars' tower ends.</summary>
-    public required Peak<Energy> TowerMotion { get; init; }
+    public required PeakInTime<Energy> TowerMotion { get; init; }
 
     /// <summary>Greatest elastic energy of the standoffs.</summary>
-    public required Peak<Energy> BarStrain { get; init; }
+    public required PeakInTime<Energy> BarStrain { get; init; }
 
     /// <summary>Greatest elastic energy of tower, limbs, base springs and seams.</summary>
-    public required Peak<Energy> TowerStrain { get; init; }
+    public required PeakInTime<Energy> TowerStrain { get; init; }
 
     /// <summary>What damping has taken by the end.</summary>
     public required Energy Damped { get; init; }

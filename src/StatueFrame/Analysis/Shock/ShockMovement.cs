@@ -7,4 +7,4 @@ namespace StatueFrame.Analysis;
 /// <param name="Point">The point's name.</param>
 /// <param name="Sway">Greatest horizontal movement, without direction.</param>
 /// <param name="Travel">Greatest movement in space.</param>
-public sealed record ShockMovement(string Point, Peak<Length> Sway, Peak<Length> Travel);
+public sealed record ShockMovement(string Point, PeakInTime<Length> Sway, PeakInTime<Length> Travel);

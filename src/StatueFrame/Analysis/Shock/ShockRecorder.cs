@@ -76,7 +76,7 @@ internal sealed class ShockRecorder
         p.Name, Root(sway[i], Length.FromMeters), Root(travel[i], Length.FromMeters))).ToValueList();
 
     /// <summary>Greatest horizontal force of all standoffs together on the tower.</summary>
-    public Peak<Force> BarForce() => Root(force, Force.FromNewtons);
+    public PeakInTime<Force> BarForce() => Root(force, Force.FromNewtons);
 
     public ShockEnergy Energy() => new()
     {
@@ -90,7 +90,7 @@ internal sealed class ShockRecorder
         BalanceError = input.Value > 0 ? error / input.Value : 0,
     };
 
-    private Peak<Energy> Of(Greatest g) => new(UnitsNet.Energy.FromJoules(g.Value), Duration.FromSeconds(g.Sample * step));
+    private PeakInTime<Energy> Of(Greatest g) => new(UnitsNet.Energy.FromJoules(g.Value), Duration.FromSeconds(g.Sample * step));
 
-    private Peak<T> Root<T>(Greatest g, Func<QuantityValue, T> make) => new(make(Math.Sqrt(g.Value)), Duration.FromSeconds(g.Sample * step));
+    private PeakInTime<T> Root<T>(Greatest g, Func<QuantityValue, T> make) => new(make(Math.Sqrt(g.Value)), Duration.FromSeconds(g.Sample * step));
 }

@@ -142,19 +142,19 @@ public sealed class ShockResponse
     /// Greatest horizontal force that all standoffs together put on the tower, from rest: how much of the shock on the skin reaches it. Forces on
     /// bands where bars push different ways cancel.
     /// </summary>
-    public Peak<Force> BarForce { get; }
+    public PeakInTime<Force> BarForce { get; }
 
     /// <summary>Greatest horizontal force on the base, without direction.</summary>
-    public Peak<Force> BaseShear => At(r => Math.Sqrt(r[0] * r[0] + r[1] * r[1]), Force.FromNewtons);
+    public PeakInTime<Force> BaseShear => At(r => Math.Sqrt(r[0] * r[0] + r[1] * r[1]), Force.FromNewtons);
 
     /// <summary>Greatest overturning moment about the base's center, without direction.</summary>
-    public Peak<Torque> Overturning => At(r => Math.Sqrt(r[3] * r[3] + r[4] * r[4]), Torque.FromNewtonMeters);
+    public PeakInTime<Torque> Overturning => At(r => Math.Sqrt(r[3] * r[3] + r[4] * r[4]), Torque.FromNewtonMeters);
 
     /// <summary>Greatest twisting moment on the base, without direction.</summary>
-    public Peak<Torque> Twist => At(r => Math.Abs(r[5]), Torque.FromNewtonMeters);
+    public PeakInTime<Torque> Twist => At(r => Math.Abs(r[5]), Torque.FromNewtonMeters);
 
     /// <summary>The least force that presses the base down; negative when it pulls.</summary>
-    public Peak<Force> LeastDown => At(r => r[2], f => Force.FromNewtons(-(double)f));
+    public PeakInTime<Force> LeastDown => At(r => r[2], f => Force.FromNewtons(-(double)f));
 
     /// <summary>Where the energy goes.</summary>
     public ShockEnergy Energy { get; }
@@ -240,7 +240,7 @@ public sealed class ShockResponse
             yield return $"{Situation.Name}: tension-only braces act half from each diagonal; the shock may slacken one of them.";
     }
 
-    private Peak<T> At<T>(Func<ReadOnlySpan<double>, double> value, Func<QuantityValue, T> make)
+    private PeakInTime<T> At<T>(Func<ReadOnlySpan<double>, double> value, Func<QuantityValue, T> make)
     {
         double greatest = double.NegativeInfinity;
         int sample = 0;
@@ -250,6 +250,6 @@ public sealed class ShockResponse
             if (now > greatest)
                 (greatest, sample) = (now, i);
         }
-        return new Peak<T>(make(greatest), sample * Step);
+        return new PeakInTime<T>(make(greatest), sample * Step);
     }
 }

@@ -7,4 +7,4 @@ namespace StatueFrame.Analysis;
 /// <param name="Value">The value.</param>
 /// <param name="Time">Time since the shock began.</param>
 /// <typeparam name="T">What is measured.</typeparam>
-public readonly record struct Peak<T>(T Value, Duration Time);
+public readonly record struct PeakInTime<T>(T Value, Duration Time);
