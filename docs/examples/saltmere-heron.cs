@@ -101,8 +101,8 @@ var flat = new Standoff
     Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid,
     SkinFixity = EndFixity.Rigid,
-    TowerFixing = new WeldedFixing { Throat = 8.Millimeters },
-    SkinFixing = new WeldedFixing { Throat = 8.Millimeters },
+    TowerFixing = new WeldedFixing { Throat = 7.Millimeters },
+    SkinFixing = new WeldedFixing { Throat = 7.Millimeters },
     Clearance = 120.Millimeters,
     FatigueDetail = DetailCategory.FilletToe,
 };
