@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame.Reporting.Tests;
 
 /// <summary>A small statue of the project's own scenario. All data are invented.</summary>

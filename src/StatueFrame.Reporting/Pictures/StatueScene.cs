@@ -1,7 +1,7 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
-using SharpGLTF.Schema2;
 using SharpGLTF.Memory;
+using SharpGLTF.Schema2;
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using Paint = SharpGLTF.Schema2.Material;

@@ -29,7 +29,11 @@ public sealed record Rivet
     /// <param name="material">The metal.</param>
     public static Rivet Of(Length hole, Material material) => new()
     {
-        Hole = hole, UltimateStrength = material.UltimateStrength, YieldStrength = material.YieldStrength, Source = material.Source, Family = MetalFamilies.Of(material),
+        Hole = hole,
+        UltimateStrength = material.UltimateStrength,
+        YieldStrength = material.YieldStrength,
+        Source = material.Source,
+        Family = MetalFamilies.Of(material),
     };
 
     internal double d_0 => Hole.Meters;

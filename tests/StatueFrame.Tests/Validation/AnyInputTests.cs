@@ -118,8 +118,10 @@ public class AnyInputTests
 
     private static AirConditions Air(double f) => new()
     {
-        Temperature = (10 * f).DegreesCelsius, Humidity = RelativeHumidity.FromPercent(70 * f),
-        SulfurDioxide = AirConditions.Deposition(10 * f), Chloride = AirConditions.Deposition(60 * f),
+        Temperature = (10 * f).DegreesCelsius,
+        Humidity = RelativeHumidity.FromPercent(70 * f),
+        SulfurDioxide = AirConditions.Deposition(10 * f),
+        Chloride = AirConditions.Deposition(60 * f),
     };
 
     private static int Of3(int n) => (n & 0xFF) % 3;

@@ -58,7 +58,9 @@ internal sealed class PlateBending
         }
         return new PlateBending
         {
-            Deflection = w, MiddleShort = m_short, MiddleLong = m_long,
+            Deflection = w,
+            MiddleShort = m_short,
+            MiddleLong = m_long,
             Frequency = Math.PI * Math.PI * (1 + 1 / (ratio * ratio)),
         };
     }

@@ -67,7 +67,11 @@ public static class Sampling
 
         SampleResult Result(double error, double low, double high) => new()
         {
-            Count = n, Mean = (mean, error), StandardDeviation = deviation, Exceedance = (p, low, high), Values = ValueList.Create<double>(values),
+            Count = n,
+            Mean = (mean, error),
+            StandardDeviation = deviation,
+            Exceedance = (p, low, high),
+            Values = ValueList.Create<double>(values),
         };
     }
 

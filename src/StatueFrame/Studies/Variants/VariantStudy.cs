@@ -1,5 +1,4 @@
 using System.Text;
-using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using UnitsNet;
 
@@ -114,8 +113,11 @@ public sealed class VariantStudy
             ResultLine? mass = sheet.Results.FirstOrDefault(r => r is { Group: "masses", Name: "total" }), mode = sheet.Results.FirstOrDefault(r => r is { Group: "frequencies", Name: "mode 1" });
             return new VariantRow
             {
-                Name = variant.Name, Statue = changed, Sheet = sheet,
-                Mass = mass is null ? null : Mass.FromKilograms(mass.Value), Frequency = mode is null ? null : Frequency.FromHertz(mode.Value),
+                Name = variant.Name,
+                Statue = changed,
+                Sheet = sheet,
+                Mass = mass is null ? null : Mass.FromKilograms(mass.Value),
+                Frequency = mode is null ? null : Frequency.FromHertz(mode.Value),
             };
         }
         // Whatever a user's change throws belongs in its row.

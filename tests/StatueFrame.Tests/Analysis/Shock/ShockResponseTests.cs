@@ -15,7 +15,12 @@ public class ShockResponseTests
 
     private static PressurePulse Wave(double heading = 20) => new()
     {
-        Name = "wave", Shape = new TrianglePulse(0.25), Peak = 2.Kilopascals, Duration = 0.02.Seconds, Heading = heading.Degrees, WaveSpeed = 200.MetersPerSecond,
+        Name = "wave",
+        Shape = new TrianglePulse(0.25),
+        Peak = 2.Kilopascals,
+        Duration = 0.02.Seconds,
+        Heading = heading.Degrees,
+        WaveSpeed = 200.MetersPerSecond,
     };
 
     private static Blow Tap(string on, double heading, double size = 100) =>
@@ -176,7 +181,10 @@ public class ShockResponseTests
         ShockResponse response = Figures.Model.Respond(slow, DampingModel.OfRatio(0.05), options);
         var wind = new WindAction
         {
-            Profile = new TableWind { SpeedIs = WindSpeedBasis.GustSpeed, Rows = [new WindTableRow(10.Meters, 40.MetersPerSecond, null)] }, Headings = [0.Degrees], ForceCoefficient = 1, GustEffectFactor = 1,
+            Profile = new TableWind { SpeedIs = WindSpeedBasis.GustSpeed, Rows = [new WindTableRow(10.Meters, 40.MetersPerSecond, null)] },
+            Headings = [0.Degrees],
+            ForceCoefficient = 1,
+            GustEffectFactor = 1,
         };
         Response steady = Figures.Model.Respond(new Situation { Name = "wind", Actions = [wind] });
         double ratio = 2000 / wind.Profile.PeakPressureSi(5);

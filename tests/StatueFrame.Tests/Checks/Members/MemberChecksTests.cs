@@ -1,7 +1,7 @@
 using CsCheck;
 using StatueFrame.Checks;
-using Check = StatueFrame.Checks.Check;
 using UnitsNet;
+using Check = StatueFrame.Checks.Check;
 
 namespace StatueFrame.Tests.Checks.Members;
 
@@ -246,17 +246,32 @@ public class MemberChecksTests
 
     private static LoadedMember Mast(double N, double M, double V, double T) => new()
     {
-        Section = new Tube(300.Millimeters, 12.Millimeters), Material = StructuralSteel.S355, Length = 2.Meters, WeakFactor = 2, StrongFactor = 2,
-        Axial = Force.FromKilonewtons(N), StrongMoment = Torque.FromKilonewtonMeters(M), Shear = Force.FromKilonewtons(V), Torsion = Torque.FromKilonewtonMeters(T),
+        Section = new Tube(300.Millimeters, 12.Millimeters),
+        Material = StructuralSteel.S355,
+        Length = 2.Meters,
+        WeakFactor = 2,
+        StrongFactor = 2,
+        Axial = Force.FromKilonewtons(N),
+        StrongMoment = Torque.FromKilonewtonMeters(M),
+        Shear = Force.FromKilonewtons(V),
+        Torsion = Torque.FromKilonewtonMeters(T),
     };
 
     private static LoadedMember Angle(double N) => new()
     {
-        Section = new AngleBar(100.Millimeters, 10.Millimeters), Material = StructuralSteel.S355, Length = 1.5.Meters, Axial = Force.FromKilonewtons(N), Ends = MemberEnds.OneLeg,
+        Section = new AngleBar(100.Millimeters, 10.Millimeters),
+        Material = StructuralSteel.S355,
+        Length = 1.5.Meters,
+        Axial = Force.FromKilonewtons(N),
+        Ends = MemberEnds.OneLeg,
     };
 
     private static MemberConnection Joint(int count) => new()
     {
-        Bolt = new Bolt { Diameter = 20.Millimeters, Grade = BoltGrade.Class88 }, InLine = count, EndDistance = 40.Millimeters, EdgeDistance = 45.Millimeters, Pitch = 70.Millimeters,
+        Bolt = new Bolt { Diameter = 20.Millimeters, Grade = BoltGrade.Class88 },
+        InLine = count,
+        EndDistance = 40.Millimeters,
+        EdgeDistance = 45.Millimeters,
+        Pitch = 70.Millimeters,
     };
 }

@@ -65,7 +65,9 @@ public class SeamChecksTests
 
     private static RivetedSeam Steel(double d) => new()
     {
-        Rivet = new Rivet { Hole = d.Millimeters, UltimateStrength = 400.Megapascals, YieldStrength = 235.Megapascals, Source = Source.User }, Pitch = 60.Millimeters, EdgeDistance = 30.Millimeters,
+        Rivet = new Rivet { Hole = d.Millimeters, UltimateStrength = 400.Megapascals, YieldStrength = 235.Megapascals, Source = Source.User },
+        Pitch = 60.Millimeters,
+        EdgeDistance = 30.Millimeters,
     };
 
     private static SeamForces Forces(double kilonewtons) => new(ForcePerLength.FromKilonewtonsPerMeter(kilonewtons), ForcePerLength.FromKilonewtonsPerMeter(kilonewtons / 4));

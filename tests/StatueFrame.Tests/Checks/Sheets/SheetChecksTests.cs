@@ -134,7 +134,11 @@ public class SheetChecksTests
 
     private static Armature Bars => new()
     {
-        Bar = new FlatBar(40.Millimeters, 10.Millimeters), Material = StainlessSteel.Grade316L, Spacing = 0.5.Meters, PanelLength = 0.6.Meters, Span = 0.6.Meters,
+        Bar = new FlatBar(40.Millimeters, 10.Millimeters),
+        Material = StainlessSteel.Grade316L,
+        Spacing = 0.5.Meters,
+        PanelLength = 0.6.Meters,
+        Span = 0.6.Meters,
     };
 
     private static SheetPanel Panel(double a, double b, double t) => new() { Length = a.Meters, Width = b.Meters, Thickness = t.Millimeters, Material = Copper.HalfHardR240 };

@@ -73,7 +73,9 @@ public class IsolationStudyTests
             Points = [],
             Fittings = model.Bodies[0].Bands.Select((band, i) => new Fitting
             {
-                Name = band.Name, On = statue.Tower.Levels[i + 1].Name, At = Point3.FromMeters(0, 0, band.Centroid.Z),
+                Name = band.Name,
+                On = statue.Tower.Levels[i + 1].Name,
+                At = Point3.FromMeters(0, 0, band.Centroid.Z),
                 Mass = (band.Mass + 0.5 * model.Masses.Of(MassGroup.Standoffs).Kilograms).Kilograms,
             }).ToValueList(),
         };
