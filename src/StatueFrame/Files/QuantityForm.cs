@@ -52,10 +52,8 @@ internal sealed partial class QuantityForm(Type type) : FileForm
     public static JsonObject Pattern(IEnumerable<string> units) => new()
     {
         ["type"] = "string",
-        ["pattern"] = $"^{NumberPattern.Replace(@"\d", "[0-9]", StringComparison.Ordinal)} *({string.Join('|', units.Select(Escape))})$",
+        ["pattern"] = $"^{NumberPattern.Replace(@"\d", "[0-9]", StringComparison.Ordinal)} *({string.Join('|', units.Select(UnitText.Pattern))})$",
     };
-
-    private static string Escape(string unit) => string.Concat(unit.Select(c => @"^$\.*+?()[]{}|/".Contains(c) ? $"\\{c}" : c.ToString()));
 
     [GeneratedRegex("^" + NumberPattern, RegexOptions.ECMAScript)]
     private static partial Regex Start();
