@@ -23,6 +23,11 @@ internal static class QuickTable
         Measure("  16 headings", 400, () => model.Respond(storm));
         Measure("  16 headings, 640 bars", 400, () => model.Respond(storm).WorstBar);
         Measure("  16 headings, stability", 400, () => model.Respond(storm).Stability);
+        var shock = new ShockStepping();
+        shock.Setup();
+        Measure("shock, 1 s, 64 modes alone", 400, () => shock.SteppingAlone());
+        Measure("shock, 1 s, with all bars", 50, shock.WholeResponse);
+        Measure("shock, 0.1 s, yielding", 5, shock.YieldingTenthOfASecond);
         foreach (int levels in (ReadOnlySpan<int>)[80, 160, 320])
         {
             Statue larger = SyntheticStatue.Of(levels);

@@ -16,12 +16,16 @@ TowerLevel[] shaft =
 ];
 TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{i}", (i - 0.5).Meters))];
 
+Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 };
+
 TowerSegment panel = new LatticeSegment
 {
     Legs = new AngleBar(150.Millimeters, 15.Millimeters),
     Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,
+    LegSplice = new MemberConnection { Bolt = M(24), InLine = 8, Lines = 2, BothLegs = true, EndDistance = 60.Millimeters, EdgeDistance = 60.Millimeters, Pitch = 80.Millimeters },
+    BraceJoint = new MemberConnection { Bolt = M(20), InLine = 3, EndDistance = 45.Millimeters, EdgeDistance = 40.Millimeters, Pitch = 70.Millimeters },
 };
 double NeckDiameter(double z) => 0.80 - 0.037 * (z - 18);
 MemberSegment NeckTube(double bottom) => new()
@@ -46,12 +50,34 @@ SkinStation Station(double z, double widthX, double widthY, double centerX = 0, 
     FoldFactor = folds,
 };
 
+// Stainless armature bars behind the sheet, half a metre apart; flush seams of copper rivets on straps.
+var armature = new Armature
+{
+    Bar = new FlatBar(40.Millimeters, 14.Millimeters),
+    Material = StainlessSteel.Duplex2205,
+    Spacing = 0.35.Meters,
+    PanelLength = 0.5.Meters,
+    Span = 0.5.Meters,
+    Edges = PanelEdges.Clamped,
+};
+var seam = new RivetedSeam
+{
+    Kind = SeamKind.FlushWithStrap,
+    Rivet = Rivet.Of(5.Millimeters, Copper.HalfHardR240) with { IsCountersunk = true },
+    Pitch = 25.Millimeters,
+    Rows = 2,
+    EdgeDistance = 12.Millimeters,
+};
+
 var skin = new Skin
 {
     Material = Copper.HalfHardR240,
     Thickness = 2.4.Millimeters,
     FoldFactor = 1.15,
     ArmatureMass = 9.KilogramsPerSquareMeter,
+    Armature = armature,
+    SheetSeam = seam,
+    Joints = [.. Enumerable.Range(1, 29).Select(z => new SkinJoint((1.0 * z).Meters, 4.Millimeters))],
     Stations =
     [
         Station(0, 4.8, 4.8, folds: 1.4),
@@ -75,11 +101,15 @@ var flat = new Standoff
     Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid,
     SkinFixity = EndFixity.Rigid,
+    TowerFixing = new WeldedFixing { Throat = 7.Millimeters },
+    SkinFixing = new WeldedFixing { Throat = 7.Millimeters },
+    Clearance = 120.Millimeters,
+    FatigueDetail = DetailCategory.FilletToe,
 };
 var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 14.Millimeters) };
 
-EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 30, Lay = 30.Degrees, Length = 0.55.Meters, Standoff = flat };
-EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 10, Lay = 25.Degrees, Length = 0.25.Meters, Standoff = neckFlat };
+EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 30, Lay = 75.Degrees, Length = 0.55.Meters, Standoff = flat };
+EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 10, Lay = 75.Degrees, Length = 0.25.Meters, Standoff = neckFlat };
 
 // The wing: half raised to one side, a tapering tube with four bands of its own.
 var wing = new Limb
@@ -104,6 +134,8 @@ var wing = new Limb
         Thickness = 2.4.Millimeters,
         FoldFactor = 1.2,
         ArmatureMass = 9.KilogramsPerSquareMeter,
+        Armature = armature,
+        SheetSeam = seam,
         Stations =
         [
             Station(1.9, 2.0, 1.0),
@@ -117,9 +149,16 @@ var wing = new Limb
     [
         .. Enumerable.Range(1, 4).Select(i => new EvenRing
         {
-            Level = $"W{i}", Count = 10, Lay = 25.Degrees, Length = 0.25.Meters, Standoff = neckFlat,
+            Level = $"W{i}", Count = 10, Lay = 75.Degrees, Length = 0.25.Meters, Standoff = neckFlat,
         }),
     ],
+};
+
+(double X, double Y)[] Corners(double at) => [(at, at), (-at, at), (-at, -at), (at, -at)];
+var granite = new Masonry
+{
+    Name = "granite ashlar", Density = 2600.KilogramsPerCubicMeter, YoungsModulus = 8.Gigapascals, CompressiveStrength = 8.Megapascals,
+    InitialShearStrength = 0.1.Megapascals, Source = Source.User,
 };
 
 var heron = new Statue
@@ -141,6 +180,46 @@ var heron = new Statue
         new NamedPoint("wing tip", "wing/band 4") { At = new Point3(0.Meters, 6.72.Meters, 18.20.Meters) },
     ],
     BaseAboveGround = 6.Meters,
+    HoldDown = new HoldDown
+    {
+        Plates =
+        [
+            .. Corners(1.4).Select(foot => new BasePlate
+            {
+                X = foot.X.Meters, Y = foot.Y.Meters, WidthX = 0.6.Meters, WidthY = 0.6.Meters, Thickness = 60.Millimeters,
+                FootX = 0.4.Meters, FootY = 0.4.Meters, Material = StructuralSteel.S355,
+            }),
+        ],
+        Bars =
+        [
+            .. Corners(0.2).SelectMany(bar => Corners(1.4).Select(foot => new AnchorBar
+            {
+                X = (foot.X + bar.X).Meters, Y = (foot.Y + bar.Y).Meters, Diameter = 48.Millimeters, Material = StructuralSteel.S355,
+                FreeLength = 2.2.Meters, Embedment = 2.2.Meters, HeadWidth = 0.25.Meters, PreTension = 250.Kilonewtons,
+            })),
+        ],
+        Losses = new PreTensionLosses { Embedding = 0.1.Millimeters, Relaxation1000Hours = 0.04 },
+    },
+    Pedestal = new Pedestal
+    {
+        Courses =
+        [
+            new PedestalCourse { Section = BlockSection.Rectangle(7.5.Meters, 7.5.Meters), Height = 3.5.Meters, Material = Concrete.OfStrength(35.Megapascals) with { CreepCoefficient = 1.5 } },
+            .. Enumerable.Range(0, 3).Select(_ => new PedestalCourse { Section = BlockSection.Rectangle(8.Meters, 8.Meters), Height = 1.Meters, Material = granite }),
+        ],
+    },
+    Foundation = new Foundation
+    {
+        WidthX = 10.Meters, WidthY = 10.Meters, Thickness = 1.8.Meters, Depth = 2.Meters, Material = Concrete.OfStrength(30.Megapascals),
+        Soil = new Soil { FrictionAngle = 33.Degrees, AllowableBearing = 300.Kilopascals, ShearModulus = 80.Megapascals },
+    },
+    Corrosion = new Corrosion
+    {
+        Air = Atmosphere.Of(Corrosivity.C5),
+        AirInside = Atmosphere.Of(Corrosivity.C3),
+        TowerCoating = 25.Years365,
+        Contacts = [.. new[] { ContactJoint.Saddle, ContactJoint.Fixing, ContactJoint.Armature, ContactJoint.Seam }.Select(joint => new MetalContact { Joint = joint, Isolation = Isolation.Ptfe })],
+    },
 };
 
 // What acts: the design wind of EN 1991-1-4 from all round, factored for strength and as it is for sway.
@@ -149,16 +228,24 @@ var wind = new WindAction
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
     GustEffectFactor = 1.05,
 };
+var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(18), SunRise = TemperatureDelta.FromKelvins(6), SunSide = 270.Degrees };
+var spectrum = new En1998Spectrum { ReferenceAcceleration = 0.4.MetersPerSecondSquared, Ground = GroundType.B, ImportanceFactor = 1.2, BehaviorFactor = 1.5 };
 var storm = new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] };
+var summer = new Situation { Name = "summer", Actions = [1.35 * new SelfWeight(), 1.5 * heat] };
+var quake = new Situation { Name = "earthquake", Actions = [new SelfWeight(), new EarthquakeAction { Horizontal = spectrum, Vertical = spectrum.Vertical(1.5) }] };
 var service = new Situation { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] };
 var criteria = new Criteria
 {
     BarStressFraction = 1 / 1.1,
     Damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice),
     Sway = [new SwayLimit("tip", 200.Millimeters), new SwayLimit("wing tip", 200.Millimeters)],
+    Skin = new SkinDesign { StressFraction = 1 / 1.1, PanelsHeldInPlane = true, MaintenanceLoad = 0.5.Kilonewtons, LeastPanelFrequency = 20.Hertz },
+    Earthquake = new EarthquakeCriteria { BaseHalfWidthX = 1.4.Meters, BaseHalfWidthY = 1.4.Meters, Friction = 0.4 },
+    Durability = new DurabilityLimit { DesignLife = 100.Years365, GreatestLossFraction = 0.15 },
+    DesignLife = 100,
 };
 
-CheckSheet sheet = heron.Check(criteria, storm, service);
+CheckSheet sheet = heron.Check(criteria, storm, service, summer, quake);
 Console.WriteLine(sheet);
 
 // Any check shows its working: the formulas as they were computed, with their numbers and sources.

@@ -42,6 +42,9 @@ public sealed record Criteria
     /// <summary>Rules and factors for cores, hold-down, pedestal and foundation; those of the Eurocodes by default.</summary>
     public BaseDesign Base { get; init; } = new();
 
+    /// <summary>What must hold in a shock; null takes the tower's plan as the base, and leaves clearance unchecked.</summary>
+    public ShockLimits? Shock { get; init; }
+
     /// <summary>Where people stand and feel the sway.</summary>
     public ValueList<Platform> Platforms { get; init; } = [];
 
@@ -50,6 +53,12 @@ public sealed record Criteria
 
     /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
     public EarthquakeCriteria? Earthquake { get; init; }
+
+    /// <summary>How long the statue must last in years, 1 to 1000; null takes 100, which the sheet lists as assumed.</summary>
+    public double? DesignLife { get; init; }
+
+    /// <summary>Partial factor γ_Mf on fatigue strength, 1 to 2; null takes 1.35, which the sheet lists as assumed.</summary>
+    public double? FatigueFactor { get; init; }
 
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
@@ -74,11 +83,16 @@ public sealed record Criteria
         Damping?.Validate(v.At(nameof(Damping)));
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         Earthquake?.Validate(v.At(nameof(Earthquake)));
+        Shock?.Validate(v.At(nameof(Shock)));
         v.Defined(BarCode);
         v.Defined(TowerCode);
         v.Required(Skin)?.Validate(v.At(nameof(Skin)));
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
+        if (DesignLife is { } life)
+            v.InRange(life, 1, 1000, "It is in years, as in 100.", nameof(DesignLife));
+        if (FatigueFactor is { } gammaMf)
+            v.InRange(gammaMf, 1, 2, "See EN 1993-1-9, Table 3.1: 1.0 to 1.35.", nameof(FatigueFactor));
         v.Required(Base)?.Validate(v.At(nameof(Base)));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");

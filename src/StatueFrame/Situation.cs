@@ -36,17 +36,22 @@ public sealed record Situation
         v.Named(Name);
         if (Actions?.Count == 0)
             v.Add(nameof(Actions), "must not be empty", "A situation without actions has nothing to check.");
-        int winds = 0, coats = 0;
+        int winds = 0, coats = 0, shocks = 0;
         foreach ((_, FactoredAction factored, Validator at) in v.Items(Actions, StatueSize.Actions))
         {
             factored.Validate(at);
             if (factored.Action is ImposedLoad load)
                 names.Require(at.At(nameof(FactoredAction.Action)), nameof(ImposedLoad.On), load.On);
+            if (factored.Action is ShockAction shock)
+                shock.ValidatePlaces(at.At(nameof(FactoredAction.Action)), names);
+            shocks += factored.Action is ShockAction ? 1 : 0;
             winds += factored.Action is WindAction ? 1 : 0;
             coats += factored.Action is IceAction ? 1 : 0;
         }
         if (winds > 1)
             v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
+        if (winds > 0 && shocks > 0)
+            v.Add(nameof(Actions), "has both a shock and wind", "Put the wind's share in as ImposedLoad, or each in a situation of its own.");
         if (coats > 1)
             v.Add(nameof(Actions), "has more than one coat of ice", "Put each in a situation of its own.");
         if (Actions?.Count(a => a?.Action is EarthquakeAction) > 1)

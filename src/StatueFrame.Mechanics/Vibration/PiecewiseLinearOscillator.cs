@@ -53,6 +53,10 @@ public readonly struct PiecewiseLinearOscillator
     /// <summary>The acceleration that goes with displacement, velocity and force per mass.</summary>
     public double Acceleration(double u, double v, double p) => p - 2 * Damping * Omega * v - Omega * Omega * u;
 
+    /// <summary>The step's eight numbers: what u₀, v₀, p₀ and p₁ − p₀ give to u₁, then what they give to v₁.</summary>
+    internal void CopyTo(Span<double> eight) =>
+        (eight[0], eight[1], eight[2], eight[3], eight[4], eight[5], eight[6], eight[7]) = (uu, uv, up, us, vu, vv, vp, vs);
+
     private static (double g, double dg, double G, double GG) ImpulseResponse(double omega, double damping, double h)
     {
         double damped = omega * Math.Sqrt(1 - damping * damping), decay = Math.Exp(-damping * omega * h);

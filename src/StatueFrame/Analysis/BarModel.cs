@@ -7,4 +7,5 @@ namespace StatueFrame.Analysis;
 /// <param name="Strip">The same part on the band's mid outline.</param>
 /// <param name="Mass">Mass of the bar itself, kg; half of it rides on each end.</param>
 /// <param name="Number">Its number in its ring, from 1; missing bars are counted.</param>
-internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass, int Number);
+/// <param name="Index">Its place among the bars that are there, from 0.</param>
+internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass, int Number, int Index);

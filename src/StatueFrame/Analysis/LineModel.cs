@@ -54,11 +54,11 @@ public sealed class LineModel
     public ValueList<ModelLine> Moved(LoadCase loadCase, double scale)
     {
         ArgumentNullException.ThrowIfNull(loadCase);
-        if (loadCase.Displacements.Length != model.Frame.FreedomCount)
+        if (loadCase.Movements.Length != model.Frame.FreedomCount)
             throw new ArgumentException("The load case belongs to another model.", nameof(loadCase));
         if (!(scale is >= 0 and <= 1e6))
             throw new ArgumentOutOfRangeException(nameof(scale), scale, "The scale must be from 0 to 1e6.");
-        return Drawn([.. loadCase.Displacements], scale);
+        return Drawn([.. loadCase.Movements], scale);
     }
 
     /// <summary>The lines as a mode moves them at its greatest.</summary>

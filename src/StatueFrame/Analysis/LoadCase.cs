@@ -15,6 +15,8 @@ public sealed class LoadCase
     private readonly Dictionary<SegmentModel, FrameElement>? acting;
     private readonly Resultant resultant;
     private readonly Vector3D wind;
+    private readonly HeatField? heat;
+    private readonly ReadOnlyMemory<double> moved;
 
     internal LoadCase(
         StatueModel model, Loads loads, ReadOnlyMemory<double> displacements, Dictionary<SegmentModel, FrameElement>? acting)
@@ -26,6 +28,8 @@ public sealed class LoadCase
         bandIceWeights = loads.BandIceWeights;
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
+        heat = loads.Heat;
+        moved = heat is null ? displacements : Moved(heat, displacements.Span);
     }
 
     /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
@@ -37,7 +41,11 @@ public sealed class LoadCase
     /// <summary>The forces and moments that the statue puts on its base, about the base's center.</summary>
     public BaseReaction Base => new(resultant);
 
+    /// <summary>The displacements that go with forces: without the free growth of the tower with heat.</summary>
     internal ReadOnlySpan<double> Displacements => displacements.Span;
+
+    /// <summary>The displacements as they are seen.</summary>
+    internal ReadOnlySpan<double> Movements => moved.Span;
 
     internal Vector3D WindDirection { get; }
 
@@ -50,7 +58,7 @@ public sealed class LoadCase
     {
         NamedPoint point = model.Statue.Points.FirstOrDefault(p => p.Name == name)
             ?? throw new ArgumentException($"The statue has no point \"{name}\". {StatueNames.Closest(name, model.Statue.Points.Select(p => p.Name))}", nameof(name));
-        (Vector3D displacement, Vector3D rotation) = model.Motion(Displacements, model.PlaceOf(point.On), model.PositionOf(point));
+        (Vector3D displacement, Vector3D rotation) = model.Motion(moved.Span, model.PlaceOf(point.On), model.PositionOf(point));
         return new Movement(name, Heading, displacement, rotation);
     }
 
@@ -62,7 +70,7 @@ public sealed class LoadCase
         if (!new StatueNames(model.Statue).Has(name))
             throw new ArgumentException($"The statue has no level or band \"{name}\". {new StatueNames(model.Statue).Suggest(name)}", nameof(name));
         Place place = model.PlaceOf(name);
-        (Vector3D displacement, Vector3D rotation) = model.Motion(Displacements, place, place.Center);
+        (Vector3D displacement, Vector3D rotation) = model.Motion(moved.Span, place, place.Center);
         return new Movement(name, Heading, displacement, rotation);
     }
 
@@ -132,18 +140,14 @@ public sealed class LoadCase
     /// <summary>The state of a bar under both bounding assumptions.</summary>
     internal BarState StateOf(RingElement ring, BarModel bar, int bandInStatue)
     {
-        Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize];
-        Span<double> forces = stackalloc double[FrameElement.Size], limpForces = stackalloc double[FrameElement.Size];
-        Gather(ring, Displacements, u);
-        bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion);
-        bar.Bar.Stiffness.Forces(motion, forces);
+        Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        OnRing(ring, bar, motion, forces);
         bar.Bar.Stiffness.RemoveSlip(motion);
         double deflection = Norm(motion);
         double stress = bar.Bar.Stiffness.NormalStress(forces);
-        Vector3D limpForce = LimpForce(bar, bandInStatue);
-        bool stands = bar.Bar.Cantilever(limpForce, limpForces, motion);
+        bool stands = Alone(ring, bar, bandInStatue, motion, forces);
         return new BarState(
-            stress, deflection, stands ? bar.Bar.Stiffness.NormalStress(limpForces) : double.NaN, stands ? Norm(motion) : double.NaN);
+            stress, deflection, stands ? bar.Bar.Stiffness.NormalStress(forces) : double.NaN, stands ? Norm(motion) : double.NaN);
 
         static double Norm(ReadOnlySpan<double> d) => Math.Sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
     }
@@ -151,12 +155,82 @@ public sealed class LoadCase
     /// <summary>The end forces of a bar, in bar axes, under one assumption; false when the bar cannot stand alone under limp skin.</summary>
     internal bool ForcesOf(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> forces)
     {
-        Span<double> u = stackalloc double[FrameElement.Size], motion = stackalloc double[Frame.NodeSize];
-        Gather(ring, Displacements, u);
+        Span<double> motion = stackalloc double[Frame.NodeSize];
         if (assumption == SkinAssumption.LimpSkin)
-            return bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
-        bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
+            return Alone(ring, bar, bandInStatue, motion, forces);
+        OnRing(ring, bar, motion, forces);
         return true;
+    }
+
+    /// <summary>How far a saddle slides along its free direction under the worse assumption, m; without sign.</summary>
+    internal double SlipOf(RingElement ring, BarModel bar)
+    {
+        Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        OnRing(ring, bar, motion, forces);
+        double asRing = bar.Bar.Stiffness.Slip(motion);
+        HeatAlone(ring, bar, motion);
+        return Math.Max(Math.Abs(asRing), Math.Abs(bar.Bar.Stiffness.Slip(motion)));
+    }
+
+    /// <summary>A bar on its rigid ring: the motion of its skin end in bar axes, slip included, and its end forces.</summary>
+    private void OnRing(RingElement ring, BarModel bar, Span<double> motion, Span<double> forces)
+    {
+        Span<double> u = stackalloc double[FrameElement.Size];
+        Gather(ring, Displacements, u);
+        BarHeat free = heat?.At(ring, bar.Index) ?? default;
+        bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion, free.Move, free.Turn);
+        bar.Bar.Stiffness.Forces(motion, forces);
+    }
+
+    /// <summary>A bar alone under its strip of limp skin, with all the movement that heat gives its own point of skin; false when it cannot stand.</summary>
+    private bool Alone(RingElement ring, BarModel bar, int bandInStatue, Span<double> motion, Span<double> forces)
+    {
+        bool stands = bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+        if (heat is null || !stands)
+            return stands;
+        Span<double> free = stackalloc double[Frame.NodeSize], more = stackalloc double[FrameElement.Size];
+        HeatAlone(ring, bar, free);
+        bar.Bar.Stiffness.Forces(free, more);
+        for (int i = 0; i < more.Length; i++)
+            forces[i] += more[i];
+        bar.Bar.Stiffness.RemoveSlip(free);
+        for (int i = 0; i < free.Length; i++)
+            motion[i] += free[i];
+        return true;
+    }
+
+    /// <summary>The force on the skin end of a bar that has to follow its point of skin, without wind and weight, N.</summary>
+    internal Vector3D HeatForce(RingElement ring, BarModel bar)
+    {
+        Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        HeatAlone(ring, bar, motion);
+        bar.Bar.Stiffness.Forces(motion, forces);
+        return bar.Bar.Place.Axes.ToGlobal(new Vector3D(forces[6], forces[7], forces[8]));
+    }
+
+    private void HeatAlone(RingElement ring, BarModel bar, Span<double> motion)
+    {
+        Vector3D free = bar.Bar.Place.Axes.ToLocal(heat?.At(ring, bar.Index).Alone ?? Vector3D.Zero);
+        motion.Clear();
+        (motion[0], motion[1], motion[2]) = (free.X, free.Y, free.Z);
+    }
+
+    private static double[] Moved(HeatField heat, ReadOnlySpan<double> displacements)
+    {
+        double[] all = displacements.ToArray();
+        heat.AddMovements(all);
+        return all;
+    }
+
+    /// <summary>How far the skin end of a bar comes nearer to the tower, square to the skin, under the worse assumption, m; zero or more.</summary>
+    internal double Approach(RingElement ring, BarModel bar, int bandInStatue)
+    {
+        Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
+        OnRing(ring, bar, motion, forces);
+        double asRing = -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]));
+        Alone(ring, bar, bandInStatue, motion, forces);
+        return Math.Max(0, Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]))));
     }
 
     /// <summary>

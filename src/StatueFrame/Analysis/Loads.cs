@@ -24,12 +24,16 @@ internal sealed class Loads
     /// <summary>Weight of the ice on each band of the statue, factor included, N.</summary>
     public required double[] BandIceWeights { get; init; }
 
+    /// <summary>The situation's heat; null without.</summary>
+    public required HeatField? Heat { get; init; }
+
     /// <summary>The loads of a situation for one wind heading, or for none.</summary>
     /// <param name="model">The model.</param>
     /// <param name="situation">A valid situation.</param>
     /// <param name="heading">The heading; null when the situation has no wind.</param>
+    /// <param name="heat">The situation's heat, which is the same for all headings; null without.</param>
     /// <param name="nodal">Receives the nodal forces: a full vector of the frame.</param>
-    public static Loads Of(StatueModel model, Situation situation, Angle? heading, Span<double> nodal)
+    public static Loads Of(StatueModel model, Situation situation, Angle? heading, HeatField? heat, Span<double> nodal)
     {
         double angle = heading?.Radians ?? 0, weight = 0;
         foreach (FactoredAction action in situation.Actions.AsSpan())
@@ -44,8 +48,10 @@ internal sealed class Loads
             WeightFactor = weight,
             BandPressures = new Vector3D[model.BandCount],
             BandIceWeights = new double[model.BandCount],
+            Heat = heat,
         };
         loads.AddWeight(model, nodal);
+        heat?.AddLoads(nodal);
         double ice = situation.Ice?.ThicknessSi ?? 0;
         foreach (FactoredAction action in situation.Actions.AsSpan())
         {

@@ -53,7 +53,8 @@ internal sealed class ModelBuilder
         {
             Frame built = frame.Build();
             LooseParts.RequireMoreThanRounding(built);
-            return new StatueModel(statue, [.. bodies], places, built, Weight(built), masses);
+            double[][] inertia = [.. Enumerable.Range(0, Frame.NodeSize).Select(direction => RigidInertia(built, direction))];
+            return new StatueModel(statue, [.. bodies], places, built, inertia, masses);
         }
         catch (FrameException e)
         {
@@ -62,12 +63,13 @@ internal sealed class ModelBuilder
     }
 
     /// <summary>
-    /// The weight of everything as nodal forces: mass times fall. Where the ground holds a node, the mass matrix that is
-    /// solved with lacks the held freedoms, though what is on them weighs on the free ones too; that part is added here.
+    /// Mass times a rigid motion of everything about the base's center, as nodal forces. Where the ground holds a node, the
+    /// mass matrix that is solved with lacks the held freedoms, though what is on them counts for the free ones too; that
+    /// part is added here.
     /// </summary>
-    private double[] Weight(Frame built)
+    private double[] RigidInertia(Frame built, int direction)
     {
-        double[] weight = built.InertiaForces(built.RigidMotion(2));
+        double[] motion = built.RigidMotion(direction, bodies[0].Levels[0].Center), forces = built.InertiaForces(motion);
         Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size];
         foreach (FrameElement element in built.Elements)
         {
@@ -82,9 +84,7 @@ internal sealed class ModelBuilder
             if (IsHeld(node))
                 AddHeld(nodeMasses[node], [node]);
         }
-        for (int i = 0; i < weight.Length; i++)
-            weight[i] *= -SelfWeight.Gravity;
-        return weight;
+        return forces;
 
         bool IsHeld(int node) => built.Nodes[node].Restrained != Freedoms.None;
 
@@ -94,11 +94,11 @@ internal sealed class ModelBuilder
             for (int i = 0; i < size; i++)
             {
                 int at = nodes[i / Frame.NodeSize] * Frame.NodeSize + i % Frame.NodeSize;
-                for (int j = 2; j < size; j += Frame.NodeSize)
+                for (int j = 0; j < size; j++)
                 {
-                    int fallen = nodes[j / Frame.NodeSize] * Frame.NodeSize + 2;
-                    if (built.EquationOf(at) < 0 || built.EquationOf(fallen) < 0)
-                        weight[at] += mass[i * size + j];
+                    int moved = nodes[j / Frame.NodeSize] * Frame.NodeSize + j % Frame.NodeSize;
+                    if (built.EquationOf(at) < 0 || built.EquationOf(moved) < 0)
+                        forces[at] += mass[i * size + j] * motion[moved];
                 }
             }
         }
@@ -118,7 +118,11 @@ internal sealed class ModelBuilder
         foreach (RingElement ring in rings)
             AddRing(ring, levels, bandPlaces[ring.Band]);
         for (int band = 1; seams is not null && band < bands.Length; band++)
+        {
+            if (skin!.HasJointAt(bands[band].Bottom))
+                continue;
             frame.Add(new SeamElement(seams, axes, bands[band].BottomOutline, bands[band].Bottom, bandPlaces[band - 1], bandPlaces[band]));
+        }
         bodies.Add(new BodyModel
         {
             Prefix = prefix,

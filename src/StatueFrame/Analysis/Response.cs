@@ -22,8 +22,9 @@ public sealed class Response
         int size = model.Frame.FreedomCount;
         var nodal = new double[headings.Length * size];
         var loads = new Loads[headings.Length];
+        Heat = HeatField.Of(model, situation);
         for (int i = 0; i < headings.Length; i++)
-            loads[i] = Loads.Of(model, situation, headings[i], nodal.AsSpan(i * size, size));
+            loads[i] = Loads.Of(model, situation, headings[i], Heat, nodal.AsSpan(i * size, size));
         cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
         lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));
@@ -68,6 +69,9 @@ public sealed class Response
     public Stability Stability => stability.Value;
 
     internal BarEnvelope BarEnvelope => bars.Value;
+
+    /// <summary>The heat of the situation; null without.</summary>
+    internal HeatField? Heat { get; }
 
     /// <summary>The lattice members with the greatest and the least axial force over all load cases; null without a lattice.</summary>
     internal LatticeEnvelope Lattice => lattice.Value;

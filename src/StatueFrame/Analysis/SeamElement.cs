@@ -8,19 +8,52 @@ namespace StatueFrame.Analysis;
 internal sealed class SeamElement : FrameElement
 {
     private readonly double[] stiffness = new double[Size * Size];
+    private readonly SeamStiffness seams;
+    private readonly BodyAxes axes;
+    private readonly PlanCurve edge;
+    private readonly double elevation;
+    private readonly Place lower, upper;
 
     public SeamElement(SeamStiffness seams, BodyAxes axes, PlanCurve edge, double elevation, Place lower, Place upper)
         : base(lower.Node, upper.Node)
     {
-        ReadOnlySpan<double> x = edge.X, y = edge.Y;
-        for (int i = 0; i < x.Length; i++)
+        (this.seams, this.axes, this.edge, this.elevation, this.lower, this.upper) = (seams, axes, edge, elevation, lower, upper);
+        Span<double> b = stackalloc double[Size];
+        for (int i = 0; i < edge.X.Length; i++)
         {
-            int j = i + 1 == x.Length ? 0 : i + 1;
-            double length = Math.Sqrt((x[j] - x[i]) * (x[j] - x[i]) + (y[j] - y[i]) * (y[j] - y[i]));
-            Vector3D at = axes.ToGlobal(new Vector3D(0.5 * (x[i] + x[j]), 0.5 * (y[i] + y[j]), elevation));
-            AddSpring(axes.Axes.Z, seams.Across.Pascals * length, at - lower.NodeAt, at - upper.NodeAt);
-            AddSpring(axes.Axes.X, seams.Along.Pascals * length, at - lower.NodeAt, at - upper.NodeAt);
-            AddSpring(axes.Axes.Y, seams.Along.Pascals * length, at - lower.NodeAt, at - upper.NodeAt);
+            (Vector3D at, _, double length) = Piece(i);
+            for (int spring = 0; spring < 3; spring++)
+            {
+                double k = Spring(spring, length, at, b);
+                for (int row = 0; row < Size; row++)
+                {
+                    for (int column = 0; column < Size; column++)
+                        stiffness[row * Size + column] += k * b[row] * b[column];
+                }
+            }
+        }
+    }
+
+    /// <summary>
+    /// Adds the loads (12 values) by which a strain of the skin, the same below and above the seam, drives the frame: the
+    /// edges of the two bands would overlap by the strain times the distance of their centers.
+    /// </summary>
+    /// <param name="strain">The skin's free strain at a point with its outward normal.</param>
+    /// <param name="load12">The loads on the two nodes.</param>
+    public void AddLoad(Func<Vector3D, Vector3D, double> strain, Span<double> load12)
+    {
+        Span<double> b = stackalloc double[Size];
+        Vector3D closer = lower.Center - upper.Center;
+        for (int i = 0; i < edge.X.Length; i++)
+        {
+            (Vector3D at, Vector3D outward, double length) = Piece(i);
+            Vector3D apart = strain(at, outward) * closer;
+            for (int spring = 0; spring < 3; spring++)
+            {
+                double k = Spring(spring, length, at, b), stretch = Direction(spring).Dot(apart);
+                for (int row = 0; row < Size; row++)
+                    load12[row] -= k * stretch * b[row];
+            }
         }
     }
 
@@ -30,19 +63,24 @@ internal sealed class SeamElement : FrameElement
             k[i] += stiffness[i];
     }
 
-    /// <summary>A spring along e between points at arms r and s: its stretch is e·(u₂ + θ₂×s) − e·(u₁ + θ₁×r).</summary>
-    private void AddSpring(Vector3D e, double stiffnessAlong, Vector3D r, Vector3D s)
+    /// <summary>The middle, the outward normal and the length of a piece of the edge.</summary>
+    private (Vector3D At, Vector3D Outward, double Length) Piece(int i)
     {
-        Vector3D turnLower = r.Cross(e), turnUpper = s.Cross(e);
-        ReadOnlySpan<double> b =
-        [
-            -e.X, -e.Y, -e.Z, -turnLower.X, -turnLower.Y, -turnLower.Z,
-            e.X, e.Y, e.Z, turnUpper.X, turnUpper.Y, turnUpper.Z,
-        ];
-        for (int i = 0; i < Size; i++)
-        {
-            for (int j = 0; j < Size; j++)
-                stiffness[i * Size + j] += stiffnessAlong * b[i] * b[j];
-        }
+        ReadOnlySpan<double> x = edge.X, y = edge.Y;
+        int j = i + 1 == x.Length ? 0 : i + 1;
+        double dx = x[j] - x[i], dy = y[j] - y[i], length = Math.Sqrt(dx * dx + dy * dy);
+        Vector3D at = axes.ToGlobal(new Vector3D(0.5 * (x[i] + x[j]), 0.5 * (y[i] + y[j]), elevation));
+        return (at, length > 0 ? axes.Axes.ToGlobal(new Vector3D(dy / length, -dx / length, 0)) : Vector3D.Zero, length);
+    }
+
+    private Vector3D Direction(int spring) => spring switch { 0 => axes.Axes.Z, 1 => axes.Axes.X, _ => axes.Axes.Y };
+
+    /// <summary>A spring along e between points at arms r and s: its stretch is b·u = e·(u₂ + θ₂×s) − e·(u₁ + θ₁×r). Returns its stiffness.</summary>
+    private double Spring(int spring, double length, Vector3D at, Span<double> b)
+    {
+        Vector3D e = Direction(spring), turnLower = (at - lower.NodeAt).Cross(e), turnUpper = (at - upper.NodeAt).Cross(e);
+        (b[0], b[1], b[2], b[3], b[4], b[5]) = (-e.X, -e.Y, -e.Z, -turnLower.X, -turnLower.Y, -turnLower.Z);
+        (b[6], b[7], b[8], b[9], b[10], b[11]) = (e.X, e.Y, e.Z, turnUpper.X, turnUpper.Y, turnUpper.Z);
+        return length * (spring == 0 ? seams.Across.Pascals : seams.Along.Pascals);
     }
 }

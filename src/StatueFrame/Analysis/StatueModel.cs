@@ -16,14 +16,15 @@ public sealed class StatueModel
     private readonly (BodyModel Body, int Band)[] bands;
     private readonly List<(RingElement Ring, int BandInStatue)> rings = [];
 
-    internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, double[] selfWeight, MassSummary masses)
+    internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, double[][] rigidInertia, MassSummary masses)
     {
         Statue = statue;
         Bodies = bodies;
         Frame = frame;
         Masses = masses;
         this.places = places;
-        this.selfWeight = selfWeight;
+        RigidInertia = rigidInertia;
+        selfWeight = Array.ConvertAll(rigidInertia[2], force => -SelfWeight.Gravity * force);
         Statics = new LinearStatics(frame);
         bands = [.. bodies.SelectMany(body => Enumerable.Range(0, body.Bands.Length).Select(band => (body, band)))];
         int firstBand = 0;
@@ -61,6 +62,9 @@ public sealed class StatueModel
 
     /// <summary>Nodal forces of the weight of everything, N and N·m; what acts on held freedoms goes straight into the ground.</summary>
     internal ReadOnlySpan<double> SelfWeightLoads => selfWeight;
+
+    /// <summary>Mass times a unit of each rigid motion of everything about the base's center, six full vectors.</summary>
+    internal double[][] RigidInertia { get; }
 
     /// <summary>The statue's lowest modes of vibration, undamped, about the unloaded state.</summary>
     /// <param name="count">How many, from 1; fewer are returned when the model has fewer.</param>

@@ -60,7 +60,7 @@ internal static class TensionOnlyBracing
     }
 
     /// <summary>Puts one element in the place of another in an assembled stiffness.</summary>
-    private static void Exchange(Frame frame, FrameElement element, FrameElement replacement, SymmetricMatrix stiffness)
+    internal static void Exchange(Frame frame, FrameElement element, FrameElement replacement, SymmetricMatrix stiffness)
     {
         Span<double> difference = stackalloc double[FrameElement.Size * FrameElement.Size];
         element.AddStiffness(difference);

@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>The lines of a check sheet while it is being written.</summary>
@@ -26,4 +28,10 @@ internal sealed class SheetLists
 
     /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
     public HashSet<WindAction> WindsAcross { get; } = [];
+
+    /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
+    public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
+
+    /// <summary>What vortices do in each wind on the sheet, with the modes they shake.</summary>
+    public Dictionary<WindAction, (ModalResponse Modes, AcrossWindReport Report)> Vortices { get; } = [];
 }

@@ -32,13 +32,19 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (wind is not null)
             AddWindInputs(wind);
         if (model.BarCount > 0)
+        {
             AddBars();
+            new FixingSheet(model, criteria, response, lists).Add();
+            HeatSheet.Add(model, criteria, response.Situation, lists);
+        }
         AddLattice();
         if (response.Situation.LimitState == LimitState.Strength)
             new MemberSheet(model, criteria, response, lists).Add();
         AddStability();
         new BaseSheet(model, criteria, response, lists).Add();
         lists.Assume(assumedInputs, firstCheck);
+        if (response.Situation.Actions.Any(a => a.Action is ShockAction))
+            new ShockSheet(model, criteria, response.Situation, lists).Add();
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
         if (response.Situation.Earthquake is { } earthquake)

@@ -9,10 +9,11 @@ internal static class StatueNotChecked
 
     /// <summary>The checks that a statue of this make needs and the sheet does not hold.</summary>
     public static IEnumerable<(string Id, string Title, string Reason)> Items(StatueModel model, IReadOnlyList<Check> done) =>
-        All(model).Where(item => done.All(check => check.Id != item.Id && !check.Id.StartsWith(item.Id, StringComparison.Ordinal)))
-            .Where(item => item.Id != Earthquake || done.All(check => check.Family != "earthquake"));
+        All(model, done).Where(item => done.All(check => check.Id != item.Id && !check.Id.StartsWith(item.Id, StringComparison.Ordinal)))
+            .Where(item => item.Id != Earthquake || done.All(check => check.Family != "earthquake"))
+            .Where(item => item.Id != "shock.response" || done.All(check => check.Family != "shock"));
 
-    private static IEnumerable<(string Id, string Title, string Reason)> All(StatueModel model)
+    private static IEnumerable<(string Id, string Title, string Reason)> All(StatueModel model, IReadOnlyList<Check> done)
     {
         yield return ("stability.second-order", "buckling factor of the whole statue", "no strength situation was given");
         if (model.BarCount > 0)
@@ -21,9 +22,10 @@ internal static class StatueNotChecked
             yield return ("bars.second-order", "second-order stress of a standoff", "no strength situation was given");
             yield return ("bars.shear", "torsion and transverse shear of standoffs", "no strength situation was given");
             yield return ("bars.strut", "buckling of standoffs as struts", "no strength situation was given");
-            yield return ("bars.fatigue", "fatigue of standoffs", "not part of this sheet");
-            yield return ("bars.fixings", "bolts, welds and saddles of standoffs", "not part of this sheet");
-            yield return ("heat.skin", "heat movement of skin against tower", "not part of this sheet");
+            if (done.All(check => check.Id is not ("bars.bolts" or "bars.welds")))
+                yield return ("bars.fixings", "bolts or welds of standoffs", "no strength situation was given");
+            yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
+            yield return ("heat.bar-stress", "heat movement of skin against tower", "no situation has a temperature action");
         }
         if (model.Bodies.Any(b => b.Bands.Length > 0))
         {
@@ -42,5 +44,6 @@ internal static class StatueNotChecked
         yield return (Earthquake, "earthquake", "no situation has an earthquake");
         foreach ((string Id, string Title, string Reason) item in MetalSheet.NotChecked(model.Statue))
             yield return item;
+        yield return ("shock.response", "pressure waves, blows and other shocks", "no situation has a shock");
     }
 }

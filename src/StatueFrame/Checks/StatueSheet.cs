@@ -41,11 +41,16 @@ internal sealed class StatueSheet
         sheet.AddMasses();
         sheet.AddRest();
         ModalResponse modes = sheet.AddModes();
+        var responses = new List<Response>(situations.Length);
         foreach (Situation situation in situations)
-            new SituationSheet(model, criteria, modes, model.Respond(situation), sheet.lists).Add();
+        {
+            responses.Add(model.Respond(situation));
+            new SituationSheet(model, criteria, modes, responses[^1], sheet.lists).Add();
+        }
         SkinSheet.AddAtRest(model, criteria, sheet.lists);
         if (model.Statue.Corrosion is { } corrosion)
             new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
+        FatigueSheet.Add(model, criteria, responses, sheet.lists);
         sheet.AddModelAssumptions();
         sheet.AddNotChecked();
         return new CheckSheet

@@ -59,6 +59,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         bool canBeChecked = input is { Damping: not null, Sections.Count: > 0 } && modes.Modes.Count < ModesForVortices;
         ModalResponse many = canBeChecked ? model.Modes(ModesForVortices) : modes;
         AcrossWindReport report = AcrossWind.Of(model, many, wind, input, name);
+        lists.Vortices[wind] = (many, report);
         lists.Checks.AddRange(report.Checks);
         lists.Results.AddRange(report.Results);
         if (report.Checks.Any(check => check.Verdict != Verdict.NotChecked))

@@ -67,6 +67,10 @@ public sealed class Dimension
     public static Dimension Moment { get; } = new("moment",
         ("kN·m", v => Torque.FromNewtonMeters(v).KilonewtonMeters), ("kip·ft", v => Torque.FromNewtonMeters(v).KilopoundForceFeet));
 
+    /// <summary>An energy, J: in kJ or kip·ft.</summary>
+    public static Dimension Energy { get; } = new("energy",
+        ("kJ", v => UnitsNet.Energy.FromJoules(v).Kilojoules), ("kip·ft", v => UnitsNet.Energy.FromJoules(v).FootPounds / 1000));
+
     /// <summary>A line load, N/m: in kN/m or lbf/ft.</summary>
     public static Dimension LineLoad { get; } = new("line load",
         ("kN/m", v => ForcePerLength.FromNewtonsPerMeter(v).KilonewtonsPerMeter),

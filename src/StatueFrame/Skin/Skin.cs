@@ -60,6 +60,13 @@ public sealed record Skin
     /// <summary>The rivets that join the sheets; null leaves seams unchecked.</summary>
     public RivetedSeam? SheetSeam { get; init; }
 
+    /// <summary>
+    /// The joints across the axis that let the skin move with heat, each at an inner edge of the bands; the fields between
+    /// them grow as one piece. Empty for a skin without joints; null when it is not described: then bands that seams tie
+    /// grow as one piece, and other bands each by itself.
+    /// </summary>
+    public ValueList<SkinJoint>? Joints { get; init; }
+
     /// <summary>Number of bands the skin is cut into.</summary>
     public int BandCount => Math.Max(0, (BandEdges?.Count ?? Stations?.Count ?? 0) - 1);
 
@@ -85,6 +92,31 @@ public sealed record Skin
         {
             CheckEdges(v);
             CheckBandForceCoefficients(v);
+            CheckJoints(v);
+        }
+    }
+
+    /// <summary>Whether a joint lies at an edge, m.</summary>
+    internal bool HasJointAt(double edge) => Joints?.Any(joint => IsAt(joint, edge)) ?? false;
+
+    /// <summary>Whether a joint is the one at an edge, m.</summary>
+    internal static bool IsAt(SkinJoint joint, double edge) => Math.Abs(joint.Elevation.Meters - edge) <= LeastStep;
+
+    private void CheckJoints(Validator v)
+    {
+        if (Joints is null)
+            return;
+        double[] edges = [.. (BandEdges ?? Stations.Select(s => s.Elevation).ToValueList()).Select(e => e.Meters)];
+        var seen = new HashSet<int>();
+        foreach ((_, SkinJoint joint, Validator at) in v.Items(Joints, StatueSize.Bands))
+        {
+            at.NotNegative(joint.Gap, joint.Gap.Meters, 1, nameof(SkinJoint.Gap));
+            at.NotNegative(joint.Reserve, joint.Reserve.Meters, 1, nameof(SkinJoint.Reserve));
+            int edge = Array.FindIndex(edges, e => Math.Abs(e - joint.Elevation.Meters) <= LeastStep);
+            if (edge <= 0 || edge >= edges.Length - 1)
+                at.Add(nameof(SkinJoint.Elevation), $"is no inner edge of the bands ({Text(joint.Elevation)})", "A joint lies between two bands: give BandEdges an edge there.");
+            else if (!seen.Add(edge))
+                at.Add(nameof(SkinJoint.Elevation), $"has two joints ({Text(joint.Elevation)})", "Take one of them out.");
         }
     }
 

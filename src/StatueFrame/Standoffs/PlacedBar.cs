@@ -50,29 +50,30 @@ internal sealed class PlacedBar
     /// <param name="imposed">
     /// What the skin end moves besides, in the outer axes, m: as by a skin that grows with heat, less the bar's own growth.
     /// </param>
-    public void Motion(ReadOnlySpan<double> uLevel, ReadOnlySpan<double> uBand, Span<double> d, Vector3D imposed = default)
+    /// <param name="imposedTurn">What it turns besides, in the outer axes, rad.</param>
+    public void Motion(ReadOnlySpan<double> uLevel, ReadOnlySpan<double> uBand, Span<double> d, Vector3D imposed = default, Vector3D imposedTurn = default)
     {
         Vector3D levelTurn = new(uLevel[3], uLevel[4], uLevel[5]), bandTurn = new(uBand[3], uBand[4], uBand[5]);
         Vector3D moved = new Vector3D(uBand[0] - uLevel[0], uBand[1] - uLevel[1], uBand[2] - uLevel[2])
             + bandTurn.Cross(bandArm) - levelTurn.Cross(levelArm) + imposed;
-        Vector3D move = place.Axes.ToLocal(moved), turn = place.Axes.ToLocal(bandTurn - levelTurn);
+        Vector3D move = place.Axes.ToLocal(moved), turn = place.Axes.ToLocal(bandTurn - levelTurn + imposedTurn);
         (d[0], d[1], d[2], d[3], d[4], d[5]) = (move.X, move.Y, move.Z, turn.X, turn.Y, turn.Z);
     }
 
     /// <summary>The forces on the bar at its ends in bar axes: tower end first, then skin end (12 values). Tension is positive in value 6.</summary>
-    public void Forces(ReadOnlySpan<double> uLevel, ReadOnlySpan<double> uBand, Span<double> forces, Vector3D imposed = default)
+    public void Forces(ReadOnlySpan<double> uLevel, ReadOnlySpan<double> uBand, Span<double> forces, Vector3D imposed = default, Vector3D imposedTurn = default)
     {
         Span<double> d = stackalloc double[6];
-        Motion(uLevel, uBand, d, imposed);
+        Motion(uLevel, uBand, d, imposed, imposedTurn);
         Stiffness.Forces(d, forces);
     }
 
     /// <summary>Adds the loads on the two nodes (12 values) by which a motion imposed on the skin end drives the frame.</summary>
-    public void AddLoad(Vector3D imposed, Span<double> load12)
+    public void AddLoad(Vector3D imposed, Span<double> load12, Vector3D imposedTurn = default)
     {
         Span<double> d = stackalloc double[6], f = stackalloc double[12];
-        Vector3D local = place.Axes.ToLocal(imposed);
-        (d[0], d[1], d[2], d[3], d[4], d[5]) = (local.X, local.Y, local.Z, 0, 0, 0);
+        Vector3D local = place.Axes.ToLocal(imposed), turn = place.Axes.ToLocal(imposedTurn);
+        (d[0], d[1], d[2], d[3], d[4], d[5]) = (local.X, local.Y, local.Z, turn.X, turn.Y, turn.Z);
         Stiffness.Forces(d, f);
         Vector3D force = place.Axes.ToGlobal(new Vector3D(f[6], f[7], f[8])), moment = place.Axes.ToGlobal(new Vector3D(f[9], f[10], f[11]));
         Add(force, moment + levelArm.Cross(force), load12[..6]);

@@ -39,6 +39,24 @@ public sealed record Standoff
     /// <summary>The direction in which the saddle lets the skin slide.</summary>
     public SaddleSlide Slide { get; init; } = SaddleSlide.None;
 
+    /// <summary>How the tower end is fastened; null when it is not described, which leaves it unchecked.</summary>
+    public StandoffFixing? TowerFixing { get; init; }
+
+    /// <summary>How the skin end is fastened to its saddle; null when it is not described, which leaves it unchecked.</summary>
+    public StandoffFixing? SkinFixing { get; init; }
+
+    /// <summary>The saddle at the skin end; null when it is not described, which leaves slip and travel unchecked.</summary>
+    public Saddle? Saddle { get; init; }
+
+    /// <summary>
+    /// Free distance from the bar's skin end, or what hangs there, to the tower in the unloaded statue, along the skin's
+    /// normal, less what must be left; null when it is not described, which leaves it unchecked.
+    /// </summary>
+    public Length? Clearance { get; init; }
+
+    /// <summary>The detail that tires first, at the end with the greater stress; null when it is not described, which leaves fatigue unchecked.</summary>
+    public DetailCategory? FatigueDetail { get; init; }
+
     internal void Validate(Validator v)
     {
         if (v.Required(Section) is not null
@@ -52,6 +70,20 @@ public sealed record Standoff
         v.Required(SkinFixity)?.Validate(v.At(nameof(SkinFixity)));
         v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
         v.Required(Slide)?.Validate(v, nameof(Slide));
+        ValidateFixings(v, Section?.Width.Meters ?? 0);
+    }
+
+    private void ValidateFixings(Validator v, double width)
+    {
+        if (width > 0)
+        {
+            TowerFixing?.Validate(v.At(nameof(TowerFixing)), width);
+            SkinFixing?.Validate(v.At(nameof(SkinFixing)), width);
+        }
+        Saddle?.Validate(v.At(nameof(Saddle)));
+        FatigueDetail?.Validate(v.At(nameof(FatigueDetail)));
+        if (Clearance is { } clearance)
+            v.NotNegative(clearance, clearance.Meters, 10, nameof(Clearance));
     }
 
     /// <summary>Asks for a length that makes a bar of this flat: neither a block, nor a ribbon, nor a slip of units.</summary>

@@ -26,7 +26,7 @@ public class StatuePropertyTests
             Situation situation = Storm(sample);
             Response response = model.Respond(situation);
             var nodal = new double[model.Frame.FreedomCount];
-            Loads.Of(model, situation, response.Cases[1].Heading, nodal);
+            Loads.Of(model, situation, response.Cases[1].Heading, null, nodal);
             double[] reactions = Equilibrium.Reactions(model.Frame, response.Cases[1].Displacements, nodal);
             (Vector3D force, Vector3D moment) = Equilibrium.Resultant(model.Frame, reactions, Vector3D.Zero);
             Assert.InRange((Force(response.Cases[1].Base) + force).Length, 0, 1e-9 * force.Length);
@@ -42,7 +42,7 @@ public class StatuePropertyTests
         Situation situation = Storm(sample);
         LoadCase loadCase = model.Respond(situation).Cases[1];
         var nodal = new double[model.Frame.FreedomCount];
-        Loads.Of(model, situation, loadCase.Heading, nodal);
+        Loads.Of(model, situation, loadCase.Heading, null, nodal);
         for (int band = 0; band < model.BandCount; band++)
         {
             (BodyModel body, int index) = model.BandAt(band);

@@ -106,7 +106,7 @@ public class DimensionTests
     [Fact]
     public void All_dimensions_name_their_units()
     {
-        Assert.Equal(27, All.Length);
+        Assert.Equal(28, All.Length);
         foreach (Dimension dimension in All)
         {
             foreach (DisplayUnits units in Enum.GetValues<DisplayUnits>())

@@ -15,6 +15,9 @@ public sealed record VariableAction(StatueAction Action, VariableKind Kind)
     /// <summary>A coat of ice, whose kind is plain.</summary>
     public static implicit operator VariableAction(IceAction ice) => new(ice, VariableKind.Ice);
 
+    /// <summary>Heat or cold, whose kind is plain.</summary>
+    public static implicit operator VariableAction(TemperatureAction heat) => new(heat, VariableKind.Temperature);
+
     /// <summary>People on a platform: an imposed load of category C. Say another kind by the constructor.</summary>
     public static implicit operator VariableAction(ImposedLoad load) => new(load, VariableKind.People);
 

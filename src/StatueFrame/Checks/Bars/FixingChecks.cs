@@ -71,9 +71,7 @@ public static class FixingChecks
             return Check.NotChecked(subject, reason, net);
         FlatForces f = Forces(bar, atSkin);
         (double b, double t, double d_0) = (bar.b, bar.t, fixing.Bolt.d_0);
-        double holes = 0;
-        for (int j = 0; j < fixing.Columns; j++)
-            holes += t * d_0 * (d_0 * d_0 / 12 + fixing.Y(j) * fixing.Y(j));
+        double holes = fixing.HoleInertia(t);
         return Check.Of(subject, Dimension.Stress, net, w =>
         {
             (double N, double M_weak, double M_strong, int n) = (f.N, f.Weak, f.Strong, fixing.Columns);
@@ -100,7 +98,7 @@ public static class FixingChecks
     private static CheckSubject Subject(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin, string id, string title)
     {
         bar.Validate(design);
-        fixing.Validate(bar.b);
+        fixing.Require(bar.b);
         return bar.Subject(id, $"{title}, {(atSkin ? "skin" : "tower")} end");
     }
 

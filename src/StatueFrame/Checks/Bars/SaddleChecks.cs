@@ -24,7 +24,7 @@ public static class SaddleChecks
         CheckInput.Within(friction, 1e-3, 1, nameof(friction));
         CheckInput.Within(faces, 1, 2, nameof(faces));
         CheckInput.Within(gammaM3, 1, 3, nameof(gammaM3));
-        return Check.Of(new CheckSubject("bars.slip", "slip of a clamped saddle", where, situation), Dimension.Force, slip, w =>
+        return Check.Of(new CheckSubject("bars.saddle-slip", "slip of a clamped saddle", where, situation), Dimension.Force, slip, w =>
             (w.Given(F, Dimension.Force, "force along the saddle"), SlipResistance(w, C, friction, faces, gammaM3)));
     }
 

@@ -21,8 +21,8 @@ public static class WeldChecks
     public static Check Fillets(LoadedBar bar, WeldedFixing fixing, BarDesign design, bool atSkin = false)
     {
         bar.Validate(design);
-        fixing.Validate(bar.b);
-        CheckSubject subject = bar.Subject("bars.weld", $"fillet welds of a standoff, {(atSkin ? "skin" : "tower")} end");
+        fixing.Require(bar.b);
+        CheckSubject subject = bar.Subject("bars.welds", $"fillet welds of a standoff, {(atSkin ? "skin" : "tower")} end");
         Source source = design.IsAisc ? aisc : fixing.Simplified ? simplified : directional;
         if (design.Code == DesignCode.AllowableStress)
             return Check.NotChecked(subject, "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover", source);

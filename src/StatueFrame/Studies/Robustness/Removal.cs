@@ -13,6 +13,9 @@ public sealed class Removal(RemovalKind kind, string where, Func<Statue, Statue>
     /// <summary>Which one, as in "L7, band 3, bar 2".</summary>
     public string Where { get; } = where;
 
+    /// <summary>Where the part is in the model, for a quick look; null when it must be built anew.</summary>
+    internal RemovalPlace? Place { get; init; }
+
     /// <summary>The statue without the part.</summary>
     /// <param name="statue">The whole statue.</param>
     public Statue From(Statue statue) => change(statue);

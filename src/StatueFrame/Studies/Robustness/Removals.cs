@@ -37,8 +37,8 @@ public static class Removals
         foreach (int bar in holding)
         {
             string label = string.Create(CultureInfo.InvariantCulture, $"{where}, bar {bar}");
-            yield return new Removal(RemovalKind.Bar, label, Change(r => r with { Missing = [.. r.Missing, bar] }));
-            yield return new Removal(RemovalKind.Saddle, label, Change(r => r with { Loose = [.. r.Loose, bar] }));
+            yield return new Removal(RemovalKind.Bar, label, Change(r => r with { Missing = [.. r.Missing, bar] })) { Place = new RemovalPlace(body.Limb + 1, at, bar) };
+            yield return new Removal(RemovalKind.Saddle, label, Change(r => r with { Loose = [.. r.Loose, bar] })) { Place = new RemovalPlace(body.Limb + 1, at, bar) };
         }
 
         Func<Statue, Statue> Change(Func<StandoffRing, StandoffRing> change) => statue => body.With(statue, rings => rings.With(at, change(rings[at])));
@@ -49,15 +49,18 @@ public static class Removals
         if (body.Tower.Segments[at] is not LatticeSegment lattice)
             yield break;
         TowerLevel lower = body.Tower.Levels[at], upper = body.Tower.Levels[at + 1];
-        foreach (LatticeMember member in new LatticePanel(lattice, lower, upper).Members)
+        IReadOnlyList<LatticeMember> members = new LatticePanel(lattice, lower, upper).Members;
+        for (int i = 0; i < members.Count; i++)
         {
+            LatticeMember member = members[i];
             if (member.Role != LatticeRole.Brace)
                 continue;
             yield return new Removal(RemovalKind.Brace, $"{body.Prefix}{lower.Name}–{upper.Name}, {member.Label}", statue => body.With(statue, tower =>
             {
                 var whole = (LatticeSegment)tower.Segments[at];
                 return tower with { Segments = tower.Segments.With(at, whole with { Missing = [.. whole.Missing, member.Label] }) };
-            }));
+            }))
+            { Place = new RemovalPlace(body.Limb + 1, at, i) };
         }
     }
 

@@ -40,6 +40,7 @@ public sealed class RobustnessStudy
         v.ThrowIfAny();
         cancellation.ThrowIfCancellationRequested();
         // Contacts and slow loss of metal have nothing to do with a part that is gone.
+        Statue given = statue;
         statue = statue with { Corrosion = null };
         CheckSheet whole = statue.Check(criteria, situations.AsSpan());
         Removal[] removals = [.. Removals.Of(statue).Where(removal => options.Kinds?.Contains(removal.Kind) ?? true), .. options.More];
@@ -61,7 +62,7 @@ public sealed class RobustnessStudy
         });
         WorstRemoval[] worst = [.. looked.GroupBy(look => look.Removal.Kind).OrderBy(kind => kind.Key).Select(kind => kind.ToList().FirstWorst())];
         progress?.Report(1);
-        return new RobustnessStudy(statue, whole, screened, worst, RobustnessSheet.Of(statue, situations, options, worst));
+        return new RobustnessStudy(given, whole, screened, worst, RobustnessSheet.Of(statue, situations, options, worst));
     }
 
     /// <summary>The statue that loses parts.</summary>

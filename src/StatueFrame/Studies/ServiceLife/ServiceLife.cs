@@ -1,6 +1,5 @@
 using System.Text;
 using StatueFrame.Checks;
-using UnitsNet;
 
 namespace StatueFrame.Studies;
 

@@ -5,7 +5,7 @@ namespace StatueFrame.Tests.Checks.Bars;
 public class WeldChecksTests
 {
     private const string Simplified = "EN 1993-1-8:2005, (4.4), as tabulated for S275 (410 MPa) and S355 (470 MPa)";
-    private static readonly WeldedFixing weld = new() { Throat = 5.Millimeters, EffectiveLength = 100.Millimeters, CorrelationFactor = 0.9 };
+    private static readonly WeldedFixing weld = new() { Throat = 5.Millimeters, WeldLength = 100.Millimeters, CorrelationFactor = 0.9 };
 
     public static IEnumerable<PublishedValue> Rows =>
     [

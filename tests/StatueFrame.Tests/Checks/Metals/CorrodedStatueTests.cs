@@ -1,7 +1,6 @@
 using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
-using UnitsNet;
 using Check = StatueFrame.Checks.Check;
 
 namespace StatueFrame.Tests.Checks.Metals;

@@ -1,7 +1,7 @@
 using CsCheck;
 using StatueFrame.Checks;
-using Check = StatueFrame.Checks.Check;
 using static StatueFrame.Tests.Checks.Metals.AnyOf;
+using Check = StatueFrame.Checks.Check;
 
 namespace StatueFrame.Tests.Checks.Metals;
 

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame.Tests.Checks.Metals;
 
 /// <summary>A 6 m invented heron: copper on steel flats over a lattice and a tube, with a fin for a limb.</summary>

@@ -1,7 +1,6 @@
 using StatueFrame.Checks;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Checks.Metals;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.Lives;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>Refuses numbers that a formula cannot take, with the name of the input.</summary>
 internal static class CheckInput

@@ -1,16 +1,16 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>Two equal fillet welds along the width of a flat, one on each face, that fasten its end square to a plate.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed record WeldedFixing
+public sealed record WeldedFixing : StandoffFixing
 {
     /// <summary>Throat a of each weld, 3 to 30 mm.</summary>
     public required Length Throat { get; init; }
 
     /// <summary>Effective length of each weld; null takes the width less two throats.</summary>
-    public Length? EffectiveLength { get; init; }
+    public Length? WeldLength { get; init; }
 
     /// <summary>β_w of EN 1993-1-8, Table 4.1: 0.8 for S235, 0.85 for S275, 0.9 for S355, 1.0 for S420, S460 and stainless steel.</summary>
     public double CorrelationFactor { get; init; } = 1.0;
@@ -21,19 +21,17 @@ public sealed record WeldedFixing
     /// <summary>True for the simplified method of EN 1993-1-8, 4.5.3.3, which does not look at the direction of the force.</summary>
     public bool Simplified { get; init; }
 
-    internal double Run(double width) => EffectiveLength?.Meters ?? width - 2 * Throat.Meters;
+    internal double Run(double width) => WeldLength?.Meters ?? width - 2 * Throat.Meters;
 
-    internal void Validate(double width)
+    internal override void Validate(Validator v, double width)
     {
-        var v = new Validator();
         v.Positive(Throat, Throat.Meters, 0.003, 0.03);
         v.InRange(CorrelationFactor, 0.8, 1, "See EN 1993-1-8, Table 4.1.");
         v.Positive(ElectrodeStrength, ElectrodeStrength.Pascals, 2e8, 1e9);
         double least = Math.Max(0.03, 6 * Throat.Meters);
         if (!(Run(width) >= least * (1 - 1e-9)))
-            v.Add(nameof(EffectiveLength), "is too short to carry load (EN 1993-1-8, 4.5.1 (2))", "At least 30 mm and six throats; the default takes one throat off each end.");
+            v.Add(nameof(WeldLength), "is too short to carry load (EN 1993-1-8, 4.5.1 (2))", "At least 30 mm and six throats; the default takes one throat off each end.");
         else if (Run(width) > width)
-            v.Add(nameof(EffectiveLength), "is longer than the flat is wide", "The fillets lie along the flat's sides; check the lap.");
-        v.ThrowIfAny();
+            v.Add(nameof(WeldLength), "is longer than the flat is wide", "The fillets lie along the flat's sides; check the lap.");
     }
 }

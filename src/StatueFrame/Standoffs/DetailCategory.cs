@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>
 /// The fatigue strength of a detail by EN 1993-1-9: the range Δσ_C that it bears two million times. For normal stress
@@ -20,6 +20,9 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
 {
     private static readonly Source curve = new("EN 1993-1-9:2005", "7.1, Figures 7.1 and 7.2");
 
+    /// <summary>Where the stress is taken: on the gross section, unless said otherwise.</summary>
+    public FatigueSection On { get; init; }
+
     /// <summary>160: rolled flats with their edges as rolled, free of notches.</summary>
     public static DetailCategory RolledFlat { get; } = Steel("160, rolled flat", 160, "Table 8.1, detail 1");
 
@@ -27,29 +30,29 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
     public static DetailCategory CutFlat { get; } = Steel("125, cut flat", 125, "Table 8.1, detail 5");
 
     /// <summary>90: flats with holes under axial force and bending, stress on the net section.</summary>
-    public static DetailCategory FlatWithHoles { get; } = Steel("90, flat with holes", 90, "Table 8.1, detail 11");
+    public static DetailCategory FlatWithHoles { get; } = Steel("90, flat with holes", 90, "Table 8.1, detail 11") with { On = FatigueSection.Net };
 
     /// <summary>50: lapped flats with bolts in clearance holes without preload and without reversal of load, stress on the net section.</summary>
-    public static DetailCategory ClearanceBolts { get; } = Steel("50, bolts in clearance holes", 50, "Table 8.1, detail 14");
+    public static DetailCategory ClearanceBolts { get; } = Steel("50, bolts in clearance holes", 50, "Table 8.1, detail 14") with { On = FatigueSection.Net };
 
     /// <summary>71: a flat at the toe of a transverse load-carrying fillet weld, flat to 12 mm thick, attachment up to 50 mm.</summary>
     public static DetailCategory FilletToe { get; } = Steel("71, fillet weld toe", 71, "Table 8.5, detail 1");
 
     /// <summary>36: the throat of a fillet weld, normal stress on the throat.</summary>
-    public static DetailCategory FilletRoot { get; } = Steel("36, fillet weld root", 36, "Table 8.5, detail 3");
+    public static DetailCategory FilletRoot { get; } = Steel("36, fillet weld root", 36, "Table 8.5, detail 3") with { On = FatigueSection.Throat };
 
     /// <summary>100 in shear: parent metal.</summary>
     public static DetailCategory ParentShear { get; } = Steel("100 shear, parent metal", 100, "Table 8.1, detail 6", true);
 
     /// <summary>80 in shear: fillet welds, stress on the throat.</summary>
-    public static DetailCategory FilletShear { get; } = Steel("80 shear, fillet weld", 80, "Table 8.5, detail 8", true);
+    public static DetailCategory FilletShear { get; } = Steel("80 shear, fillet weld", 80, "Table 8.5, detail 8", true) with { On = FatigueSection.Throat };
 
     /// <summary>
     /// Puddled iron with rivets or bolts, 63. No code gives it: it lies below the 71 that assessments take for old riveted
     /// steel, and iron scatters more and is weaker across its grain. Test the iron in hand.
     /// </summary>
     public static DetailCategory PuddledIron { get; } = new(
-        "63, puddled iron with holes", 63.Megapascals, false, Source.Assumed("fatigue: puddled iron one category below riveted steel (71); no code, from memory"), true);
+        "63, puddled iron with holes", 63.Megapascals, false, Source.Assumed("fatigue: puddled iron one category below riveted steel (71); no code, from memory"), true) { On = FatigueSection.Net };
 
     /// <summary>The number of cycles of a range to failure; +∞ below the cut-off.</summary>
     /// <param name="range">Stress range; zero or more.</param>
@@ -68,6 +71,17 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
     public Pressure CutOff => IsShear ? Strength * Math.Pow(2.0 / 100, 1.0 / 5) : ConstantAmplitudeLimit * Math.Pow(5.0 / 100, 1.0 / 5);
 
     internal static Source Curve => curve;
+
+    /// <summary>Whether the value is one of EN 1993-1-9, which holds for structural and stainless steels only.</summary>
+    internal bool IsOfSteel => Source.Document.StartsWith("EN 1993-1-9", StringComparison.Ordinal);
+
+    internal void Validate(Validator v)
+    {
+        v.Named(Name);
+        v.Positive(Strength, Strength.Pascals, 1e6, 5e8);
+        v.Required(Source);
+        v.Defined(On);
+    }
 
     internal double Cycles(double range, double gammaMf)
     {

@@ -1,13 +1,13 @@
 using UnitsNet;
 
-namespace StatueFrame.Checks;
+namespace StatueFrame;
 
 /// <summary>
 /// The bolts that fasten one end of a flat bar, passing through its thickness: rows along the bar, columns across its
 /// width, in the middle of the width.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed record BoltedFixing
+public sealed record BoltedFixing : StandoffFixing
 {
     /// <summary>The bolts.</summary>
     public required Bolt Bolt { get; init; }
@@ -50,9 +50,22 @@ public sealed record BoltedFixing
 
     internal double Y(int column) => (column - 0.5 * (Columns - 1)) * p_2;
 
-    internal void Validate(double width)
+    /// <summary>What the holes of a row take of the flat's width, m.</summary>
+    internal double HoleWidth => Columns * Bolt.d_0;
+
+    /// <summary>∫ y² dA over the holes of a row through a thickness, m⁴.</summary>
+    internal double HoleInertia(double thickness)
     {
-        var v = new Validator();
+        double sum = 0, d_0 = Bolt.d_0;
+        for (int j = 0; j < Columns; j++)
+            sum += thickness * d_0 * (d_0 * d_0 / 12 + Y(j) * Y(j));
+        return sum;
+    }
+
+    internal override void Validate(Validator v, double width)
+    {
+        if (v.Required(Bolt) is null)
+            return;
         Bolt.Validate(v.At(nameof(Bolt)));
         v.InRange(Rows, 1, 10, "Rows lie along the bar.");
         v.InRange(Columns, 1, 10, "Columns lie across the bar.");
@@ -67,6 +80,5 @@ public sealed record BoltedFixing
             v.Positive(heel, heel.Meters, 1e-3, 1, nameof(Heel));
         if (!(e_2(width) >= 0.75 * least))
             v.Add(nameof(Gauge), "the bolts come too near to the edges of the flat", "Edge distance must be at least 0.75 hole diameters.");
-        v.ThrowIfAny();
     }
 }

@@ -1,7 +1,8 @@
 using CsCheck;
 using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Bars;
 
-namespace StatueFrame.Tests.Checks.Bars;
+namespace StatueFrame.Tests.Checks.Heat;
 
 public class HeatChecksTests
 {

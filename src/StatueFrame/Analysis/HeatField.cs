@@ -1,0 +1,200 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// What the heat of a situation would do to a statue that does not resist: the movements of levels, of the skin ends of
+/// bars, and of fields of skin along their axis. The frame's displacements are counted from there.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads. SI units, factors included.</remarks>
+internal sealed class HeatField
+{
+    private const int Directions = 16;
+
+    private readonly FactoredAction[] actions;
+    private readonly StatueModel model;
+    private readonly Dictionary<RingElement, BarHeat[]> bars = [];
+    private readonly Dictionary<SkinField, double> offsets = [];
+
+    private HeatField(StatueModel model, FactoredAction[] actions)
+    {
+        (this.model, this.actions) = (model, actions);
+        Tower = new TowerGrowth(model, actions);
+        foreach (BodyModel body in model.Bodies)
+            AddBody(body);
+    }
+
+    /// <summary>The heat of a situation; null when it has none.</summary>
+    public static HeatField? Of(StatueModel model, Situation situation)
+    {
+        FactoredAction[] heat = [.. situation.Actions.Where(a => a.Action is TemperatureAction)];
+        return heat.Length == 0 ? null : new HeatField(model, heat);
+    }
+
+    public TowerGrowth Tower { get; }
+
+    /// <summary>The fields of skin of all bodies.</summary>
+    public IEnumerable<SkinField> Fields => offsets.Keys;
+
+    public BarHeat At(RingElement ring, int bar) => bars[ring][bar];
+
+    /// <summary>How much warmer the skin is at a point, K.</summary>
+    public double SkinChange(Vector3D at, Vector3D outward)
+    {
+        double T = 0;
+        foreach (FactoredAction action in actions)
+            T += action.Factor * ((TemperatureAction)action.Action).SkinAt(at.Z, outward);
+        return T;
+    }
+
+    /// <summary>How much warmer tower and inner structure are, K.</summary>
+    public double TowerChange => actions.Sum(a => a.Factor * ((TemperatureAction)a.Action).TowerChange.Kelvins);
+
+    /// <summary>Adds the loads, in balance among themselves, by which the heat drives the frame.</summary>
+    public void AddLoads(Span<double> nodal)
+    {
+        Span<double> load = stackalloc double[FrameElement.Size];
+        foreach ((RingElement ring, _) in model.Rings)
+        {
+            load.Clear();
+            foreach (BarModel bar in ring.Bars)
+                bar.Bar.AddLoad(bars[ring][bar.Index].Move, load, bars[ring][bar.Index].Turn);
+            Scatter(ring, load, nodal);
+        }
+        foreach (BodyModel body in model.Bodies.Where(b => b.HasSeams))
+        {
+            double alpha = ExpansionOf(body);
+            var nodes = body.BandPlaces.Select(p => p.Node).ToHashSet();
+            foreach (SeamElement seam in model.Frame.Elements.ToArray().OfType<SeamElement>().Where(s => nodes.Contains(s.Start)))
+            {
+                load.Clear();
+                seam.AddLoad((at, outward) => alpha * SkinChange(at, outward), load);
+                Scatter(seam, load, nodal);
+            }
+        }
+    }
+
+    /// <summary>Adds the free movements of the levels to a full vector of displacements.</summary>
+    public void AddMovements(Span<double> displacements)
+    {
+        foreach (BodyModel body in model.Bodies)
+        {
+            for (int i = 0; i < body.Levels.Length; i++)
+            {
+                Place place = body.Levels[i];
+                // A limb that is joined rigidly shares the node of its root.
+                if (i == 0 && body.Prefix.Length > 0 && body.Tower.Base.IsFixed)
+                    continue;
+                (Vector3D move, Vector3D turn, _) = Tower.At(body.Prefix + body.Tower.Levels[i].Name);
+                move += turn.Cross(place.NodeAt - place.Center);
+                Span<double> u = displacements.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
+                (u[0], u[1], u[2]) = (u[0] + move.X, u[1] + move.Y, u[2] + move.Z);
+                (u[3], u[4], u[5]) = (u[3] + turn.X, u[4] + turn.Y, u[5] + turn.Z);
+            }
+        }
+    }
+
+    /// <summary>
+    /// The greatest closing or opening of the joint between two neighboring fields round the plan, when the skin is free
+    /// but for the balance of each field, m; closing is positive.
+    /// </summary>
+    public double Closing(SkinField below, SkinField above)
+    {
+        double worst = 0;
+        for (int i = 0; i < Directions; i++)
+        {
+            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Directions);
+            Vector3D outward = below.Body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0));
+            double closing = Growth(below, below.Top, outward) - offsets[below] + offsets[above];
+            if (Extremes.Exceeds(Math.Abs(closing), Math.Abs(worst)))
+                worst = closing;
+        }
+        return worst;
+    }
+
+    private void AddBody(BodyModel body)
+    {
+        if (body.Bands.Length == 0)
+            return;
+        foreach (RingElement ring in body.Rings)
+            bars[ring] = Array.ConvertAll(ring.Bars, bar => OnRing(body, ring, bar));
+        foreach (SkinField field in SkinField.Of(body))
+            Balance(field);
+    }
+
+    /// <summary>What a bar on a rigid ring meets; alone, what it meets across the axis.</summary>
+    private BarHeat OnRing(BodyModel body, RingElement ring, BarModel bar)
+    {
+        BarPlacement place = bar.Bar.Place;
+        (Vector3D move, Vector3D turn, double towerStrain) = Tower.At(ring.Level);
+        Vector3D level = model.PlaceOf(ring.Level).Center, p = place.SkinEnd, t = place.TowerEnd, axis = body.Axes.Axes.Z;
+        double T = SkinChange(p, place.Outward);
+        Vector3D skin = ExpansionOf(body) * T * (p - body.BandPlaces[ring.Band].Center);
+        Vector3D own = towerStrain * (t - level) + place.Standoff.Material.ThermalExpansion.PerKelvin * 0.5 * (T + TowerChange) * (p - t);
+        Vector3D alone = skin - skin.Dot(axis) * axis - own - (move + turn.Cross(p - level)).Dot(axis) * axis;
+        return new BarHeat(skin - own - move - turn.Cross(p - level), -turn, alone);
+    }
+
+    /// <summary>Adds the growth of a field along the axis to its bars, from where their forces along the axis, each alone, are in balance.</summary>
+    private void Balance(SkinField field)
+    {
+        Vector3D axis = field.Body.Axes.Axes.Z;
+        RingElement[] rings = [.. field.Body.Rings.Where(r => r.Band >= field.First && r.Band <= field.Last)];
+        double stiff = 0, force = 0, plain = 0;
+        int count = 0;
+        Span<double> d = stackalloc double[Frame.NodeSize], f = stackalloc double[FrameElement.Size];
+        foreach (RingElement ring in rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+            {
+                BarPlacement place = bar.Bar.Place;
+                double grown = Growth(field, field.Body.Axes.ToLocal(place.SkinEnd).Z, place.Outward);
+                BarHeat heat = bars[ring][bar.Index];
+                heat = bars[ring][bar.Index] = heat with { Alone = heat.Alone + grown * axis };
+                force += AxialForce(bar, heat.Alone, axis, d, f);
+                stiff += AxialForce(bar, axis, axis, d, f);
+                (plain, count) = (plain + heat.Alone.Dot(axis), count + 1);
+            }
+        }
+        double offset = stiff > 0 ? force / stiff : count > 0 ? plain / count : 0;
+        offsets[field] = offset;
+        foreach (RingElement ring in rings)
+        {
+            for (int i = 0; i < ring.Bars.Length; i++)
+                bars[ring][i] = bars[ring][i] with { Alone = bars[ring][i].Alone - offset * axis };
+        }
+    }
+
+    /// <summary>How far a point of a field grows along the axis from the field's lower edge.</summary>
+    private double Growth(SkinField field, double z, Vector3D outward)
+    {
+        double sum = 0;
+        for (int i = field.First; i <= field.Last; i++)
+        {
+            SkinBand band = field.Body.Bands[i];
+            double bottom = band.Bottom, top = i == field.Last ? z : Math.Min(z, band.Top);
+            sum += (top - bottom) * SkinChange(field.Body.Axes.ToGlobal(new Vector3D(0, 0, 0.5 * (bottom + top))), outward);
+            if (z <= band.Top)
+                break;
+        }
+        return ExpansionOf(field.Body) * sum;
+    }
+
+    private static double AxialForce(BarModel bar, Vector3D move, Vector3D axis, Span<double> d, Span<double> f)
+    {
+        Vector3D local = bar.Bar.Place.Axes.ToLocal(move);
+        d.Clear();
+        (d[0], d[1], d[2]) = (local.X, local.Y, local.Z);
+        bar.Bar.Stiffness.Forces(d, f);
+        return bar.Bar.Place.Axes.ToGlobal(new Vector3D(f[6], f[7], f[8])).Dot(axis);
+    }
+
+    internal static double ExpansionOf(BodyModel body) => body.Skin!.Material.ThermalExpansion.PerKelvin;
+
+    private static void Scatter(FrameElement element, ReadOnlySpan<double> load, Span<double> nodal)
+    {
+        for (int i = 0; i < FrameElement.Size; i++)
+            nodal[(i < Frame.NodeSize ? element.Start : element.End) * Frame.NodeSize + i % Frame.NodeSize] += load[i];
+    }
+}

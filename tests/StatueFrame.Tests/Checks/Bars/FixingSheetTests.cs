@@ -1,0 +1,93 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Tests.Validation;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks.Bars;
+
+/// <summary>What the sheet says of standoffs whose fixings, saddles and clearances are described.</summary>
+public class FixingSheetTests
+{
+    private static readonly BoltedFixing bolts = new()
+    {
+        Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Stainless80 },
+        Rows = 2,
+        Pitch = 40.Millimeters,
+        EndDistance = 25.Millimeters,
+    };
+
+    private static readonly Standoff whole = SmallStatue.Flat with
+    {
+        TowerFixing = new WeldedFixing { Throat = 4.Millimeters, CorrelationFactor = 0.9 },
+        SkinFixing = bolts,
+        Saddle = new Saddle { Clamp = 40.Kilonewtons, Friction = 0.3 },
+        Clearance = 150.Millimeters,
+    };
+
+    private static SmallStatue With(Standoff standoff) => SmallStatue.Good.With(s => s with
+    {
+        Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select(r => r with { Standoff = standoff })],
+        Limbs = [.. s.Limbs.Select(l => l with { Standoffs = [.. l.Standoffs.Cast<EvenRing>().Select(r => r with { Standoff = standoff })] })],
+    });
+
+    private static Check[] Of(CheckSheet sheet, string id) => [.. sheet.Checks.Where(c => c.Id == id)];
+
+    [Fact]
+    public void Every_ring_has_its_lines()
+    {
+        CheckSheet sheet = With(whole).Check();
+        foreach (string id in new[] { "bars.bolts", "bars.bearing", "bars.net-section", "bars.welds", "bars.saddle-slip" })
+        {
+            Check[] found = Of(sheet, id);
+            Assert.Equal(3, found.Length);
+            Assert.All(found, c => Assert.NotEqual(Verdict.NotChecked, c.Verdict));
+            Assert.All(found, c => Assert.Equal("storm", c.Situation));
+        }
+        Assert.Equal(6, Of(sheet, "bars.clearance").Length);
+        Assert.Empty(Of(sheet, "bars.fixings"));
+    }
+
+    [Fact]
+    public void The_bar_that_is_worst_for_the_check_is_listed()
+    {
+        SmallStatue statue = With(whole);
+        Check listed = Of(statue.Check(), "bars.bolts").First(c => c.Where.StartsWith("band 1", StringComparison.Ordinal));
+        double worst = StatueModel.Build(statue.Statue).Respond(SmallStatue.Storm).Bars.Where(b => b.Band == "band 1" && b.Level == "base")
+            .Max(b => FixingChecks.Bolts(LoadedBar.Of(b, "storm"), bolts, BarDesign.For(b.Standoff.Material), atSkin: true).Utilization!.Value);
+        Assert.Contains(Of(statue.Check(), "bars.bolts"), c => c.Utilization == worst);
+        Assert.True(listed.Utilization <= Of(statue.Check(), "bars.bolts").Max(c => c.Utilization));
+    }
+
+    [Fact]
+    public void A_weak_part_fails_in_its_own_line_alone()
+    {
+        Assert.All(Of(With(whole with { Saddle = whole.Saddle! with { Clamp = 10.Newtons } }).Check(), "bars.saddle-slip"), c => Assert.Equal(Verdict.Fail, c.Verdict));
+        Assert.All(Of(With(whole with { Clearance = 0.01.Millimeters }).Check(), "bars.clearance"), c => Assert.Equal(Verdict.Fail, c.Verdict));
+        CheckSheet small = With(whole with { SkinFixing = bolts with { Bolt = new Bolt { Diameter = 4.Millimeters, Grade = BoltGrade.Class46 } } }).Check();
+        Assert.True(Of(small, "bars.bolts").Max(c => c.Utilization) > Of(With(whole).Check(), "bars.bolts").Max(c => c.Utilization));
+        Assert.Equal(Of(small, "bars.welds").Max(c => c.Utilization), Of(With(whole).Check(), "bars.welds").Max(c => c.Utilization));
+    }
+
+    [Fact]
+    public void What_is_not_described_is_named()
+    {
+        CheckSheet bare = With(SmallStatue.Flat).Check();
+        Assert.Equal(2, Of(bare, "bars.fixings").Length);
+        Assert.Contains(Of(bare, "bars.fixings"), c => c.Reason.Contains("Standoff.TowerFixing", StringComparison.Ordinal));
+        Assert.Contains("Standoff.Saddle", Assert.Single(Of(bare, "bars.saddle-slip")).Reason);
+        Assert.All(Of(bare, "bars.clearance"), c => Assert.Contains("Standoff.Clearance", c.Reason));
+        Assert.DoesNotContain(bare.Checks, c => c.Family == "bars" && c.Reason.Contains("not part of this sheet", StringComparison.Ordinal));
+        CheckSheet slides = With(whole with { Slide = SaddleSlide.AlongBar }).Check();
+        Assert.Contains("meant to slide", Assert.Single(Of(slides, "bars.saddle-slip")).Reason);
+    }
+
+    [Fact]
+    public void Problems_are_found_with_paths()
+    {
+        Standoff bad = whole with { SkinFixing = bolts with { Pitch = 1.Millimeters }, Saddle = new Saddle { Clamp = 1.Kilonewtons, Friction = 3 }, Clearance = (-1).Millimeters };
+        string[] paths = [.. With(bad).Statue.FindProblems().Select(p => p.Path)];
+        Assert.Contains("Standoffs[0].Standoff.SkinFixing.Pitch", paths);
+        Assert.Contains("Standoffs[0].Standoff.Saddle.Friction", paths);
+        Assert.Contains("Standoffs[0].Standoff.Clearance", paths);
+    }
+}

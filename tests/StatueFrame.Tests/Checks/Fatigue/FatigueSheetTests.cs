@@ -1,0 +1,139 @@
+using CsCheck;
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Heat;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks.Fatigue;
+
+/// <summary>What the sheet says of the fatigue of standoffs.</summary>
+public class FatigueSheetTests
+{
+    private static readonly DetailCategory weak = new("weak", 40.Megapascals, false, Source.User);
+
+    private static Statue Ring(Standoff flat) => HotRing.Of(8, bands: 2, flat: flat);
+
+    private static Check Fatigue(Statue statue, Criteria criteria, params Situation[] situations) =>
+        statue.Check(criteria, situations).Checks.Where(c => c.Id == "bars.fatigue").MaxBy(c => c.Demand ?? -1)!;
+
+    [Fact]
+    public void Damage_of_gusts_is_that_of_the_standards_formula_on_the_wind_alone()
+    {
+        Standoff flat = HotRing.Flat with { FatigueDetail = weak };
+        // Damage by an integral of its own: n(s) from B.3 on a fine grid, times 2 for a hundred years.
+        Statue statue = Ring(flat);
+        StatueModel model = StatueModel.Build(statue);
+        Response windy = model.Respond(SmallStatue.Sway), calm = model.Respond(new Situation { Name = "calm", Actions = [new SelfWeight()] });
+        double range = 0;
+        var wind = new double[12];
+        var weight = new double[12];
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+            {
+                foreach (LoadCase heading in windy.Cases)
+                {
+                    foreach (SkinAssumption skin in new[] { SkinAssumption.RigidRing, SkinAssumption.LimpSkin })
+                    {
+                        heading.ForcesOf(ring, bar, band, skin, wind);
+                        calm.Cases[0].ForcesOf(ring, bar, band, skin, weight);
+                        double N = wind[6] - weight[6], b = HotRing.Width, t = HotRing.Thickness;
+                        double tower = Math.Abs(wind[5] - weight[5]) * 6 / (b * t * t) + Math.Abs(wind[4] - weight[4]) * 6 / (t * b * b);
+                        double atSkin = Math.Abs(wind[11] - weight[11]) * 6 / (b * t * t) + Math.Abs(wind[10] - weight[10]) * 6 / (t * b * b);
+                        range = Math.Max(range, Math.Abs(N) / (b * t) + Math.Max(tower, atSkin));
+                    }
+                }
+            }
+        }
+        double D = 0;
+        for (double log = 0; log < 9; log += 1e-4)
+        {
+            double share = (0.7 * log * log - 17.4 * log + 100) / 100, n = Math.Pow(10, log + 1e-4) - Math.Pow(10, log);
+            double s = share * range * 1.15, limit = 40e6 * Math.Pow(0.4, 1 / 3.0);
+            double N = s >= limit ? 2e6 * Math.Pow(40e6 / s, 3) : s >= limit * Math.Pow(0.05, 0.2) ? 5e6 * Math.Pow(limit / s, 5) : double.PositiveInfinity;
+            D += 2 * n / N;
+        }
+        Check check = Fatigue(statue, new Criteria { DesignLife = 100, FatigueFactor = 1.15 }, SmallStatue.Sway);
+        Assert.InRange(check.Demand!.Value, D, 1.035 * D);
+        Assert.Equal(1, check.Capacity);
+    }
+
+    [Fact]
+    public void The_factor_of_the_service_wind_does_not_count()
+    {
+        Statue statue = Ring(HotRing.Flat with { FatigueDetail = weak });
+        Situation frequent = SmallStatue.Sway with { Actions = [new SelfWeight(), 0.2 * SmallStatue.Wind] };
+        double whole = Fatigue(statue, new Criteria(), SmallStatue.Sway).Demand!.Value, part = Fatigue(statue, new Criteria(), frequent).Demand!.Value;
+        Assert.Equal(whole, part, 1e-6 * whole);
+    }
+
+    [Fact]
+    public void Damage_rises_with_life_wind_and_heat_and_falls_with_strength()
+    {
+        Statue statue = Ring(HotRing.Flat with { FatigueDetail = weak });
+        double D = Fatigue(statue, new Criteria { DesignLife = 50 }, SmallStatue.Sway).Demand!.Value;
+        Assert.Equal(2 * D, Fatigue(statue, new Criteria { DesignLife = 100 }, SmallStatue.Sway).Demand!.Value, 1e-9 * D);
+        Assert.True(Fatigue(Ring(HotRing.Flat with { FatigueDetail = weak with { Strength = 60.Megapascals } }), new Criteria { DesignLife = 50 }, SmallStatue.Sway).Demand < D);
+        var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(25), SunRise = TemperatureDelta.FromKelvins(20), SunSide = 200.Degrees };
+        Assert.True(Fatigue(statue, new Criteria { DesignLife = 50 }, SmallStatue.Sway with { Actions = [new SelfWeight(), SmallStatue.Wind, heat] }).Demand > D);
+        Assert.True(Fatigue(statue, new Criteria { DesignLife = 50 }, SmallStatue.Sway, new Situation { Name = "hot", Actions = [heat] }).Demand > D);
+    }
+
+    [Fact]
+    public void Daily_heat_damages_as_by_hand()
+    {
+        Statue statue = HotRing.Of(8, flat: HotRing.Flat with { FatigueDetail = weak });
+        var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(30) };
+        var breeze = new Situation { Name = "breeze", LimitState = LimitState.Service, Actions = [new SelfWeight(), new WindAction { Profile = new En1991Wind { FundamentalVelocity = 5.MetersPerSecond, Terrain = TerrainCategory.IV } }] };
+        double sigma = HotRing.Axial * (HotRing.Copper * 30 * HotRing.Radius - HotRing.Steel * 15 * HotRing.Length) / (HotRing.Width * HotRing.Thickness);
+        double D = 365.25 * 60 / (2e6 * Math.Pow(40e6 / (1.35 * sigma), 3));
+        Check check = Fatigue(statue, new Criteria { DesignLife = 60 }, breeze, new Situation { Name = "hot", Actions = [heat] });
+        Assert.Equal(D, check.Demand!.Value, 1e-4 * D);
+        Assert.Contains("1.35", check.VerdictText);
+    }
+
+    [Fact]
+    public void Vortices_add_their_cycles()
+    {
+        Statue statue = HotRing.Of(8, bands: 8, flat: HotRing.Flat with { FatigueDetail = weak });
+        statue = statue with { Tower = statue.Tower with { Segments = [.. statue.Tower.Segments.Select(_ => SmallStatue.Mast)] } };
+        var quiet = new Criteria { DesignLife = 50 };
+        Criteria shaken = quiet with
+        {
+            Damping = DampingModel.Of(DampingCategory.WeldedLattice),
+            AcrossWind = new AcrossWindInput { Sections = [new BodySection("trunk", BluffShape.Round)] },
+        };
+        CheckSheet with = statue.Check(shaken, SmallStatue.Sway);
+        Check vortex = with.Checks.Where(c => c.Id == "bars.fatigue").MaxBy(c => c.Demand ?? -1)!;
+        Assert.Contains("vortices of trunk, mode", vortex.Working().ToString());
+        Assert.True(vortex.Demand > Fatigue(statue, quiet, SmallStatue.Sway).Demand);
+        Assert.Contains(statue.Check(quiet, SmallStatue.Sway).Assumptions, a => a.Subject == "vortices in fatigue");
+    }
+
+    [Fact]
+    public void What_lacks_is_named()
+    {
+        Assert.Contains("Standoff.FatigueDetail", Fatigue(Ring(HotRing.Flat), new Criteria(), SmallStatue.Sway).Reason);
+        Assert.Contains("no service situation has wind", Fatigue(Ring(HotRing.Flat with { FatigueDetail = weak }), new Criteria(), SmallStatue.Storm).Reason);
+        Assert.Contains("EN 1993-1-9 does not cover", Fatigue(Ring(HotRing.Flat with { FatigueDetail = DetailCategory.FilletToe, Material = WroughtIron.Puddled }), new Criteria(), SmallStatue.Sway).Reason);
+        Assert.Contains("welds", Fatigue(Ring(HotRing.Flat with { FatigueDetail = DetailCategory.FilletRoot }), new Criteria(), SmallStatue.Sway).Reason);
+        Check iron = Fatigue(Ring(HotRing.Flat with { FatigueDetail = DetailCategory.PuddledIron, Material = WroughtIron.Puddled }), new Criteria(), SmallStatue.Sway);
+        Assert.Contains("puddled iron", iron.VerdictText);
+        Check stainless = Fatigue(Ring(HotRing.Flat with { FatigueDetail = DetailCategory.FilletToe, Material = StainlessSteel.Grade316L }), new Criteria(), SmallStatue.Sway);
+        Assert.Contains("stainless", stainless.VerdictText);
+    }
+
+    [Fact]
+    public void Net_section_and_throat_raise_the_range()
+    {
+        StatueModel model = StatueModel.Build(Ring(HotRing.Flat with { TowerFixing = new WeldedFixing { Throat = 4.Millimeters }, SkinFixing = new BoltedFixing { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Class88 }, EndDistance = 30.Millimeters } }));
+        PlacedBar bar = model.Rings[0].Ring.Bars[0].Bar;
+        double[] pull = [-1000, 0, 0, 0, 0, 0, 1000, 0, 0, 0, 0, 0];
+        Assert.Equal(1000 / (0.06 * 0.008), FatigueStress.Range(bar, pull, weak)!.Value, 1e-6);
+        Assert.Equal(1000 / ((0.06 - 0.013) * 0.008), FatigueStress.Range(bar, pull, DetailCategory.FlatWithHoles)!.Value, 1e-6);
+        Assert.Equal(1000 / (2 * 0.052 * 0.004), FatigueStress.Range(bar, pull, DetailCategory.FilletRoot)!.Value, 1e-6);
+        Assert.Equal(0, FatigueStress.Range(bar, pull, DetailCategory.FilletShear)!.Value, 1e-6);
+    }
+}

@@ -1,0 +1,100 @@
+using StatueFrame.Checks;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks.Heat;
+
+/// <summary>What the sheet says of heat, and of standoffs that are described to the last.</summary>
+public class HeatSheetTests
+{
+    private static readonly TemperatureAction summer = new() { Name = "summer", SkinChange = TemperatureDelta.FromKelvins(25), SunRise = TemperatureDelta.FromKelvins(20), SunSide = 270.Degrees };
+
+    private static readonly Situation hot = new() { Name = "hot", Actions = [1.35 * new SelfWeight(), 1.5 * summer, 0.9 * SmallStatue.Wind] };
+
+    private static CheckSheet SheetOf(Statue statue, params Situation[] situations) => statue.Check(new Criteria(), situations);
+
+    private static string[] Ids(CheckSheet sheet, string family) => [.. sheet.Checks.Where(c => c.Family == family).Select(c => c.Id).Distinct().Order()];
+
+    [Fact]
+    public void A_situation_with_heat_is_checked_by_itself_and_together()
+    {
+        CheckSheet sheet = SheetOf(SmallStatue.Good.Statue, hot);
+        Assert.Equal(["heat.bar-deflection", "heat.bar-stress", "heat.joint-gap", "heat.restraint", "heat.saddle-travel"], Ids(sheet, "heat"));
+        Assert.Equal(3, sheet.Checks.Count(c => c.Id == "heat.bar-stress"));
+        Assert.Equal(2, sheet.Checks.Count(c => c.Id == "heat.restraint"));
+        Assert.All(sheet.Checks.Where(c => c.Id is "heat.bar-stress" or "heat.bar-deflection" or "heat.restraint"), c => Assert.NotEqual(Verdict.NotChecked, c.Verdict));
+        CheckSheet cold = SheetOf(SmallStatue.Good.Statue, hot with { Actions = [1.35 * new SelfWeight(), 0.9 * SmallStatue.Wind] });
+        Assert.Contains("temperature action", Assert.Single(cold.Checks, c => c.Family == "heat").Reason);
+        double with = sheet.Checks.Where(c => c.Id == "bars.bending").Max(c => c.Demand!.Value), without = cold.Checks.Where(c => c.Id == "bars.bending").Max(c => c.Demand!.Value);
+        Assert.True(with > without);
+    }
+
+    [Fact]
+    public void The_same_heat_is_listed_once()
+    {
+        CheckSheet sheet = SheetOf(SmallStatue.Good.Statue, hot, hot with { Name = "again", Actions = [1.5 * summer, new SelfWeight()] });
+        Assert.Equal(3, sheet.Checks.Count(c => c.Id == "heat.bar-stress"));
+    }
+
+    [Fact]
+    public void Sliding_saddles_travel_and_their_friction_drags_the_bars()
+    {
+        Standoff Sliding(double clamp) => HotRing.Flat with
+        {
+            Slide = SaddleSlide.AlongAxis,
+            Saddle = new Saddle { Clamp = clamp.Newtons, Friction = 0.3, Travel = 3.Millimeters },
+        };
+        var heat = new Situation { Name = "hot", Actions = [new SelfWeight(), new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(30) }] };
+        Statue Tall(double clamp) => HotRing.Of(8, bands: 7, flat: Sliding(clamp)) with
+        {
+            Skin = HotRing.Of(8, bands: 7).Skin! with { Joints = [] },
+            Standoffs = [.. HotRing.Of(8, bands: 7, flat: Sliding(clamp)).Standoffs.Select((r, i) => i == 3 ? HotRing.Of(8, bands: 7).Standoffs[3] : r)],
+            Seams = new SeamStiffness(100.Megapascals, 100.Megapascals),
+        };
+        CheckSheet loose = SheetOf(Tall(1), heat), tight = SheetOf(Tall(10000), heat);
+        Check top = loose.Checks.Where(c => c.Id == "heat.saddle-travel").MaxBy(c => c.Demand)!;
+        // The one ring that holds is the middle one: the outer rings are three bands of two meters away.
+        Assert.Equal(HotRing.Copper * 30 * 6, top.Demand!.Value, 1e-5);
+        Assert.Equal(Verdict.Fail, top.Verdict);
+        double free = loose.Checks.Where(c => c.Id == "heat.bar-stress" && c.Where.StartsWith("band 7", StringComparison.Ordinal)).Max(c => c.Demand!.Value);
+        double dragged = tight.Checks.Where(c => c.Id == "heat.bar-stress" && c.Where.StartsWith("band 7", StringComparison.Ordinal)).Max(c => c.Demand!.Value);
+        // 3 kN across the flat's width, both ends held: M = F L/2 on W = t b²/6.
+        double drag = 0.3 * 10000 * HotRing.Length / 2 / (HotRing.Thickness * HotRing.Width * HotRing.Width / 6);
+        Assert.Equal(drag, dragged - free, 1e-3 * drag);
+    }
+
+    [Fact]
+    public void A_joint_closes_by_the_growth_of_the_fields_beside_it()
+    {
+        var heat = new Situation { Name = "hot", Actions = [new SelfWeight(), new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(30), TowerChange = TemperatureDelta.FromKelvins(10) }] };
+        Statue jointed = HotRing.Of(8, bands: 6);
+        jointed = jointed with { Skin = jointed.Skin! with { Joints = [new SkinJoint(4.Meters, 2.Millimeters)] } };
+        Check joint = Assert.Single(SheetOf(jointed, heat).Checks, c => c.Id == "heat.joint-gap");
+        // Fields 0–4 m and 4–12 m, balanced about 2 m and 8 m: 2 m and 4 m of skin meet, their middles part by 6 m of tower.
+        Assert.Equal(HotRing.Copper * 30 * 6 - HotRing.Steel * 10 * 6, joint.Demand!.Value, 1e-6);
+        Assert.Equal(joint.Demand > 0.002 ? Verdict.Fail : Verdict.Pass, joint.Verdict);
+    }
+
+    [Fact]
+    public void Problems_are_found_with_paths()
+    {
+        Statue bad = SmallStatue.Good.Statue with { Skin = SmallStatue.Body with { Joints = [new SkinJoint(1.Meters, 5.Millimeters), new SkinJoint(3.Meters, (-5).Millimeters)] } };
+        string[] paths = [.. bad.FindProblems().Select(p => p.Path)];
+        Assert.Contains("Skin.Joints[0].Elevation", paths);
+        Assert.Contains("Skin.Joints[1].Gap", paths);
+        var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(300), SunRise = TemperatureDelta.FromKelvins(20) };
+        var problems = Assert.Throws<InvalidStatueException>(() => SmallStatue.Good.Statue.Check(new Criteria(), new Situation { Name = "hot", Actions = [heat] })).Problems;
+        Assert.Contains(problems, p => p.Path.EndsWith("SkinChange", StringComparison.Ordinal));
+        Assert.Contains(problems, p => p.Path.EndsWith("SunSide", StringComparison.Ordinal));
+        Assert.All(problems, p => Assert.NotEmpty(p.Hint));
+    }
+
+    [Fact]
+    public void Heat_combines_by_EN_1990()
+    {
+        ValueList<Situation> all = En1990Combinations.Strength([new SelfWeight()], En1990Rule.Single, En1990Factors.Recommended, SmallStatue.Wind, summer);
+        Assert.Contains(all, s => s.Actions.Any(a => a.Action is WindAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is TemperatureAction && Math.Abs(a.Factor - 0.9) < 1e-12));
+        Assert.Contains(all, s => s.Actions.Any(a => a.Action is TemperatureAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is WindAction && Math.Abs(a.Factor - 0.9) < 1e-12));
+    }
+}
