@@ -1,5 +1,4 @@
 using System.Text;
-using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using UnitsNet;
 
