@@ -1,5 +1,3 @@
-using StatueFrame.Checks;
-
 namespace StatueFrame.Reporting;
 
 /// <summary>The first page: what was checked, what came out, who answers for it; and the contents.</summary>

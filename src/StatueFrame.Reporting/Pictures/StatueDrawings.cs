@@ -1,7 +1,6 @@
 using ScottPlot;
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
-using UnitsNet;
 using static System.FormattableString;
 
 namespace StatueFrame.Reporting;
