@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// <summary>Shows a <see cref="CheckSheet"/> in a notebook: its verdict, what governs and what fails, with the whole print folded below.</summary>
 internal sealed class CheckSheetHtml
 {
-    private const int MostFailures = 20;
+    private const int MostFailures = 10;
 
     public IEnumerable<object> CreateTypeFormatters() =>
     [
