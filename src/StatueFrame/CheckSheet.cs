@@ -10,6 +10,7 @@ namespace StatueFrame;
 /// Immutable and safe to share between threads. A sheet is in one order whatever order its checks came in: by family, the
 /// worst first.
 /// </remarks>
+[TypeFormatterSource(typeof(CheckSheetHtml))]
 public sealed record CheckSheet
 {
     /// <summary>What every print of a sheet says at its end.</summary>

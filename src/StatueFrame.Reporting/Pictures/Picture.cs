@@ -8,6 +8,7 @@ namespace StatueFrame.Reporting;
 /// read in print without color: kinds of line differ by weight and dash, points by their mark.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads. Source of the drawing of axes: the ScottPlot library.</remarks>
+[TypeFormatterSource(typeof(PictureNotebook))]
 public sealed class Picture
 {
     /// <summary>Least and greatest width and height.</summary>

@@ -7,6 +7,7 @@ namespace StatueFrame.Checks;
 /// <param name="Changes">
 /// All differences: by <see cref="SheetChange.Kind"/>, then the greatest change of utilization first, then by subject.
 /// </param>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed record SheetComparison(ValueList<SheetChange> Changes)
 {
     /// <summary>True when the sheets say the same within the tolerance.</summary>

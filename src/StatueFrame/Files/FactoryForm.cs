@@ -66,10 +66,8 @@ internal sealed class FactoryForm : FileForm
         return null;
     }
 
-    public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => new JsonObject
-    {
-        ["oneOf"] = new JsonArray([.. factories.Select(f => MemberReading.Schema(schema, f.Members, f.Method.Name))]),
-    });
+    public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => FileSchema.ByKind(factories.Select(f =>
+        (f.Method.Name, MemberReading.Schema(schema, f.Members, f.Method.Name)))));
 
     private static object? Make(MethodInfo method, object?[] arguments)
     {

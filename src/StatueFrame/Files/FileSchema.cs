@@ -19,5 +19,31 @@ internal sealed class FileSchema
     /// <summary>All types described.</summary>
     public JsonObject Definitions => new(definitions.Select(d => KeyValuePair.Create(d.Key, (JsonNode?)d.Value)));
 
+    /// <summary>
+    /// One of several kinds. The kind decides which schema holds, so that an editor tells what is wrong with that kind
+    /// alone, and not with all of them.
+    /// </summary>
+    public static JsonObject ByKind(IEnumerable<(string Kind, JsonObject Schema)> kinds)
+    {
+        (string Kind, JsonObject Schema)[] all = [.. kinds];
+        return new JsonObject
+        {
+            ["type"] = "object",
+            ["properties"] = new JsonObject { [MemberReading.Kind] = new JsonObject { ["enum"] = Words(all.Select(k => k.Kind)) } },
+            ["required"] = Words([MemberReading.Kind]),
+            ["allOf"] = new JsonArray([.. all.Select(k => new JsonObject
+            {
+                ["if"] = new JsonObject { ["properties"] = new JsonObject { [MemberReading.Kind] = new JsonObject { ["const"] = k.Kind } } },
+                ["then"] = k.Schema,
+            })]),
+        };
+    }
+
+    public static JsonObject OrNull(JsonObject schema) => new()
+    {
+        ["if"] = new JsonObject { ["type"] = "null" },
+        ["else"] = schema,
+    };
+
     public static JsonArray Words(IEnumerable<string> words) => new([.. words.Select(word => (JsonNode)word)]);
 }

@@ -38,8 +38,6 @@ internal sealed class KindsForm : FileForm
         return null;
     }
 
-    public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => new JsonObject
-    {
-        ["oneOf"] = new JsonArray([.. kinds.Select(k => schema.Define(k.Key, () => MemberReading.Schema(schema, k.Value.Members, k.Key)))]),
-    });
+    public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => FileSchema.ByKind(kinds.Select(k =>
+        (k.Key, schema.Define($"{type.Name}.{k.Key}", () => MemberReading.Schema(schema, k.Value.Members, k.Key))))));
 }

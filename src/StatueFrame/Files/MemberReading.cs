@@ -60,14 +60,14 @@ internal static class MemberReading
         if (kind is not null)
         {
             properties[Kind] = new JsonObject { ["const"] = kind };
-            required.Add(Kind);
+            required.Add((JsonNode)Kind);
         }
         foreach (FileMember member in members)
         {
             JsonObject of = member.Form.Schema(schema);
-            properties[member.Name] = member.IsNullable ? new JsonObject { ["anyOf"] = new JsonArray(of, new JsonObject { ["type"] = "null" }) } : of;
+            properties[member.Name] = member.IsNullable ? FileSchema.OrNull(of) : of;
             if (member.IsRequired)
-                required.Add(member.Name);
+                required.Add((JsonNode)member.Name);
         }
         var all = new JsonObject { ["type"] = "object", ["properties"] = properties };
         if (required.Count > 0)

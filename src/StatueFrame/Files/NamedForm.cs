@@ -34,8 +34,8 @@ internal sealed class NamedForm(Type type, FileForm inFull, (string Name, object
 
     public override JsonObject Schema(FileSchema schema) => new()
     {
-        ["anyOf"] = new JsonArray(
-            schema.Define($"{type.Name}Name", () => new() { ["enum"] = FileSchema.Words(named.Select(n => n.Name)) }),
-            inFull.Schema(schema)),
+        ["if"] = new JsonObject { ["type"] = "string" },
+        ["then"] = schema.Define($"{type.Name}.name", () => new() { ["enum"] = FileSchema.Words(named.Select(n => n.Name)) }),
+        ["else"] = inFull.Schema(schema),
     };
 }

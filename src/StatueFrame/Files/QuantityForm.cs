@@ -11,7 +11,8 @@ internal sealed partial class QuantityForm(Type type) : FileForm
 {
     private const string NumberPattern = @"[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?";
 
-    private readonly UnitText units = new(Quantity.Infos.Single(info => info.ValueType == type));
+    /// <summary>Taken from the type itself: the table of all quantities would take a second to start.</summary>
+    private readonly UnitText units = new((QuantityInfo)type.GetProperty("Info")!.GetValue(null)!);
 
     public override void Write(Utf8JsonWriter writer, object value, string path)
     {
@@ -27,7 +28,7 @@ internal sealed partial class QuantityForm(Type type) : FileForm
         if (Split(node, path, problems, units.Name, $"as in \"12 {units[units.Base]}\"") is not var (number, unit))
             return null;
         if (units.Find(unit) is { } found)
-            return Quantity.From(number, found);
+            return Activator.CreateInstance(type, number, found);
         problems.Add(node, path, $"{(unit.Length == 0 ? "has no unit" : $"\"{FileNode.Short(unit)}\" is no unit of {units.Name}")}", $"Units are {units.Examples} and others.");
         return null;
     }
@@ -52,10 +53,8 @@ internal sealed partial class QuantityForm(Type type) : FileForm
     public static JsonObject Pattern(IEnumerable<string> units) => new()
     {
         ["type"] = "string",
-        ["pattern"] = $"^{NumberPattern.Replace(@"\d", "[0-9]", StringComparison.Ordinal)} *({string.Join('|', units.Select(Escape))})$",
+        ["pattern"] = $"^{NumberPattern.Replace(@"\d", "[0-9]", StringComparison.Ordinal)} *({string.Join('|', units.Select(UnitText.Pattern))})$",
     };
-
-    private static string Escape(string unit) => string.Concat(unit.Select(c => @"^$\.*+?()[]{}|/".Contains(c) ? $"\\{c}" : c.ToString()));
 
     [GeneratedRegex("^" + NumberPattern, RegexOptions.ECMAScript)]
     private static partial Regex Start();

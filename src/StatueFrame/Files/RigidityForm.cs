@@ -7,7 +7,7 @@ namespace StatueFrame;
 /// <summary>A bending or torsional rigidity, written in N·m².</summary>
 internal sealed class RigidityForm : FileForm
 {
-    private static readonly string[] units = ["N·m²", "N*m^2", "kN·m²", "kN*m^2"];
+    private static readonly string[] units = ["N·m²", "kN·m²"];
 
     public override void Write(Utf8JsonWriter writer, object value, string path)
     {
@@ -21,8 +21,8 @@ internal sealed class RigidityForm : FileForm
     {
         if (QuantityForm.Split(node, path, problems, nameof(Rigidity), "as in \"5e7 N·m²\"") is not var (number, unit))
             return null;
-        if (Array.IndexOf(units, unit) is var i and >= 0)
-            return i < 2 ? Rigidity.FromNewtonSquareMeters(number) : Rigidity.FromKilonewtonSquareMeters(number);
+        if (Array.IndexOf(units, UnitText.Signed(unit)) is var i and >= 0)
+            return i == 0 ? Rigidity.FromNewtonSquareMeters(number) : Rigidity.FromKilonewtonSquareMeters(number);
         problems.Add(node, path, $"{(unit.Length == 0 ? "has no unit" : $"\"{FileNode.Short(unit)}\" is no unit of {nameof(Rigidity)}")}", $"Units are {string.Join(", ", units)}.");
         return null;
     }

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using System.Text.Unicode;
 
 namespace StatueFrame;
 
@@ -31,7 +30,7 @@ public static class StatueFile
     {
         Indented = true,
         NewLine = "\n",
-        Encoder = JavaScriptEncoder.Create(new TextEncoderSettings(UnicodeRanges.All)),
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         MaxDepth = FileNode.MostDepth,
     };
 
@@ -47,16 +46,14 @@ public static class StatueFile
         ArgumentNullException.ThrowIfNull(document);
         if (document.FindProblems() is { Count: > 0 } problems)
             throw new InvalidStatueException(problems);
-        using var stream = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(stream, options))
+        return Text(writer =>
         {
             writer.WriteStartObject();
             writer.WriteNumber(FormatMember, Format);
             foreach (FileMember member in Root.Members)
                 member.Write(writer, document, "");
             writer.WriteEndObject();
-        }
-        return strictUtf8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
+        });
     }
 
     /// <summary>Writes the file's text in UTF-8; the stream stays open.</summary>
@@ -125,7 +122,7 @@ public static class StatueFile
         foreach ((string name, JsonNode? value) in root["properties"]!.AsObject())
             properties[name] = value!.DeepClone();
         root["properties"] = properties;
-        root["required"]!.AsArray().Insert(0, FormatMember);
+        root["required"]!.AsArray().Insert(0, (JsonNode)FormatMember);
         var all = new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
@@ -134,7 +131,15 @@ public static class StatueFile
         foreach ((string name, JsonNode? value) in root)
             all[name] = value!.DeepClone();
         all["$defs"] = schema.Definitions;
-        return all.ToJsonString(new JsonSerializerOptions { WriteIndented = true, NewLine = "\n", Encoder = options.Encoder, MaxDepth = 256 }) + "\n";
+        return Text(writer => all.WriteTo(writer));
+    }
+
+    private static string Text(Action<Utf8JsonWriter> write)
+    {
+        using var stream = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(stream, options))
+            write(writer);
+        return strictUtf8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
     }
 
     private static StatueDocument Read(ReadOnlySpan<byte> utf8)

@@ -15,6 +15,7 @@ namespace StatueFrame.Studies;
 /// </para>
 /// <para>Immutable and safe to share between threads.</para>
 /// </remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class HeadingStudy
 {
     /// <summary>Values that differ by less are the same but for rounding: the lower heading is named.</summary>

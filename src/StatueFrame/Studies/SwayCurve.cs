@@ -17,6 +17,7 @@ namespace StatueFrame.Studies;
 /// </para>
 /// <para>Immutable and safe to share between threads, if the dynamics are.</para>
 /// </remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class SwayCurve
 {
     /// <summary>What every print says at its end.</summary>

@@ -7,7 +7,7 @@ public partial class RoomsTests
 {
     private static readonly string[][] Floors =
     [
-        ["Geometry", "Quantities", "Validation", "Working"],
+        ["Geometry", "Quantities", "Validation", "Working", "Notebooks"],
         ["Materials", "Sections"],
         ["Tower", "Skin", "Standoffs", "Limbs", "Base"],
         ["Actions"],

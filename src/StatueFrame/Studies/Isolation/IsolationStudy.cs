@@ -11,6 +11,7 @@ namespace StatueFrame.Studies;
 /// the bars bear, and how far the skin moves. Thin bars pass a short blow on softened; the price is movement and stress.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class IsolationStudy
 {
     /// <summary>What every print says at its end.</summary>

@@ -10,6 +10,7 @@ namespace StatueFrame.Studies;
 /// The part is gone before the loads come: no shock of its loss. Choose situations and criteria for the damaged statue, as of
 /// accidental design situations. Immutable and safe to share between threads.
 /// </remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class RobustnessStudy
 {
     private RobustnessStudy(Statue statue, CheckSheet whole, ScreenedRemoval[] all, WorstRemoval[] worst, CheckSheet sheet)

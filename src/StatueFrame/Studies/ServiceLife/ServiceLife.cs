@@ -11,6 +11,7 @@ namespace StatueFrame.Studies;
 /// The checks of the family "metals" do not take part: they look at a design life of their own. Immutable and safe to share
 /// between threads.
 /// </remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class ServiceLife
 {
     private ServiceLife(Statue statue, ServiceLifeOptions options, IEnumerable<CheckLife> lives, IReadOnlyList<(double Years, CheckSheet? Sheet)> sheets, (double Years, string Text)? wornThrough)

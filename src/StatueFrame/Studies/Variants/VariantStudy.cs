@@ -9,6 +9,7 @@ namespace StatueFrame.Studies;
 /// row and stops no other.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads. The rows do not depend on the number of threads.</remarks>
+[TypeFormatterSource(typeof(NotebookText))]
 public sealed class VariantStudy
 {
     private VariantStudy(ValueList<VariantRow> rows) => Rows = rows;
