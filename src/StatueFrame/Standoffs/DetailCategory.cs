@@ -52,7 +52,8 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
     /// steel, and iron scatters more and is weaker across its grain. Test the iron in hand.
     /// </summary>
     public static DetailCategory PuddledIron { get; } = new(
-        "63, puddled iron with holes", 63.Megapascals, false, Source.Assumed("fatigue: puddled iron one category below riveted steel (71); no code, from memory"), true) { On = FatigueSection.Net };
+        "63, puddled iron with holes", 63.Megapascals, false, Source.Assumed("fatigue: puddled iron one category below riveted steel (71); no code, from memory"), true)
+    { On = FatigueSection.Net };
 
     /// <summary>The number of cycles of a range to failure; +∞ below the cut-off.</summary>
     /// <param name="range">Stress range; zero or more.</param>

@@ -49,7 +49,11 @@ public class TemperaturesTests
 
     private static HeatMovement Held => new()
     {
-        Skin = Copper.HalfHardR240.ThermalExpansion, Tower = 12.PpmPerKelvin, SkinChange = K(30), TowerChange = K(0), Distance = 1.Meters,
+        Skin = Copper.HalfHardR240.ThermalExpansion,
+        Tower = 12.PpmPerKelvin,
+        SkinChange = K(30),
+        TowerChange = K(0),
+        Distance = 1.Meters,
     };
 
     private static double Bow()
@@ -57,7 +61,11 @@ public class TemperaturesTests
         Statue mast = Validation.SmallStatue.Good.Statue with
         {
             Tower = new Tower { Levels = [new TowerLevel("base", 0.Meters), new TowerLevel("top", 6.Meters)], Segments = [Validation.SmallStatue.Mast] },
-            Skin = null, Standoffs = [], Limbs = [], Fittings = [], Points = [new NamedPoint("tip", "top")],
+            Skin = null,
+            Standoffs = [],
+            Limbs = [],
+            Fittings = [],
+            Points = [new NamedPoint("tip", "top")],
         };
         return -HotRing.Under(mast, Even(0) with { TowerSunRise = K(20), SunSide = 0.Degrees }).Of("tip").X.Millimeters;
     }

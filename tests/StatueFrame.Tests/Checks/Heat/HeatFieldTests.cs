@@ -154,7 +154,10 @@ public class HeatFieldTests
         Statue mast = SmallStatue.Good.Statue with
         {
             Tower = new Tower { Levels = [new TowerLevel("base", 0.Meters), new TowerLevel("mid", 3.Meters), new TowerLevel("top", 6.Meters)], Segments = [SmallStatue.Mast, SmallStatue.Mast] },
-            Skin = null, Standoffs = [], Limbs = [], Points = [new NamedPoint("tip", "top")],
+            Skin = null,
+            Standoffs = [],
+            Limbs = [],
+            Points = [new NamedPoint("tip", "top")],
         };
         foreach (double side in new[] { 0.0, 130 })
         {

@@ -1,5 +1,4 @@
 using StatueFrame.Analysis;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Checks.Heat;
 
