@@ -1,5 +1,4 @@
 using System.Globalization;
-using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
@@ -77,18 +76,6 @@ public sealed class BarResult
             Span<double> forces = stackalloc double[12];
             cases[worst.StressCase].ForcesOf(ring, bar, bandInStatue, StressAssumption, forces);
             return new BarForces(forces);
-        }
-    }
-
-    /// <summary>The force that goes with the worst stress at the skin end, without its part square to the skin.</summary>
-    internal Force AlongSkin
-    {
-        get
-        {
-            Span<double> f = stackalloc double[12];
-            cases[worst.StressCase].ForcesOf(ring, bar, bandInStatue, StressAssumption, f);
-            Vector3D force = bar.Bar.Place.Axes.ToGlobal(new Vector3D(f[6], f[7], f[8]));
-            return Force.FromNewtons((force - force.Dot(bar.Bar.Place.Outward) * bar.Bar.Place.Outward).Length);
         }
     }
 

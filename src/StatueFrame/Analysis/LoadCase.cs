@@ -233,6 +233,22 @@ public sealed class LoadCase
         return Math.Max(0, Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]))));
     }
 
+    /// <summary>The force on a bar's skin end without its part square to the skin, under the worse assumption, N.</summary>
+    internal double ForceAlongSkin(RingElement ring, BarModel bar, int bandInStatue)
+    {
+        Span<double> f = stackalloc double[FrameElement.Size];
+        Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
+        double worst = 0;
+        for (SkinAssumption skin = SkinAssumption.RigidRing; skin <= SkinAssumption.LimpSkin; skin++)
+        {
+            if (!ForcesOf(ring, bar, bandInStatue, skin, f))
+                continue;
+            var force = new Vector3D(f[6], f[7], f[8]);
+            worst = Math.Max(worst, (force - force.Dot(outward) * outward).Length);
+        }
+        return worst;
+    }
+
     /// <summary>
     /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
     /// axis meets, taper and cap, is shared by the strips' areas.

@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>
 /// Writes the checks of the standoffs' bolts, welds, saddles and clearances in one situation into a sheet: of every ring
-/// the bar that is worst for the check, each bar in the state of its own worst stress.
+/// the bar, the heading and the bound on the skin that are worst for the check.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class FixingSheet(StatueModel model, Criteria criteria, Response response, SheetLists lists)
@@ -20,27 +20,29 @@ internal sealed class FixingSheet(StatueModel model, Criteria criteria, Response
 
     public void Add()
     {
-        int firstBar = 0;
         foreach ((RingElement ring, int band) in model.Rings)
         {
             if (isStrength)
             {
-                AddEnd(ring, firstBar, atSkin: false);
-                AddEnd(ring, firstBar, atSkin: true);
-                AddSaddle(ring, firstBar);
+                AddEnd(ring, band, atSkin: false);
+                AddEnd(ring, band, atSkin: true);
+                AddSaddle(ring, band);
             }
             AddClearance(ring, band);
-            firstBar += ring.Bars.Length;
         }
         foreach (((string id, string title, string reason), List<string> where) in missing)
             lists.Checks.Add(Check.NotChecked(new CheckSubject(id, title, where.Count == 1 ? where[0] : Invariant($"{where[0]} and {where.Count - 1} more"), situation), reason, page));
     }
 
-    private void AddEnd(RingElement ring, int firstBar, bool atSkin)
+    private void AddEnd(RingElement ring, int band, bool atSkin)
     {
         string end = atSkin ? "skin" : "tower";
         if (Array.Exists(ring.Bars, bar => FixingOf(bar, atSkin) is null))
             Miss("bars.fixings", $"bolts or welds of standoffs, {end} end", $"they are not described (Standoff.{(atSkin ? nameof(Standoff.SkinFixing) : nameof(Standoff.TowerFixing))})", ring);
+        if (Array.TrueForAll(ring.Bars, bar => FixingOf(bar, atSkin) is null))
+            return;
+        IReadOnlyList<(int Bar, SkinAssumption Skin, double[] Forces)> states = new BarStates(response, ring, band, atSkin).All;
+        LoadedBar[] bars = [.. states.Select(s => Loaded(ring, s.Bar, s.Skin, s.Forces))];
         AddWorst<BoltedFixing>((bar, bolts, design) => FixingChecks.Bolts(bar, bolts, design, atSkin));
         AddWorst<BoltedFixing>((bar, bolts, design) => FixingChecks.Bearing(bar, bolts, design, atSkin));
         AddWorst<BoltedFixing>((bar, bolts, design) => FixingChecks.NetSection(bar, bolts, design, atSkin));
@@ -50,13 +52,12 @@ internal sealed class FixingSheet(StatueModel model, Criteria criteria, Response
         {
             Check? worst = null;
             BarDesign? used = null;
-            for (int i = 0; i < ring.Bars.Length; i++)
+            for (int i = 0; i < bars.Length; i++)
             {
-                if (FixingOf(ring.Bars[i], atSkin) is not T fixing)
+                if (FixingOf(ring.Bars[states[i].Bar], atSkin) is not T fixing)
                     continue;
-                LoadedBar bar = LoadedBar.Of(response.Bars[firstBar + i], situation);
-                BarDesign design = DesignFor(bar.Material);
-                Check found = check(bar, fixing, design);
+                BarDesign design = DesignFor(bars[i].Material);
+                Check found = check(bars[i], fixing, design);
                 if (IsWorse(found, worst))
                     (worst, used) = (found, design);
             }
@@ -70,18 +71,47 @@ internal sealed class FixingSheet(StatueModel model, Criteria criteria, Response
         }
     }
 
+    private LoadedBar Loaded(RingElement ring, int bar, SkinAssumption skin, double[] forces)
+    {
+        BarPlacement place = ring.Bars[bar].Bar.Place;
+        var ends = new BarForces(forces);
+        return new LoadedBar
+        {
+            Section = place.Standoff.Section,
+            Material = place.Standoff.Material,
+            Length = Length.FromMeters(place.Length),
+            TowerFixity = place.Standoff.TowerFixity,
+            SkinFixity = place.Standoff.SkinFixity,
+            Restraint = skin == SkinAssumption.LimpSkin ? BarRestraint.Free : BarRestraint.Sway,
+            AtTower = BarSectionForces.AtTower(ends),
+            AtSkin = BarSectionForces.AtSkin(ends),
+            Where = Where(ring, bar),
+            Situation = situation,
+        };
+    }
+
+    private static string Where(RingElement ring, int bar) => Invariant($"{ring.BandName}, bar {bar + 1}");
+
     /// <summary>Saddles that hold by friction; those that slide are looked at with heat.</summary>
-    private void AddSaddle(RingElement ring, int firstBar)
+    private void AddSaddle(RingElement ring, int band)
     {
         Check? worst = null;
-        for (int i = 0; i < ring.Bars.Length; i++)
+        foreach (BarModel bar in ring.Bars)
         {
-            Standoff standoff = ring.Bars[i].Bar.Place.Standoff;
+            Standoff standoff = bar.Bar.Place.Standoff;
             if (standoff.Slide != SaddleSlide.None)
+            {
                 Miss("bars.saddle-slip", "slip of a clamped saddle", "the saddles are meant to slide; heat.bar-stress counts their friction", ring);
-            else if (standoff.Saddle is null)
+                continue;
+            }
+            if (standoff.Saddle is not { } saddle)
+            {
                 Miss("bars.saddle-slip", "slip of a clamped saddle", $"the saddle is not described (Standoff.{nameof(Standoff.Saddle)})", ring);
-            else if (SaddleChecks.Slip(response.Bars[firstBar + i].AlongSkin, standoff.Saddle.Clamp, standoff.Saddle.Friction, standoff.Saddle.Faces, DesignFor(standoff.Material).GammaM3, response.Bars[firstBar + i].Where, situation) is var found && IsWorse(found, worst))
+                continue;
+            }
+            double along = response.Cases.Max(loadCase => loadCase.ForceAlongSkin(ring, bar, band));
+            Check found = SaddleChecks.Slip(Force.FromNewtons(along), saddle.Clamp, saddle.Friction, saddle.Faces, DesignFor(standoff.Material).GammaM3, Where(ring, bar.Index), situation);
+            if (IsWorse(found, worst))
                 worst = found;
         }
         if (worst is not null)
@@ -104,7 +134,7 @@ internal sealed class FixingSheet(StatueModel model, Criteria criteria, Response
             double inward = 0;
             foreach (LoadCase loadCase in response.Cases)
                 inward = Math.Max(inward, loadCase.Approach(ring, ring.Bars[i], band));
-            Check found = SaddleChecks.Clearance(clearance, Length.FromMeters(inward), Length.Zero, Invariant($"{ring.BandName}, bar {i + 1}"), situation);
+            Check found = SaddleChecks.Clearance(clearance, Length.FromMeters(inward), Length.Zero, Where(ring, i), situation);
             if (IsWorse(found, worst))
                 worst = found;
         }

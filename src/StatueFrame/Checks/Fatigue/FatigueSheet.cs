@@ -118,7 +118,7 @@ internal sealed class FatigueSheet
             lists.Checks.Add(FatigueChecks.Miner(blocks, years, detail, gammaMf, where, situation));
             lists.Checks.Add(FatigueChecks.RangeLimit(blocks, bar.Bar.Place.Standoff.Material, detail, where, situation));
             lists.Assume(BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.StainlessSteel && detail.IsOfSteel ? [.. assumptions, stainless] : assumptions, firstCheck);
-            double lasts = FatigueChecks.LifeInYears(blocks, years, detail, gammaMf);
+            double lasts = years / (lists.Checks[firstCheck].Demand ?? 0);
             if (Extremes.Exceeds(-lasts, -shortest) || (double.IsPositiveInfinity(shortest) && double.IsFinite(lasts)))
                 (shortest, at) = (lasts, where);
         }
@@ -170,8 +170,8 @@ internal sealed class FatigueSheet
             candidates.RemoveAll(c => DetailOf(ring.Bars[c.Bar]) == detail && c.Ranges.IsCoveredBy(ranges));
             candidates.Add((i, ranges));
         }
-        if (candidates.Count == 0)
-            return null;
+        if (candidates.Count <= 1)
+            return candidates.Count == 0 ? null : candidates[0];
         double[] damages = [.. candidates.Select(c => FatigueChecks.Damage(Blocks(c.Ranges), DetailOf(ring.Bars[c.Bar])!, gammaMf))];
         bool anyHarm = Array.Exists(damages, D => D > 0);
         return candidates[Enumerable.Range(0, damages.Length).ToArray().FirstGreatest(i => anyHarm ? damages[i] : candidates[i].Ranges.Gust)];

@@ -85,13 +85,17 @@ internal sealed class HeatSheet
         foreach ((RingElement ring, int band) in model.Rings)
         {
             Check? stress = null, deflection = null, travel = null;
+            Standoff first = ring.Bars[0].Bar.Place.Standoff;
+            bool alike = first.Slide == SaddleSlide.None && Array.TrueForAll(ring.Bars, b => ReferenceEquals(b.Bar.Place.Standoff, first));
+            int most = response.BarEnvelope.WorstOfRing(firstBar, ring.Bars.Length) - firstBar;
             for (int i = 0; i < ring.Bars.Length; i++)
             {
                 BarModel bar = ring.Bars[i];
                 BarResult result = response.Bars[firstBar + i];
                 Standoff standoff = result.Standoff;
                 BarDesign design = BarDesign.For(standoff.Material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction };
-                KeepWorse(ref stress, HeatChecks.BarStress(WithFriction(ring, bar, result, band), design));
+                if (!alike || i == most)
+                    KeepWorse(ref stress, HeatChecks.BarStress(WithFriction(ring, bar, result, band), design));
                 KeepWorse(ref deflection, HeatChecks.Deflection(result.Deflection, result.Length, result.Where, situation));
                 if (standoff.Slide == SaddleSlide.None)
                     continue;
