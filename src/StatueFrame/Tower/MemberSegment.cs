@@ -21,6 +21,9 @@ public sealed record MemberSegment : TowerSegment
     /// </summary>
     public Angle Roll { get; init; }
 
+    /// <summary>How its lower end is joined to what stands below; null when it is not described, which leaves it unchecked.</summary>
+    public TubeJoint? LowerJoint { get; init; }
+
     internal Section SectionAt(double t) => TopSection is null ? Section : Section.Blend(TopSection, t);
 
     internal override PlanCurve? OutlineAt(bool top) =>
@@ -34,5 +37,6 @@ public sealed record MemberSegment : TowerSegment
             v.Add(nameof(TopSection), $"must have the shape of the lower section ({Section.GetType().Name}), is {TopSection.GetType().Name}", "A member tapers between two sections of one shape.");
         v.Required(Material)?.Validate(v.At(nameof(Material)));
         v.Within(Roll, Roll.Degrees, -360, 360);
+        LowerJoint?.Validate(v.At(nameof(LowerJoint)), Section);
     }
 }

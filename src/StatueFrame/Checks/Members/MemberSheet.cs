@@ -133,6 +133,20 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
         }
         if (worst is not null)
             lists.Checks.Add(MemberChecks.Bending(worst, design));
+        AddTubeJoint(body, segment, member, design);
+    }
+
+    /// <summary>The lower joint of a tube in its worst load case.</summary>
+    private void AddTubeJoint(BodyModel body, SegmentModel segment, MemberSegment member, BarDesign design)
+    {
+        if (member is not { LowerJoint: { } joint, Section: Tube tube })
+            return;
+        LoadedMember[] cases = [.. response.Cases.Select(loadCase =>
+        {
+            SectionForce forces = loadCase.SectionForcesOf(segment).Bottom;
+            return Loaded(body, segment, member, tube, forces, double.Hypot(forces.MomentX.NewtonMeters, forces.MomentY.NewtonMeters), 0, "bottom", loadCase);
+        })];
+        lists.Checks.Add(TubeJointChecks.Joint(cases.FirstGreatest(c => TubeJointChecks.Utilization(null, c, joint, design)), joint, design));
     }
 
     private LoadedMember Loaded(BodyModel body, SegmentModel segment, MemberSegment member, Section section, SectionForce forces, double strong, double weak, string end, LoadCase loadCase)
@@ -163,7 +177,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
         string family = FamilyOf(body);
         NotChecked("splices", "splices of legs", "splices are not described", s => s is LatticeSegment { LegSplice: null });
         NotChecked("joints", "joints of braces", "joints are not described", s => s is LatticeSegment { BraceJoint: null });
-        NotChecked("tube-joints", "joints of tubes and masts", "joints between tubes are not part of the description", s => s is MemberSegment);
+        NotChecked("tube-joints", "joints of tubes and masts", "their joints are not described, or are not of round tubes", s => s is MemberSegment { LowerJoint: null } or MemberSegment { Section: not Tube });
         NotChecked("core", "strength of a core given by its stiffness", "its strength is not described", s => s is CoreSegment);
 
         void NotChecked(string name, string title, string reason, Func<TowerSegment, bool> lacks)

@@ -6,45 +6,37 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of sheet, armature and seams into a sheet.</summary>
 /// <remarks>For one thread; used once a situation.</remarks>
-internal sealed class SkinSheet(StatueModel model, Criteria criteria, SheetLists lists, string situation)
+internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situation)
 {
     private static readonly Assumption fraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
 
     private readonly SkinDesign design = criteria.Skin;
 
-    /// <summary>The situation's local pressures on the trunk's bands, factors included.</summary>
+    /// <summary>The situation's local pressures on a body's bands, factors included.</summary>
+    /// <param name="body">The trunk or a limb.</param>
     /// <param name="pressures">Inward and suction of each band, Pa, and what they rest on.</param>
-    public void AddBands(IReadOnlyList<(double Inward, double Suction, ValueList<Assumption> Assumptions)> pressures)
+    public void AddBands(BodyModel body, IReadOnlyList<(double Inward, double Suction, ValueList<Assumption> Assumptions)> pressures)
     {
-        BodyModel trunk = model.Bodies[0];
-        Skin skin = trunk.Skin!;
-        PlateBending? known = skin.Armature is { } a ? PanelOf(skin, a, trunk.Bands[0].MidThickness, "", null).Bending : null;
-        for (int i = 0; i < trunk.Bands.Length; i++)
+        Skin skin = body.Skin!;
+        PlateBending? known = skin.Armature is { } a ? PanelOf(skin, a, body.Bands[0].MidThickness, "", null).Bending : null;
+        for (int i = 0; i < body.Bands.Length; i++)
         {
             int firstCheck = lists.Checks.Count;
             (double inward, double suction, ValueList<Assumption> assumptions) = pressures[i];
-            SkinBand band = trunk.Bands[i];
-            string where = trunk.BandName(i);
+            SkinBand band = body.Bands[i];
+            string where = body.BandName(i);
             if (skin.Armature is { } armature)
                 AddBand(skin, armature, band, where, Pressure.FromPascals(inward), Pressure.FromPascals(suction), known!);
             if (skin.SheetSeam is { } seam)
                 AddSeam(skin, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction));
             lists.Assume([.. assumptions, .. Assumed()], firstCheck);
         }
-        foreach (BodyModel limb in model.Bodies.Skip(1).Where(body => body.Bands.Length > 0))
-        {
-            const string Reason = "local pressures on limbs are not worked out";
-            if (limb.Skin!.Armature is not null)
-                lists.Checks.Add(Check.NotChecked(new CheckSubject("sheet.panel-bending", "stress in a panel of sheet", limb.Name, situation), Reason, Source.En1991_1_4("7.9.1")));
-            if (limb.Skin.SheetSeam is not null)
-                lists.Checks.Add(Check.NotChecked(new CheckSubject("seams.shear", "rivets of a seam in shear", limb.Name, situation), Reason, Source.En1991_1_4("7.9.1")));
-        }
     }
 
     /// <summary>What depends on the description alone: denting, sag, frequency, buckling, and the rules for rivets; once a statue.</summary>
     public static void AddAtRest(StatueModel model, Criteria criteria, SheetLists lists)
     {
-        var sheet = new SkinSheet(model, criteria, lists, "");
+        var sheet = new SkinSheet(criteria, lists, "");
         foreach (BodyModel body in model.Bodies.Where(b => b.Bands.Length > 0))
             sheet.AddAtRest(body);
     }
