@@ -15,7 +15,7 @@ internal sealed class HeatSheet
     private const double SkinFraction = 1 / 1.5;
 
     private static readonly Source page = Source.Assumed("heat");
-    private static readonly Assumption ownSide = new("strain of the skin round a band", "each point moves from the band's center by the temperature of its own side", page);
+    private static readonly Assumption thinRing = new("strain of the skin round a band", "bends a thin ring of even stiffness, each height by itself, no more than it must to close", page);
     private static readonly Assumption barChange = new("temperature of standoffs", "mean of skin and tower", page);
     private static readonly Assumption untied = new("growth of the skin along its axis", "each band by itself, as neither seams nor joints are described", page);
     private static readonly Assumption skinFraction = new("allowable stress of a skin held against heat", "yield or proof strength / 1.5", Source.CommonPractice);
@@ -63,7 +63,7 @@ internal sealed class HeatSheet
 
     private IEnumerable<Assumption> Assumptions()
     {
-        yield return ownSide;
+        yield return thinRing;
         yield return barChange;
         if (heat.Fields.Any(f => f.Body.Skin!.Joints is null && !f.Body.HasSeams && f.Body.Bands.Length > 1))
             yield return untied;
