@@ -24,7 +24,8 @@ internal static class StatueNotChecked
             yield return ("bars.strut", "buckling of standoffs as struts", "no strength situation was given");
             if (done.All(check => check.Id is not ("bars.bolts" or "bars.welds")))
                 yield return ("bars.fixings", "bolts or welds of standoffs", "no strength situation was given");
-            yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
+            if (model.Rings.Any(r => Array.Exists(r.Ring.Bars, bar => bar.Bar.Place.Standoff.Slide == SaddleSlide.None)))
+                yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
             yield return ("heat.bar-stress", "heat movement of skin against tower", "no situation has a temperature action");
         }
         if (model.Bodies.Any(b => b.Bands.Length > 0))
