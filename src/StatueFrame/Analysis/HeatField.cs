@@ -51,6 +51,32 @@ internal sealed class HeatField
     /// <summary>How much warmer tower and inner structure are, K.</summary>
     public double TowerChange => actions.Sum(a => a.Factor * ((TemperatureAction)a.Action).TowerChange.Kelvins);
 
+    /// <summary>
+    /// The skin's change on the side of a band where its strain differs most from that of the tower, K, and the tower's
+    /// expansion, 1/K.
+    /// </summary>
+    public (double Skin, double TowerExpansion) MostHeld(BodyModel body, int band)
+    {
+        Vector3D center = body.BandPlaces[band].Center;
+        double alpha = ExpansionOf(body), tower = TowerGrowth.ExpansionOf(body.Tower.Segments[0], (TemperatureAction)actions[0].Action), skin = 0, most = -1;
+        for (int i = 0; i < Directions; i++)
+        {
+            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Directions);
+            double there = SkinChange(center, body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0))), apart = Math.Abs(alpha * there - tower * TowerChange);
+            if (apart > most)
+                (skin, most) = (there, apart);
+        }
+        return (skin, tower);
+    }
+
+    /// <summary>The temperature of a band's skin beyond that at which it would be as long as the tower, on its worst side, K.</summary>
+    public double MostBeyondTower(BodyModel body, int band)
+    {
+        (double skin, double towerExpansion) = MostHeld(body, band);
+        double alpha = ExpansionOf(body);
+        return alpha > 0 ? skin - towerExpansion * TowerChange / alpha : 0;
+    }
+
     /// <summary>Adds the loads, in balance among themselves, by which the heat drives the frame.</summary>
     public void AddLoads(Span<double> nodal)
     {

@@ -35,6 +35,8 @@ internal static class StatueNotChecked
             yield return ("seams.shear", "rivets of a seam in shear", "no strength situation has wind");
             yield return ("bars.local", "standoff alone under the local pressure on its strip", "no strength situation has wind");
         }
+        if (model.Bodies.Any(b => b.Skin?.SheetSeam is { HeatRestraint: > 0 }))
+            yield return ("seams.heat", "heat held back at a seam", "no situation has a temperature action");
         if (model.BareSlices.FirstOrDefault(s => !s.HasShape) is { } shapeless)
             yield return ("wind.bare", "wind on tower that no skin covers", $"the shape of the core between {shapeless.Lower.Name} and {shapeless.Upper.Name} of the {shapeless.Body.Name} is not known; give both levels a plan");
         yield return ("wind.vortex", "vortex shedding", "no situation has wind on a skin");
