@@ -9,8 +9,17 @@ public class SheetChecksTests
 {
     private const string Plates = "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.";
 
+    private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., Table 11.4, case 1a, ν = 0.3";
+
     public static IEnumerable<PublishedValue> Rows =>
     [
+        .. new[] { (1, 0.2874, 0.0444), (1.2, 0.3762, 0.0616), (1.4, 0.4530, 0.0770), (1.6, 0.5172, 0.0906), (1.8, 0.5688, 0.1017), (2, 0.6102, 0.1110), (3, 0.7134, 0.1335), (4, 0.7410, 0.1400), (5, 0.7476, 0.1417) }
+            .SelectMany(r => new PublishedValue[]
+            {
+                new($"stress of a supported plate 1:{r.Item1}, β", Roark, r.Item2, "-", 1e-3, () => 6 * PlateBending.Of(r.Item1, 0.3, PanelEdges.Supported).MiddleShort),
+                new($"deflection of a supported plate 1:{r.Item1}, α", Roark, r.Item3, "-", 5e-3, () => 12 * 0.91 * PlateBending.Of(r.Item1, 0.3, PanelEdges.Supported).Deflection),
+            }),
+        new("deflection of a clamped square plate", "NAFEMS LE5 after Timoshenko and Woinowsky-Krieger, as given in a solver's verification pages (solver-docs.pages.dev)", 0.00126, "q a⁴/D", 5e-3, () => PlateBending.Of(1, 0.3, PanelEdges.Clamped).Deflection),
         .. Supported(1.0, 0.00406, 0.0479, 0.0479),
         .. Supported(1.5, 0.00772, 0.0812, 0.0498),
         .. Supported(2.0, 0.01013, 0.1017, 0.0464),
