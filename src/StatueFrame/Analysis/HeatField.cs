@@ -51,6 +51,32 @@ internal sealed class HeatField
     /// <summary>How much warmer tower and inner structure are, K.</summary>
     public double TowerChange => actions.Sum(a => a.Factor * ((TemperatureAction)a.Action).TowerChange.Kelvins);
 
+    /// <summary>
+    /// The skin's change on the side of a band where its strain differs most from that of the tower, K, and the tower's
+    /// expansion, 1/K.
+    /// </summary>
+    public (double Skin, double TowerExpansion) MostHeld(BodyModel body, int band)
+    {
+        Vector3D center = body.BandPlaces[band].Center;
+        double alpha = ExpansionOf(body), tower = TowerGrowth.ExpansionOf(body.Tower.Segments[0], (TemperatureAction)actions[0].Action), skin = 0, most = -1;
+        for (int i = 0; i < Directions; i++)
+        {
+            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Directions);
+            double there = SkinChange(center, body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0))), apart = Math.Abs(alpha * there - tower * TowerChange);
+            if (apart > most)
+                (skin, most) = (there, apart);
+        }
+        return (skin, tower);
+    }
+
+    /// <summary>The temperature of a band's skin beyond that at which it would be as long as the tower, on its worst side, K.</summary>
+    public double MostBeyondTower(BodyModel body, int band)
+    {
+        (double skin, double towerExpansion) = MostHeld(body, band);
+        double alpha = ExpansionOf(body);
+        return alpha > 0 ? skin - towerExpansion * TowerChange / alpha : 0;
+    }
+
     /// <summary>Adds the loads, in balance among themselves, by which the heat drives the frame.</summary>
     public void AddLoads(Span<double> nodal)
     {
@@ -64,12 +90,12 @@ internal sealed class HeatField
         }
         foreach (BodyModel body in model.Bodies.Where(b => b.HasSeams))
         {
-            double alpha = ExpansionOf(body);
             var nodes = body.BandPlaces.Select(p => p.Node).ToHashSet();
             foreach (SeamElement seam in model.Frame.Elements.ToArray().OfType<SeamElement>().Where(s => nodes.Contains(s.Start)))
             {
                 load.Clear();
-                seam.AddLoad((at, outward) => alpha * SkinChange(at, outward), load);
+                (double[] strain, double mean) = StrainRound(body, seam.Edge, seam.Elevation);
+                seam.AddLoad(strain, mean, load);
                 Scatter(seam, load, nodal);
             }
         }
@@ -118,22 +144,48 @@ internal sealed class HeatField
         if (body.Bands.Length == 0)
             return;
         foreach (RingElement ring in body.Rings)
-            bars[ring] = Array.ConvertAll(ring.Bars, bar => OnRing(body, ring, bar));
+        {
+            (double[] strain, double mean) = StrainRound(body, ring.Outline, body.Axes.ToLocal(ring.Bars[0].Bar.Place.SkinEnd).Z);
+            bool even = Array.TrueForAll(strain, e => e == strain[0]) || ring.Outline.Area <= 0;
+            HeatedRing? shape = even ? null : new HeatedRing(ring.Outline, Array.ConvertAll(strain, e => e - mean));
+            bars[ring] = Array.ConvertAll(ring.Bars, bar => OnRing(body, ring, bar, mean, shape));
+        }
         foreach (SkinField field in SkinField.Of(body))
             Balance(field);
     }
 
-    /// <summary>What a bar on a rigid ring meets; alone, what it meets across the axis.</summary>
-    private BarHeat OnRing(BodyModel body, RingElement ring, BarModel bar)
+    /// <summary>What a bar meets on a ring that is free to move as a whole; alone, what it meets across the axis.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="ring">The ring.</param>
+    /// <param name="bar">The bar.</param>
+    /// <param name="mean">The skin's mean strain round the ring.</param>
+    /// <param name="shape">What the strain beyond the mean makes of the ring; null for nothing.</param>
+    private BarHeat OnRing(BodyModel body, RingElement ring, BarModel bar, double mean, HeatedRing? shape)
     {
         BarPlacement place = bar.Bar.Place;
         (Vector3D move, Vector3D turn, double towerStrain) = Tower.At(ring.Level);
         Vector3D level = model.PlaceOf(ring.Level).Center, p = place.SkinEnd, t = place.TowerEnd, axis = body.Axes.Axes.Z;
         double T = SkinChange(p, place.Outward);
-        Vector3D skin = ExpansionOf(body) * T * (p - body.BandPlaces[ring.Band].Center);
+        (Vector3D bent, double bentTurn) = shape?.At(place.Position) ?? default;
+        Vector3D arm = p - body.BandPlaces[ring.Band].Center;
+        Vector3D skin = mean * arm + (ExpansionOf(body) * T - mean) * arm.Dot(axis) * axis + body.Axes.Axes.ToGlobal(bent);
         Vector3D own = towerStrain * (t - level) + place.Standoff.Material.ThermalExpansion.PerKelvin * 0.5 * (T + TowerChange) * (p - t);
         Vector3D alone = skin - skin.Dot(axis) * axis - own - (move + turn.Cross(p - level)).Dot(axis) * axis;
-        return new BarHeat(skin - own - move - turn.Cross(p - level), -turn, alone);
+        return new BarHeat(skin - own - move - turn.Cross(p - level), bentTurn * axis - turn, alone);
+    }
+
+    /// <summary>The skin's free strain on each edge of an outline across a body's axis, and its mean.</summary>
+    private (double[] PerEdge, double Mean) StrainRound(BodyModel body, PlanCurve outline, double z)
+    {
+        double alpha = ExpansionOf(body), sum = 0, perimeter = 0;
+        var strain = new double[outline.Count];
+        for (int i = 0; i < strain.Length; i++)
+        {
+            (Vector3D middle, Vector3D outward, double length) = body.Axes.Edge(outline, i, z);
+            strain[i] = alpha * SkinChange(middle, outward);
+            (sum, perimeter) = (sum + strain[i] * length, perimeter + length);
+        }
+        return (strain, perimeter > 0 ? sum / perimeter : strain[0]);
     }
 
     /// <summary>Adds the growth of a field along the axis to its bars, from where their forces along the axis, each alone, are in balance.</summary>

@@ -34,6 +34,9 @@ internal sealed class RingElement : FrameElement
     /// <summary>The bars that hold the band.</summary>
     public BarModel[] Bars { get; }
 
+    /// <summary>The skin's outline where the bars meet it, in the body's axes.</summary>
+    public required PlanCurve Outline { get; init; }
+
     /// <summary>Bars that hang from the level and hold nothing.</summary>
     public BarPlacement[] Loose { get; init; } = [];
 

@@ -69,6 +69,7 @@ internal sealed class RingPlacer(
             prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,
             levels[ring.Level], bandPlaces[ring.Band])
         {
+            Outline = ring.Outline,
             Loose = [.. ring.Bars.Where((_, i) => ring.Ring.Loose.Contains(i + 1) && !ring.Ring.Missing.Contains(i + 1)).Select(bar => bar.Moved(axes.Axes, axes.Origin))],
         };
     }

@@ -10,18 +10,16 @@ internal sealed class SeamElement : FrameElement
     private readonly double[] stiffness = new double[Size * Size];
     private readonly SeamStiffness seams;
     private readonly BodyAxes axes;
-    private readonly PlanCurve edge;
-    private readonly double elevation;
-    private readonly Place lower, upper;
+        private readonly Place lower, upper;
 
     public SeamElement(SeamStiffness seams, BodyAxes axes, PlanCurve edge, double elevation, Place lower, Place upper)
         : base(lower.Node, upper.Node)
     {
-        (this.seams, this.axes, this.edge, this.elevation, this.lower, this.upper) = (seams, axes, edge, elevation, lower, upper);
+        (this.seams, this.axes, Edge, Elevation, this.lower, this.upper) = (seams, axes, edge, elevation, lower, upper);
         Span<double> b = stackalloc double[Size];
-        for (int i = 0; i < edge.X.Length; i++)
+        for (int i = 0; i < edge.Count; i++)
         {
-            (Vector3D at, _, double length) = Piece(i);
+            (Vector3D at, _, double length) = axes.Edge(edge, i, elevation);
             for (int spring = 0; spring < 3; spring++)
             {
                 double k = Spring(spring, length, at, b);
@@ -34,20 +32,29 @@ internal sealed class SeamElement : FrameElement
         }
     }
 
+    /// <summary>The line that both bands share, in the body's axes.</summary>
+    public PlanCurve Edge { get; }
+
+    /// <summary>The line's height along the body's axis, m.</summary>
+    public double Elevation { get; }
+
     /// <summary>
     /// Adds the loads (12 values) by which a strain of the skin, the same below and above the seam, drives the frame: the
-    /// edges of the two bands would overlap by the strain times the distance of their centers.
+    /// edges of the two bands would overlap by the strain times the distance of their centers. Across the axis only the mean
+    /// strain counts, as what is uneven bends both edges alike.
     /// </summary>
-    /// <param name="strain">The skin's free strain at a point with its outward normal.</param>
+    /// <param name="strain">The skin's free strain on each piece of the line.</param>
+    /// <param name="mean">Its mean.</param>
     /// <param name="load12">The loads on the two nodes.</param>
-    public void AddLoad(Func<Vector3D, Vector3D, double> strain, Span<double> load12)
+    public void AddLoad(ReadOnlySpan<double> strain, double mean, Span<double> load12)
     {
         Span<double> b = stackalloc double[Size];
         Vector3D closer = lower.Center - upper.Center;
-        for (int i = 0; i < edge.X.Length; i++)
+        double along = closer.Dot(axes.Axes.Z);
+        for (int i = 0; i < Edge.Count; i++)
         {
-            (Vector3D at, Vector3D outward, double length) = Piece(i);
-            Vector3D apart = strain(at, outward) * closer;
+            (Vector3D at, _, double length) = axes.Edge(Edge, i, Elevation);
+            Vector3D apart = mean * closer + (strain[i] - mean) * along * axes.Axes.Z;
             for (int spring = 0; spring < 3; spring++)
             {
                 double k = Spring(spring, length, at, b), stretch = Direction(spring).Dot(apart);
@@ -61,16 +68,6 @@ internal sealed class SeamElement : FrameElement
     {
         for (int i = 0; i < stiffness.Length; i++)
             k[i] += stiffness[i];
-    }
-
-    /// <summary>The middle, the outward normal and the length of a piece of the edge.</summary>
-    private (Vector3D At, Vector3D Outward, double Length) Piece(int i)
-    {
-        ReadOnlySpan<double> x = edge.X, y = edge.Y;
-        int j = i + 1 == x.Length ? 0 : i + 1;
-        double dx = x[j] - x[i], dy = y[j] - y[i], length = Math.Sqrt(dx * dx + dy * dy);
-        Vector3D at = axes.ToGlobal(new Vector3D(0.5 * (x[i] + x[j]), 0.5 * (y[i] + y[j]), elevation));
-        return (at, length > 0 ? axes.Axes.ToGlobal(new Vector3D(dy / length, -dx / length, 0)) : Vector3D.Zero, length);
     }
 
     private Vector3D Direction(int spring) => spring switch { 0 => axes.Axes.Z, 1 => axes.Axes.X, _ => axes.Axes.Y };

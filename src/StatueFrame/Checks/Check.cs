@@ -22,7 +22,7 @@ public sealed record Check
     }
 
     /// <summary>What is checked, and where.</summary>
-    public CheckSubject Subject { get; }
+    public CheckSubject Subject { get; private init; }
 
     /// <summary>The kind of check, as in "bars.bending".</summary>
     public string Id => Subject.Id;
@@ -122,6 +122,9 @@ public sealed record Check
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
         return new Check(subject, Dimension.Number, source, null) { Verdict = Verdict.NotChecked, Reason = reason };
     }
+
+    /// <summary>The same numbers under another subject, as the worst of several checks that stands for all.</summary>
+    internal Check About(CheckSubject subject) => this with { Subject = subject };
 
     /// <summary>The same check, resting on more inputs that nobody gave; each counts once.</summary>
     /// <param name="inputs">Each in words with its value.</param>

@@ -29,6 +29,9 @@ internal sealed class SheetLists
     /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
     public HashSet<WindAction> WindsAcross { get; } = [];
 
+    /// <summary>The heat of the situation that is being written; null without.</summary>
+    public HeatField? Heat { get; set; }
+
     /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
     public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
 

@@ -24,6 +24,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     public void Add()
     {
         int firstCheck = lists.Checks.Count;
+        lists.Heat = response.Heat;
         lists.Assumptions.AddRange(response.Situation.Factors);
         if (response.Situation.Ice is { } ice)
             assumedInputs.AddRange(ice.Assumptions());

@@ -24,7 +24,8 @@ internal static class StatueNotChecked
             yield return ("bars.strut", "buckling of standoffs as struts", "no strength situation was given");
             if (done.All(check => check.Id is not ("bars.bolts" or "bars.welds")))
                 yield return ("bars.fixings", "bolts or welds of standoffs", "no strength situation was given");
-            yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
+            if (model.Rings.Any(r => Array.Exists(r.Ring.Bars, bar => bar.Bar.Place.Standoff.Slide == SaddleSlide.None)))
+                yield return ("bars.saddle-slip", "slip of a clamped saddle", "no strength situation was given");
             yield return ("heat.bar-stress", "heat movement of skin against tower", "no situation has a temperature action");
         }
         if (model.Bodies.Any(b => b.Bands.Length > 0))
@@ -34,6 +35,8 @@ internal static class StatueNotChecked
             yield return ("seams.shear", "rivets of a seam in shear", "no strength situation has wind");
             yield return ("bars.local", "standoff alone under the local pressure on its strip", "no strength situation has wind");
         }
+        if (model.Bodies.Any(b => b.Skin?.SheetSeam is { HeatRestraint: > 0 }))
+            yield return ("seams.heat", "heat held back at a seam", "no situation has a temperature action");
         if (model.BareSlices.FirstOrDefault(s => !s.HasShape) is { } shapeless)
             yield return ("wind.bare", "wind on tower that no skin covers", $"the shape of the core between {shapeless.Lower.Name} and {shapeless.Upper.Name} of the {shapeless.Body.Name} is not known; give both levels a plan");
         yield return ("wind.vortex", "vortex shedding", "no situation has wind on a skin");

@@ -7,8 +7,21 @@ public class AngleBarTests
     private const string Unequal = "EN 10056-1 section tables of rolled unequal angles (with fillet and rounded toes), as reproduced in public tables, 65×50×5";
     private const string Equal = "EN 10056-1 section tables of rolled equal angles (with fillet and rounded toes), 100×100×10";
 
+    private const string L8 = "AISC Shapes Database v15.0, L8×6×3/4 (rolled, with fillet), as quoted in a published verification of AISC 360-22 (docs.bentley.com)";
+    private const string L200 = "SCI P363, UKA 200×200×24 (rolled, with fillet), as quoted by fppengineering.com, Design of steel angles, worked example";
+
     public static IEnumerable<PublishedValue> Rows =>
     [
+        new("angle 8×6×¾ in: area", L8, 9.94, "in²", 5e-3, () => American.Area.SquareInches),
+        new("angle 8×6×¾ in: I about the strong principal axis", L8, 77.8, "in⁴", 0.02, () => American.StrongInertia.InchesToTheFourth),
+        new("angle 8×6×¾ in: I about the weak principal axis", L8, 16.6, "in⁴", 0.02, () => American.WeakInertia.InchesToTheFourth),
+        new("angle 8×6×¾ in: weak radius of gyration", L8, 1.29, "in", 0.01, () => American.WeakRadiusOfGyration.Inches),
+        new("angle 8×6×¾ in: tan of the turn of the axes", L8, 0.550, "-", 0.01, () => Math.Tan(American.PrincipalRotation.Radians)),
+        new("angle 200×200×24: area", L200, 90.6, "cm²", 0.01, () => British.Area.SquareCentimeters),
+        new("angle 200×200×24: centroid", L200, 5.84, "cm", 0.01, () => British.CentroidAlongLongLeg.Centimeters),
+        new("angle 200×200×24: I_u", L200, 5280, "cm⁴", 0.02, () => British.StrongInertia.CentimetersToTheFourth),
+        new("angle 200×200×24: I_v", L200, 1380, "cm⁴", 0.03, () => British.WeakInertia.CentimetersToTheFourth),
+        new("angle 200×200×24: i_v", L200, 3.90, "cm", 0.015, () => British.WeakRadiusOfGyration.Centimeters),
         new("angle 65×50×5: area", Unequal, 5.54, "cm²", 0.01, () => L65.Area.SquareCentimeters),
         new("angle 65×50×5: centroid along the long leg", Unequal, 1.99, "cm", 0.02, () => L65.CentroidAlongLongLeg.Centimeters),
         new("angle 65×50×5: centroid along the short leg", Unequal, 1.25, "cm", 0.02, () => L65.CentroidAlongShortLeg.Centimeters),
@@ -22,6 +35,8 @@ public class AngleBarTests
         new("angle 100×100×10: I_v", Equal, 73.0, "cm⁴", 0.025, () => L100.WeakInertia.CentimetersToTheFourth, ValueKind.FromMemory),
     ];
 
+    private static readonly AngleBar American = new(8.Inches, 6.Inches, 0.75.Inches);
+    private static readonly AngleBar British = new(200.Millimeters, 24.Millimeters);
     private static readonly AngleBar L65 = new(65.Millimeters, 50.Millimeters, 5.Millimeters);
     private static readonly AngleBar L100 = new(100.Millimeters, 10.Millimeters);
 

@@ -92,8 +92,8 @@ public class AnyInputTests
             Interlocked.Increment(ref sheets);
             return sheet.Results.All(line => double.IsFinite(line.Value)) && sheet.Checks.All(IsSound)
                 && !sheet.Print(allChecks: true).Contains("NaN");
-        }, iter: 300);
-        Assert.True(sheets > 40 && refused > 40, $"{sheets} sheets, {refused} refused");
+        }, iter: 140);
+        Assert.True(sheets > 18 && refused > 18, $"{sheets} sheets, {refused} refused");
     }
 
     private static SmallStatue Changed((int Index, double Factor, int Count)[] list)

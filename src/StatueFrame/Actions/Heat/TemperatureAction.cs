@@ -6,9 +6,9 @@ namespace StatueFrame;
 /// <summary>
 /// Heat or cold: how much warmer skin and tower are than when they were fitted together. The skin's change is
 /// T = SkinChange + ByHeight(z) + SunRise · max(0, n·s), with the skin's outward normal n across its body's axis and the
-/// direction s to the sun: round an upright body a cosine over the lit half. Every point of a band moves from the band's
-/// center by the strain of its own side; standoffs have the mean of their two ends. The loads that follow are in balance
-/// among themselves.
+/// direction s to the sun: round an upright body a cosine over the lit half. A band grows from its
+/// center by its mean strain and bends as a thin ring with a warm side does; along the axis each side grows by its own
+/// strain. Standoffs have the mean of their two ends. The loads that follow are in balance among themselves.
 /// </summary>
 /// <remarks>
 /// Immutable and safe to share between threads. Helpers for temperatures: <see cref="En1991Temperatures"/>. Source of

@@ -38,7 +38,7 @@ public static class FixingChecks
         });
     }
 
-    /// <summary>The flat in bearing and tear-out at its worst bolt hole.</summary>
+    /// <summary>The flat in bearing at its worst bolt hole; under AISC with the tear-out of that bolt, as J3.10 has both in one.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="fixing">Its bolts.</param>
     /// <param name="design">Rules and factors.</param>
@@ -53,6 +53,32 @@ public static class FixingChecks
             return Check.NotChecked(subject, reason, source);
         return Check.Of(subject, Dimension.Force, source, w =>
             (BoltForces.Of(w, fixing, f, bar.b).Shear, BoltStrength.Bearing(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, design)));
+    }
+
+    /// <summary>
+    /// Tear-out: the worst bolt through the end or an edge of the flat, and all bolts together with a block of the flat by
+    /// the axial pull. EN 1993-1-8: two planes from hole to edge at f_y/√3, and (3.9), its part in tension halved (3.10) where a
+    /// moment or a shear makes it eccentric. AISC 360: 1.2 l_c t F_u, and block shear with U_bs = 0.5 or 1.
+    /// </summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="fixing">Its bolts.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <param name="atSkin">True for the skin end.</param>
+    /// <exception cref="ArgumentException">An input is out of range.</exception>
+    public static Check TearOut(LoadedBar bar, BoltedFixing fixing, BarDesign design, bool atSkin = false)
+    {
+        CheckSubject subject = Subject(bar, fixing, design, atSkin, "bars.tear-out", "tear-out of a standoff at its bolts");
+        Source source = design.IsAisc ? TearOutStrength.Aisc : TearOutStrength.En;
+        FlatForces f = Forces(bar, atSkin);
+        if ((Reason(fixing, f, design) ?? design.Uncovered) is { } reason)
+            return Check.NotChecked(subject, reason, source);
+        return Check.Of(subject, Dimension.Number, source, w =>
+        {
+            double F_v = BoltForces.Of(w, fixing, f, bar.b).Shear, N_t = w.Given("N_t", Math.Max(0, f.N), Dimension.Force, "axial pull");
+            double R_1 = TearOutStrength.OneBolt(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, design);
+            double R_n = TearOutStrength.Block(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, TearOutStrength.IsEccentric(f), design);
+            return (w.Let("u", Math.Max(F_v / R_1, N_t / R_n), Dimension.Number, source), 1);
+        });
     }
 
     /// <summary>

@@ -48,39 +48,50 @@ internal sealed class ConcreteInteraction
         (double compression, double tension) = AxialRange;
         if (N >= compression || N <= tension)
             return 0;
-        double at = Math.Atan2(my, mx), low = at - Math.PI / 2, high = at + Math.PI / 2;
-        (double X, double Y) m = default;
+        double at = Math.Atan2(my, mx), scale = (compression - tension) * plan.Reach(1, 0);
+        (double sin, double cos) = Math.SinCos(at);
         // With N fixed the resisted moments bound a convex figure whose normal turns with the direction of bending.
-        for (int i = 0; i < 50; i++)
+        (double X, double Y) m = default;
+        Crossing(at - Math.PI / 2, at + Math.PI / 2, 1e-12 * scale, angle =>
         {
-            double middle = 0.5 * (low + high);
-            m = Resisted(N, middle);
-            if (m.Y * Math.Cos(at) - m.X * Math.Sin(at) > 0)
-                high = middle;
-            else
-                low = middle;
-        }
-        return m.X * Math.Cos(at) + m.Y * Math.Sin(at);
+            m = Resisted(N, angle);
+            return m.Y * cos - m.X * sin;
+        });
+        return m.X * cos + m.Y * sin;
     }
 
     /// <summary>The moments at the limit strains when the section bends towards an angle, with the axial force N.</summary>
     private (double X, double Y) Resisted(double N, double angle)
     {
         (double sin, double cos) = Math.SinCos(angle);
-        double top = plan.Reach(cos, sin), bottom = -plan.Reach(-cos, -sin), low = 0, high = 3;
-        (double, double, double) found = default;
-        for (int i = 0; i < 60; i++)
+        double top = plan.Reach(cos, sin), bottom = -plan.Reach(-cos, -sin);
+        (double N, double X, double Y) found = default;
+        Crossing(0, 3, 1e-13 * (Math.Abs(N) + f_cd * plan.Whole.A), s =>
         {
-            double s = 0.5 * (low + high);
             (double over, double under) = LimitStrains(s);
             double slope = (over - under) / (top - bottom);
             found = Forces(under - slope * bottom, slope * cos, slope * sin);
-            if (found.Item1 < N)
-                low = s;
+            return found.N - N;
+        });
+        return (found.X, found.Y);
+    }
+
+    /// <summary>Comes to where a function that rises crosses zero, and leaves it evaluated there: false position, halved as Illinois does, every third step in the middle.</summary>
+    private static void Crossing(double low, double high, double near, Func<double, double> f)
+    {
+        double below = f(low), above = f(high);
+        int side = 0;
+        for (int i = 0; i < 200 && high - low > 1e-15 * (Math.Abs(low) + Math.Abs(high)); i++)
+        {
+            double x = i % 3 == 2 || !(below < 0 && above > 0) ? 0.5 * (low + high) : (low * above - high * below) / (above - below);
+            double value = f(x);
+            if (Math.Abs(value) <= near)
+                return;
+            if (value > 0)
+                (high, above, below, side) = (x, value, side > 0 ? below / 2 : below, 1);
             else
-                high = s;
+                (low, below, above, side) = (x, value, side < 0 ? above / 2 : above, -1);
         }
-        return (found.Item2, found.Item3);
     }
 
     /// <summary>Strains of the far edges from pure tension (0) by pivots A (to 1), B (to 2) and C (to 3, even compression).</summary>

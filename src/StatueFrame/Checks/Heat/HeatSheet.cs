@@ -15,10 +15,11 @@ internal sealed class HeatSheet
     private const double SkinFraction = 1 / 1.5;
 
     private static readonly Source page = Source.Assumed("heat");
-    private static readonly Assumption ownSide = new("strain of the skin round a band", "each point moves from the band's center by the temperature of its own side", page);
+    private static readonly Assumption thinRing = new("strain of the skin round a band", "bends a thin ring of even stiffness, each height by itself, no more than it must to close", page);
     private static readonly Assumption barChange = new("temperature of standoffs", "mean of skin and tower", page);
     private static readonly Assumption untied = new("growth of the skin along its axis", "each band by itself, as neither seams nor joints are described", page);
     private static readonly Assumption skinFraction = new("allowable stress of a skin held against heat", "yield or proof strength / 1.5", Source.CommonPractice);
+    private static readonly Assumption heldByTower = new("what holds the sheets at seams against heat", "keeps to the tower's length, on the side of the band that differs most", page);
     private static readonly Assumption noFriction = new("friction of sliding saddles", "none, as it is not described", page);
 
     private readonly StatueModel model;
@@ -58,12 +59,14 @@ internal sealed class HeatSheet
         AddJoints();
         foreach (BodyModel body in model.Bodies.Where(b => b.Rings.Length > 0))
             AddRestraint(body);
+        foreach (BodyModel body in model.Bodies.Where(b => b.Skin?.SheetSeam is { HeatRestraint: > 0 }))
+            AddSeams(body, body.Skin!, body.Skin!.SheetSeam!);
         lists.Assume(Assumptions(), firstCheck);
     }
 
     private IEnumerable<Assumption> Assumptions()
     {
-        yield return ownSide;
+        yield return thinRing;
         yield return barChange;
         if (heat.Fields.Any(f => f.Body.Skin!.Joints is null && !f.Body.HasSeams && f.Body.Bands.Length > 1))
             yield return untied;
@@ -185,26 +188,34 @@ internal sealed class HeatSheet
         lists.Assume([skinFraction], firstCheck);
     }
 
+    /// <summary>The seam of a body that is worst off with the part of the heat that it holds.</summary>
+    private void AddSeams(BodyModel body, Skin skin, RivetedSeam seam)
+    {
+        BarDesign rules = SkinSheet.SeamDesign(skin, criteria.Skin);
+        Check? worst = null;
+        for (int i = 0; i < body.Bands.Length; i++)
+        {
+            SkinBand band = body.Bands[i];
+            KeepWorse(ref worst, SeamChecks.Heat(
+                seam, skin.Material, Length.FromMeters(band.MidThickness), TemperatureDelta.FromKelvins(heat.MostBeyondTower(body, i)),
+                Length.FromMeters(band.Top - band.Bottom), rules, body.BandName(i), situation));
+        }
+        int firstCheck = lists.Checks.Count;
+        lists.Checks.Add(worst!);
+        lists.Assume(criteria.Skin.StressFraction is null ? [heldByTower, SkinSheet.StressFraction] : [heldByTower], firstCheck);
+    }
+
     private Check Restraint(BodyModel body, int index, double along, double around)
     {
         SkinBand band = body.Bands[index];
         Skin skin = body.Skin!;
-        Vector3D center = body.BandPlaces[index].Center;
-        double T_tower = heat.TowerChange, alpha_tower = TowerGrowth.ExpansionOf(body.Tower.Segments[0], (TemperatureAction)response.Situation.Actions[0].Action);
-        double T = 0, most = -1, alpha = HeatField.ExpansionOf(body);
-        for (int i = 0; i < 16; i++)
-        {
-            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / 16);
-            double there = heat.SkinChange(center, body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0)));
-            if (Math.Abs(alpha * there - alpha_tower * T_tower) > most)
-                (T, most) = (there, Math.Abs(alpha * there - alpha_tower * T_tower));
-        }
+        (double T, double alpha_tower) = heat.MostHeld(body, index);
         var movement = new HeatMovement
         {
             Skin = skin.Material.ThermalExpansion,
             Tower = CoefficientOfThermalExpansion.FromPerKelvin(alpha_tower),
             SkinChange = TemperatureDelta.FromKelvins(T),
-            TowerChange = TemperatureDelta.FromKelvins(T_tower),
+            TowerChange = TemperatureDelta.FromKelvins(heat.TowerChange),
             Distance = Length.Zero,
         };
         return HeatChecks.Restraint(

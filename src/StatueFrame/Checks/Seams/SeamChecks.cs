@@ -109,6 +109,28 @@ public static class SeamChecks
             return (F_t, w.Let("F_tR", Math.Min(B_p, f_t * A), Dimension.Force));
         });
 
+    /// <summary>The worst of shear, bearing and net section of a seam by the part of the heat that it holds, and by the sheet that hangs on it.</summary>
+    /// <param name="seam">The seam; its <see cref="RivetedSeam.HeatRestraint"/> is the part that is held.</param>
+    /// <param name="sheet">The sheet's metal.</param>
+    /// <param name="thickness">The sheet's thickness.</param>
+    /// <param name="heat">The temperature of the sheet beyond that at which it would fit what holds it; the sign does not matter.</param>
+    /// <param name="hanging">Height of sheet that hangs on the seam.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <param name="where">Where it is.</param>
+    /// <param name="situation">Name of the situation.</param>
+    /// <exception cref="InvalidStatueException">The seam has problems.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    public static Check Heat(RivetedSeam seam, Material sheet, Length thickness, TemperatureDelta heat, Length hanging, BarDesign design, string where = "", string situation = "")
+    {
+        Validate(seam, thickness);
+        CheckInput.Within(heat.Kelvins, -400, 400, nameof(heat));
+        CheckInput.NotNegative(hanging.Meters, nameof(hanging));
+        SeamForces forces = SeamForces.Of(Pressure.Zero, Length.Zero, Length.Zero, hanging, sheet, thickness, heat, seam.HeatRestraint);
+        Check[] ways = [Shear(seam, sheet, thickness, forces, design, where, situation), Bearing(seam, sheet, thickness, forces, design, where, situation), NetSection(seam, sheet, thickness, forces, design, where, situation)];
+        Check worst = ways.MaxBy(way => way.Utilization ?? double.PositiveInfinity)!;
+        return worst.About(new CheckSubject("seams.heat", $"heat held back at a seam: {worst.Title}", where, situation));
+    }
+
     /// <summary>Least and greatest pitch and least edge distance, as the worst ratio.</summary>
     /// <param name="seam">The seam.</param>
     /// <param name="thickness">The sheet's thickness.</param>

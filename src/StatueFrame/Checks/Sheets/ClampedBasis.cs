@@ -70,7 +70,7 @@ internal sealed class ClampedBasis
     }
 
     /// <summary>Values and two derivatives of all functions at a point: Legendre's recurrence, then the product rule.</summary>
-    private static void Fill(Span<(double F, double D, double DD)> at, double x)
+    public static void Fill(Span<(double F, double D, double DD)> at, double x)
     {
         double g = (1 - x * x) * (1 - x * x), dg = -4 * x * (1 - x * x), ddg = 12 * x * x - 4;
         (double p, double d, double dd) before = (1, 0, 0), now = (x, 1, 0);

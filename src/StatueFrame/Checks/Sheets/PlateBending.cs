@@ -14,9 +14,17 @@ internal sealed class PlateBending
 {
     private const double StripRatio = 6;
 
+    private readonly LargePlate?[] large = new LargePlate?[2];
+
     private PlateBending()
     {
     }
+
+    private double Ratio { get; init; }
+
+    private double Nu { get; init; }
+
+    private PanelEdges Edges { get; init; }
 
     /// <summary>Deflection at the middle over q b⁴/D.</summary>
     public double Deflection { get; private init; }
@@ -43,6 +51,10 @@ internal sealed class PlateBending
         return edges == PanelEdges.Supported ? Supported(r, nu) : Clamped(r, nu);
     }
 
+    /// <summary>The plate by large-deflection theory; found once.</summary>
+    /// <param name="held">True when the edges cannot draw in.</param>
+    public LargePlate Large(bool held) => large[held ? 1 : 0] ??= new LargePlate(this, Ratio, Nu, Edges, held);
+
     private static PlateBending Supported(double ratio, double nu)
     {
         const int Terms = 60;
@@ -58,6 +70,9 @@ internal sealed class PlateBending
         }
         return new PlateBending
         {
+            Ratio = ratio,
+            Nu = nu,
+            Edges = PanelEdges.Supported,
             Deflection = w,
             MiddleShort = m_short,
             MiddleLong = m_long,
@@ -107,6 +122,9 @@ internal sealed class PlateBending
         const double Fourth = 1.0 / 16, Square = 1.0 / 4;
         return new PlateBending
         {
+            Ratio = ratio,
+            Nu = nu,
+            Edges = PanelEdges.Clamped,
             Deflection = Fourth * (point * c),
             MiddleShort = -Square * (bentShort * c + nu * (bentLong * c)),
             MiddleLong = -Square * (bentLong * c + nu * (bentShort * c)),

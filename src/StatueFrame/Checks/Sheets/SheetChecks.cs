@@ -9,8 +9,13 @@ public static class SheetChecks
     /// <summary>Part of the classical buckling pressure of a curved panel that is counted on.</summary>
     private const double ArchReserve = 0.5;
 
-    private static readonly Source plates = new("Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.", "30, 44 and chapter 13; stretching after von Kármán, one shape");
+    /// <summary>Deflection over thickness up to which stress is known to a few percent everywhere.</summary>
+    private const double Assured = 4;
+
+    private static readonly Source plates = new("Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.", "30, 44");
+    private static readonly Source large = new("von Kármán's equations with Airy's function by cosines, as Levy, NACA Report 737", "see the theory page on sheets");
     private static readonly Source arch = new("Timoshenko and Gere, Theory of Elastic Stability, 2nd ed.", "7.6: hinged arch under pressure, q_cr = D/R³ (π²/α² − 1)");
+    private static readonly Source snap = new("shallow arch between hinges, exact path", "see the theory page on sheets");
     private static readonly Source limits = Source.CommonPractice;
     private static readonly Source collapse = new("Johnson and Mellor, Engineering Plasticity", "load at the middle of a plate: 2π M_p supported, 4π M_p clamped, from memory");
     private static readonly Source buckling = new("Timoshenko and Gere, Theory of Elastic Stability, 2nd ed.", "9.2, k = 4 supported, 6.97 clamped; curved part NASA SP-8007");
@@ -30,15 +35,10 @@ public static class SheetChecks
         CheckInput.Within(stressFraction, 0.05, 1, nameof(stressFraction));
         return Check.Of(panel.Subject("sheet.panel-bending", "stress in a panel of sheet"), Dimension.Stress, plates, w =>
         {
-            double sigma_in, sigma_out;
-            using (w?.Part("Pressure"))
-                sigma_in = Stress(w, panel, q_in, true);
-            using (w?.Part("Suction"))
-                sigma_out = Stress(w, panel, q_out, false);
-            w.Given(sigma_in, Dimension.Stress, "under pressure");
-            w.Given(sigma_out, Dimension.Stress, "under suction");
+            double sigma = Greatest(w, panel, q_in, q_out, Stress);
+            w.Given(sigma, Dimension.Stress, "greatest stress");
             double f_y = w.Given("f_y", panel.f_y, Dimension.Stress, "proof strength"), fraction = w.Given("fraction", stressFraction, Dimension.Number);
-            return (w.Let("sigma", Math.Max(sigma_in, sigma_out), Dimension.Stress, plates), w.Let("allowed", fraction * f_y, Dimension.Stress));
+            return (sigma, w.Let("allowed", fraction * f_y, Dimension.Stress));
         });
     }
 
@@ -56,15 +56,10 @@ public static class SheetChecks
         CheckInput.Within(limit, 1e-4, 0.5, nameof(limit));
         return Check.Of(panel.Subject("sheet.panel-deflection", "deflection of a panel of sheet"), Dimension.SmallLength, limits, w =>
         {
-            double w_in, w_out;
-            using (w?.Part("Pressure"))
-                w_in = Deflection(w, panel, q_in, true);
-            using (w?.Part("Suction"))
-                w_out = Deflection(w, panel, q_out, false);
+            double deflection = Greatest(w, panel, q_in, q_out, Deflection);
+            w.Given(deflection, Dimension.SmallLength, "greatest deflection");
             double b = w.Given("b", panel.Short, Dimension.SmallLength, "shorter side"), share = w.Given("share", limit, Dimension.Number);
-            w.Given(w_in, Dimension.SmallLength);
-            w.Given(w_out, Dimension.SmallLength);
-            return (w.Let("w", Math.Max(w_in, w_out), Dimension.SmallLength, plates), w.Let("allowed", share * b, Dimension.SmallLength));
+            return (deflection, w.Let("allowed", share * b, Dimension.SmallLength));
         });
     }
 
@@ -171,25 +166,45 @@ public static class SheetChecks
     /// <summary>The deflection of a flat panel under pressure, m.</summary>
     internal static double FlatDeflection(Working? w, SheetPanel panel, double q)
     {
-        Tell(w, panel, q);
-        double C = w.Given("C", panel.Bending.Deflection, Dimension.Number, "deflection factor", plates), b = panel.Short, D = panel.D;
-        double w_1 = w.Let("w_1", C * q * b * b * b * b / D, Dimension.SmallLength, plates, "by bending alone");
-        double deflection = q == 0 ? 0 : PlateStretching.Deflection(q / w_1, panel.Stretching.Cubic, q);
-        return w.Given("w", deflection, Dimension.SmallLength, "with stretching: root of q w/w₁ + k₃ w³ = q", plates);
+        double t = panel.t, W = Large(w, panel, q).Deflection;
+        w.Given(W, Dimension.Number, "greatest deflection over t", large);
+        return w.Let("w", W * t, Dimension.SmallLength, large, "bending and stretching");
     }
 
     private static double FlatStress(Working? w, SheetPanel panel, double q)
     {
-        double deflection = FlatDeflection(w, panel, q), b = panel.Short, t = panel.t;
-        double q_b = w.Given("q_b", deflection * panel.D / (panel.Bending.Deflection * b * b * b * b), Dimension.Pressure, "part of the pressure carried by bending");
-        double m = w.Given("m", panel.Bending.MiddleShort, Dimension.Number, "moment factor at the middle", plates);
-        double S = w.Given("S", panel.Stretching.MiddleStress * deflection * deflection, Dimension.Stress, "stretching at the middle");
-        double middle = w.Let("middle", 6 * m * q_b * b * b / (t * t) + S, Dimension.Stress, plates);
-        if (panel.Edges == PanelEdges.Supported)
-            return middle;
-        double m_e = w.Given("m_e", panel.Bending.LongEdge, Dimension.Number, "moment factor at the longer edge", plates);
-        double S_e = w.Given("S_e", Math.Max(0, panel.Stretching.EdgeStress * deflection * deflection), Dimension.Stress, "stretching at the edge");
-        return w.Let("stress", Math.Max(middle, 6 * m_e * q_b * b * b / (t * t) + S_e), Dimension.Stress, plates);
+        (double W, double S) = Large(w, panel, q);
+        (double E, double b, double t) = (panel.E, panel.Short, panel.t);
+        double m = w.Given("m", Math.Max(panel.Bending.MiddleShort, panel.Bending.LongEdge), Dimension.Number, "greatest moment factor by bending alone", plates);
+        w.Let("sigma_1", 6 * m * q * b * b / (t * t), Dimension.Stress, plates, "by bending alone; not used");
+        w.Given(S, Dimension.Number, "greatest principal stress over E t²/b²", large);
+        if (W > Assured)
+            w?.Note($"Beyond {Assured} thicknesses stress near the corners is known to 15 % only.");
+        return w.Let("stress", S * E * t * t / (b * b), Dimension.Stress, large, "bending and stretching");
+    }
+
+    private static (double Deflection, double Stress) Large(Working? w, SheetPanel panel, double q)
+    {
+        Tell(w, panel, q);
+        (double b, double t, double E, double D) = (panel.Short, panel.t, panel.E, panel.D);
+        double Q = w.Let("Q", q * b * b * b * b / (E * t * t * t * t), Dimension.Number, large, "load number"), C = w.Given("C", panel.Bending.Deflection, Dimension.Number, "deflection factor", plates);
+        w.Let("w_1", C * q * b * b * b * b / D, Dimension.SmallLength, plates, "by bending alone; not used");
+        return panel.Bending.Large(panel.EdgesHeldInPlane).Under(Q);
+    }
+
+    /// <summary>What is greater of pressure and suction; a flat panel does not tell them apart.</summary>
+    private static double Greatest(Working? w, SheetPanel panel, double inward, double suction, Func<Working?, SheetPanel, double, bool, double> of)
+    {
+        if (!MayActAsShell(panel))
+        {
+            using (w?.Part(inward >= suction ? "Pressure" : "Suction"))
+                return of(w, panel, Math.Max(inward, suction), inward >= suction);
+        }
+        double found;
+        using (w?.Part("Pressure"))
+            found = of(w, panel, inward, true);
+        using (w?.Part("Suction"))
+            return Math.Max(found, of(w, panel, suction, false));
     }
 
     private static double Stress(Working? w, SheetPanel panel, double q, bool isInward)
@@ -211,19 +226,27 @@ public static class SheetChecks
         return w.Let("w", Math.Min(flat, q * R * R / (E * t)), Dimension.SmallLength, arch, "membrane of the curved sheet");
     }
 
+    private static bool MayActAsShell(SheetPanel panel) => panel.Radius is not null && panel.EdgesHeldInPlane;
+
     /// <summary>True when curvature carries: edges held in plane, and inward pressure well below that at which the arch gives way.</summary>
     private static bool ActsAsShell(Working? w, SheetPanel panel, double q, bool isInward)
     {
-        if (panel.Radius is not { } radius || !panel.EdgesHeldInPlane)
+        if (!MayActAsShell(panel) || !isInward)
+            return MayActAsShell(panel);
+        (double E, double t) = (panel.E, panel.t);
+        double R = w.Given("R", panel.Radius!.Value.Meters, Dimension.Length, "radius"), D = panel.D, b = w.Given("b", panel.Width.Meters, Dimension.SmallLength, "arc");
+        double alpha = w.Given("alpha", b / (2 * R), Dimension.Angle, "half the angle of the panel");
+        double q_cr = w.Let("q_cr", D / (R * R * R) * Math.Max(0, Math.PI * Math.PI / (alpha * alpha) - 1), Dimension.Pressure, arch, "the arch sways");
+        double snaps = ArchSnap.Pressure(b * b / (R * t), panel.nu);
+        if (double.IsPositiveInfinity(snaps))
+        {
+            w?.Note("Too flat an arch to snap through: taken as flat.");
             return false;
-        if (!isInward)
-            return true;
-        double R = w.Given("R", radius.Meters, Dimension.Length, "radius"), D = panel.D;
-        double alpha = w.Given("alpha", panel.Width.Meters / (2 * R), Dimension.Angle, "half the angle of the panel");
-        double q_cr = w.Let("q_cr", D / (R * R * R) * Math.Max(0, Math.PI * Math.PI / (alpha * alpha) - 1), Dimension.Pressure, arch);
+        }
+        w.Given(snaps, Dimension.Number, "pressure over E t⁴/b⁴ at which the shallow arch snaps through or sways", snap);
+        q_cr = w.Let("q_cr", Math.Min(q_cr, snaps * E * t * t * t * t / (b * b * b * b)), Dimension.Pressure, snap);
         double reserve = w.Given("reserve", ArchReserve, Dimension.Number, "part of it that is counted on", limits);
-        // A rise below the thickness is no arch.
-        return q <= reserve * q_cr && panel.Width.Meters * panel.Width.Meters / (8 * R) > panel.t;
+        return q <= reserve * q_cr;
     }
 
     private static double NaturalFrequency(Working? w, SheetPanel panel)

@@ -64,8 +64,6 @@ public sealed record SheetPanel
 
     internal PlateBending Bending => KnownBending ?? (bending ??= PlateBending.Of(Long / Short, nu, Edges));
 
-    internal PlateStretching Stretching => PlateStretching.Of(Long, Short, t, E, nu, Edges, EdgesHeldInPlane);
-
     internal CheckSubject Subject(string id, string title) => new(id, title, Where, Situation);
 
     internal void Validate()

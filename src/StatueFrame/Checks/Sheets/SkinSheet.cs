@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 /// <remarks>For one thread; used once a situation.</remarks>
 internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situation)
 {
-    private static readonly Assumption fraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
+    internal static readonly Assumption StressFraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
 
     private readonly SkinDesign design = criteria.Skin;
 
@@ -83,19 +83,18 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
 
     private void AddSeam(Skin skin, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction)
     {
-        BarDesign rules = BarDesign.For(skin.Material, design.SeamCode) with { AllowableFraction = Fraction };
+        BarDesign rules = SeamDesign(skin, design);
         Length thickness = Length.FromMeters(band.MidThickness), width = skin.Armature?.Spacing ?? Length.FromMeters(band.Top - band.Bottom);
-        double heat = skin.SheetSeam!.HeatRestraint;
+        double heat = seam.HeatRestraint > 0 ? lists.Heat?.MostBeyondTower(model.Bodies[0], band.Index) ?? 0 : 0;
         SeamForces forces = SeamForces.Of(
-            greater, Length.FromMeters(band.MidOutline.Perimeter / (2 * Math.PI)), width, Length.FromMeters(band.Top - band.Bottom), skin.Material, thickness);
+            greater, Length.FromMeters(band.MidOutline.Perimeter / (2 * Math.PI)), width, Length.FromMeters(band.Top - band.Bottom), skin.Material, thickness,
+            TemperatureDelta.FromKelvins(heat), seam.HeatRestraint);
         SeamForces outward = SeamForces.Of(suction, Length.Zero, width, Length.Zero, skin.Material, thickness);
         forces = forces with { Outward = outward.Outward };
         lists.Checks.Add(SeamChecks.Shear(seam, skin.Material, thickness, forces, rules, where, situation));
         lists.Checks.Add(SeamChecks.Bearing(seam, skin.Material, thickness, forces, rules, where, situation));
         lists.Checks.Add(SeamChecks.NetSection(seam, skin.Material, thickness, forces, rules, where, situation));
         lists.Checks.Add(SeamChecks.PullThrough(seam, skin.Material, thickness, forces, rules, where, situation));
-        if (heat > 0)
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("seams.heat", "heat held back at a seam", where, situation), "the held heat of seams is checked by SeamForces.Of with a temperature", Source.Assumed("seams")));
     }
 
     private SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, PlateBending? known) => new()
@@ -112,11 +111,17 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
         KnownBending = known,
     };
 
-    private double Fraction => design.StressFraction ?? 1 / 1.5;
+    /// <summary>Rules and factors for the seams of a skin.</summary>
+    internal static BarDesign SeamDesign(Skin skin, SkinDesign design) =>
+        BarDesign.For(skin.Material, design.SeamCode) with { AllowableFraction = FractionOf(design) };
+
+    private double Fraction => FractionOf(design);
+
+    private static double FractionOf(SkinDesign design) => design.StressFraction ?? 1 / 1.5;
 
     private IEnumerable<Assumption> Assumed()
     {
         if (design.StressFraction is null)
-            yield return fraction;
+            yield return StressFraction;
     }
 }

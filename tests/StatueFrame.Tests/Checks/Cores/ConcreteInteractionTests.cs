@@ -69,7 +69,7 @@ public class ConcreteInteractionTests
         double x = depth * D, slope = 0.0035 / x;
         double Strain(double at) => 0.0035 - slope * (D / 2 - at);
         double Law(double e) => e <= 0 ? 0 : 20e6 * (e >= 0.002 ? 1 : 1 - Math.Pow(1 - e / 0.002, 2));
-        (double N, double X, _) = Fibers.Sum(section, 800, (px, _) => Law(Strain(px)));
+        (double N, double X, _) = Fibers.Sum(section, 500, (px, _) => Law(Strain(px)));
         foreach (ReinforcingBar bar in ring.Bars)
         {
             double F = Math.PI / 4 * 0.025 * 0.025 * Math.Clamp(200e9 * Strain(bar.X.Meters), -500e6 / 1.15, 500e6 / 1.15);

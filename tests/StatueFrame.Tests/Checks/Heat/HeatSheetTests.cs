@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Tests.Validation;
 using UnitsNet;
@@ -74,6 +75,38 @@ public class HeatSheetTests
         // Fields 0–4 m and 4–12 m, balanced about 2 m and 8 m: 2 m and 4 m of skin meet, their middles part by 6 m of tower.
         Assert.Equal(HotRing.Copper * 30 * 6 - HotRing.Steel * 10 * 6, joint.Demand!.Value, 1e-6);
         Assert.Equal(joint.Demand > 0.002 ? Verdict.Fail : Verdict.Pass, joint.Verdict);
+    }
+
+    private static Statue Seamed(double restraint) => SmallStatue.Good.Statue with
+    {
+        Skin = SmallStatue.Body with { SheetSeam = Seam with { HeatRestraint = restraint } },
+    };
+
+    private static RivetedSeam Seam => new() { Rivet = Rivet.Of(6.Millimeters, Copper.HalfHardR240), Pitch = 30.Millimeters, EdgeDistance = 12.Millimeters };
+
+    [Fact]
+    public void Seams_hold_the_part_of_the_heat_that_they_are_said_to_hold()
+    {
+        var even = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(20), TowerChange = TemperatureDelta.FromKelvins(5) };
+        var heat = new Situation { Name = "hot", Actions = [new SelfWeight(), 1.5 * even] };
+        Check held = Assert.Single(SheetOf(Seamed(0.3), heat).Checks, c => c.Id == "seams.heat");
+        Material sheet = SmallStatue.Body.Material;
+        double alpha = sheet.ThermalExpansion.PerKelvin, t = SmallStatue.Body.Thickness.Meters, strain = 1.5 * (alpha * 20 - 12e-6 * 5);
+        double hanging = sheet.Density.KilogramsPerCubicMeter * SelfWeight.Gravity * t;
+        StatueModel model = StatueModel.Build(Seamed(0.3));
+        double most = model.Bodies[0].Bands.Max(b => 0.3 * sheet.YoungsModulus.Pascals * strain * t + hanging * (b.Top - b.Bottom));
+        Assert.Equal(most * 0.030, held.Demand!.Value, 0.01 * most * 0.030);
+        Assert.DoesNotContain(SheetOf(Seamed(0), heat).Checks, c => c.Id == "seams.heat");
+        Assert.Contains("temperature action", Assert.Single(SheetOf(Seamed(0.3), SmallStatue.Storm).Checks, c => c.Id == "seams.heat").Reason);
+    }
+
+    [Fact]
+    public void Wind_and_heat_add_at_seams()
+    {
+        double Shear(Statue statue, Situation situation) => SheetOf(statue, situation).Checks.Where(c => c.Id == "seams.shear" && c.Demand is not null).Max(c => c.Demand!.Value);
+        double slides = Shear(Seamed(0), hot), holds = Shear(Seamed(0.5), hot), windOnly = Shear(Seamed(0.5), hot with { Actions = [1.35 * new SelfWeight(), 0.9 * SmallStatue.Wind] });
+        Assert.True(holds > 2 * slides);
+        Assert.Equal(slides, windOnly, 1e-9 * slides);
     }
 
     [Fact]

@@ -9,6 +9,15 @@ public class MemberChecksTests
 {
     private const double Inch = 0.0254, Ksi = 6.894757293e6, Kip = 4448.2216;
     private const string Manual = "AISC Steel Construction Manual, 14th ed., Table 4-22, available critical stress for F_y = 50 ksi";
+    private const string Scan = "AISC Steel Construction Manual, 14th ed., Table 4-22, as reproduced (scribd.com/document/391690390)";
+    private const string Lrfd2 = "AISC Manual of Steel Construction LRFD, 2nd ed., Table 3-36, F_y = 36 ksi, φ = 0.85, as reproduced (pdfslide.tips)";
+    private const string Chs = "CHS capacity check to EN 1993-1-1, printed example: 76×2, S355, 10 m (ecalcubox.com)";
+    private const string F9 = "AISC Design Examples 14.0, F.9: pipe 8 x-strong, 35 ksi, as quoted by docs.bentley.com";
+    private const string H5 = "AISC Design Examples 14.0, H.5A: HSS6×4×¼, 46 ksi, as quoted by docs.bentley.com";
+    private const string E9 = "AISC Design Examples 14.0, E.9: HSS12×10×3/8, 46 ksi, K 0.8, 20 ft (round corners), as quoted by docs.bentley.com";
+    private const string Braces = "Wind braces, manual calculation by EN 1993-1-8, 3.10.3: L70×7, S355 with f_u 470, two M16-8.8, e₁ 40, e₂ 35, p₁ 80 (steelynx)";
+    private const string D2 = "AISC Design Examples, D.2: L4×4×½, A36, four ¾ in bolts at 3 in";
+    private const string Gordon = "Rankine-Gordon formula for wrought columns of 250 MPa, 1/9000 pinned, as given by engineersedge.com, worked by hand";
     private const string Shapes = "AISC shapes database, 14th ed.; rolled, with fillets";
 
     private static readonly Material a992 = StructuralSteel.S355 with { Name = "steel 50 ksi", YoungsModulus = Pressure.FromPascals(29000 * Ksi), ShearModulus = Pressure.FromPascals(11200 * Ksi), YieldStrength = Pressure.FromPascals(50 * Ksi), UltimateStrength = Pressure.FromPascals(65 * Ksi) };
@@ -18,6 +27,32 @@ public class MemberChecksTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
+        .. new[] { (35, 20, 30.9, 20.5), (36, 20, 31.7, 21.1), (42, 20, 36.9, 24.5), (46, 20, 40.3, 26.8), (50, 20, 43.7, 29.1), (35, 24, 30.6, 20.3), (50, 24, 43.1, 28.7) }.SelectMany(r => new PublishedValue[]
+        {
+            new($"φF_cr at KL/r {r.Item2}, {r.Item1} ksi", Scan, r.Item3, "ksi", 2e-3, () => CriticalStress(r.Item2, r.Item1)),
+            new($"F_cr/Ω at KL/r {r.Item2}, {r.Item1} ksi", Scan, r.Item4, "ksi", 3e-3, () => CriticalStress(r.Item2, r.Item1, DesignCode.AiscAsd)),
+        }),
+        .. new[] { (50, 26.83), (79, 22.03), (100, 18.08), (119, 14.52), (150, 9.48), (199, 5.39) }.Select(r =>
+            new PublishedValue($"φF_cr at KL/r {r.Item1}, 36 ksi, φ 0.85", Lrfd2, r.Item2, "ksi", 1.5e-3, () => 0.85 / 0.9 * CriticalStress(r.Item1, 36))),
+        new("CHS 76×2: area", Chs, 464.96, "mm²", 2e-5, () => 1e6 * chs.Properties.A),
+        new("CHS 76×2: elastic modulus", Chs, 8381.44, "mm³", 1e-5, () => 1e9 * chs.Properties.Wy),
+        new("CHS 76×2: plastic modulus", Chs, 10954.7, "mm³", 1e-5, () => 1e9 * MemberSection.Plastic(chs).Strong),
+        new("CHS 76×2: class", Chs, 2, "-", 0, () => MemberSlenderness.Class(chs, 355e6)),
+        new("CHS 76×2: shear area", Chs, 296, "mm²", 1e-3, () => 1e6 * MemberSection.ShearAndTorsion(chs).ShearArea),
+        new("CHS 76×2: moment resistance", Chs, 3.89, "kN·m", 1.3e-3, () => 1e-3 * MemberSection.MomentsEn(null, Strut(chs, 10)).Strong),
+        new("CHS 76×2: buckling resistance, curve a", Chs, 6.34, "kN", 8e-4, () => 1e-3 * MemberChecks.Compression(Strut(chs, 10), en with { Curve = BucklingCurve.A }).Capacity!.Value),
+        new("pipe 8 x-strong: bending, LRFD", F9, 81.4, "kip·ft", 1.5e-3, () => 0.9 * XStrong()),
+        new("pipe 8 x-strong: bending, ASD", F9, 54.1, "kip·ft", 1.5e-3, () => XStrong() / 1.67),
+        new("HSS6×4×¼: torsion, LRFD", H5, 251, "kip·in", 3e-3, () => 0.9 * 0.6 * 46 * Twisting(6, 4, 0.233)),
+        new("HSS6×4×¼: torsion, ASD", H5, 167, "kip·in", 3e-3, () => 0.6 * 46 * Twisting(6, 4, 0.233) / 1.67),
+        new("HSS12×10×3/8: compression, LRFD", E9, 518, "kip", 0.025, () => Box(DesignCode.AiscLrfd)),
+        new("HSS12×10×3/8: compression, ASD", E9, 345, "kip", 0.025, () => Box(DesignCode.AiscAsd)),
+        new("tension of an angle by one leg, two bolts, N_u (A_net of 814 mm² with its fillet, 805 mm² with sharp corners)", Braces, 194, "kN", 0.013, () => 1e-3 * NetSection.RuptureEn(null, Brace, en, NetSection.Area(null, Brace, en))),
+        new("shear of two M16-8.8 (A_s 157 mm²)", Braces, 120.576, "kN", 3.5e-3, () => 2e-3 * BoltStrength.Shear(null, Brace.Connection!.Bolt!, 1, en)),
+        new("bearing of L70×7 at the end bolt", Braces, 77.99, "kN", 1e-4, () => 1e-3 * BoltStrength.BearingEn(null, "", Brace.Connection!.Bolt!, 0.04, null, 0.035, null, 0.007, 470e6, 1.25)),
+        new("angle in tension, gross yield, LRFD", D2, 122, "kip", 5e-3, () => 0.9 * 36 * l4.Properties.A / (Inch * Inch), ValueKind.FromMemory),
+        new("angle in tension, rupture with U 0.869, LRFD", D2 + "; A_n 3.31 in² with its fillet", 0.75 * 58 * 0.869 * 3.31, "kip", 1e-2, Rupture, ValueKind.FromMemory),
+        new("strut of wrought iron of 250 MPa at L/r = 100, pinned", Gordon, 118.42, "MPa", 1e-4, RankineGordon, ValueKind.IndependentComputation),
         new("φF_cr at KL/r 50", Manual, 37.5, "ksi", 2e-3, () => CriticalStress(50), ValueKind.FromMemory),
         new("φF_cr at KL/r 80", Manual, 28.2, "ksi", 2e-3, () => CriticalStress(80), ValueKind.FromMemory),
         new("φF_cr at KL/r 100", Manual, 21.7, "ksi", 3e-3, () => CriticalStress(100), ValueKind.FromMemory),
@@ -165,12 +200,58 @@ public class MemberChecksTests
         }
     }
 
-    private static double CriticalStress(double slenderness)
+    private static readonly Tube chs = new(76.Millimeters, 2.Millimeters);
+
+    private static LoadedMember Brace => new()
+    {
+        Section = new AngleBar(70.Millimeters, 7.Millimeters),
+        Material = StructuralSteel.S355 with { UltimateStrength = 470.Megapascals },
+        Length = 1.8.Meters,
+        Axial = 40.Kilonewtons,
+        Ends = MemberEnds.OneLeg,
+        Connection = new MemberConnection { Bolt = new Bolt { Diameter = 16.Millimeters, Grade = BoltGrade.Class88 }, InLine = 2, Pitch = 80.Millimeters, EndDistance = 40.Millimeters, EdgeDistance = 35.Millimeters },
+    };
+
+    private static LoadedMember Strut(Section section, double length) => new() { Section = section, Material = StructuralSteel.S355, Length = length.Meters, Axial = Force.FromNewtons(-1) };
+
+    private static Material American(double yield, double ultimate = 65) => a992 with { Name = "steel", YieldStrength = Pressure.FromPascals(yield * Ksi), UltimateStrength = Pressure.FromPascals(ultimate * Ksi) };
+
+    private static double XStrong() =>
+        MemberSection.MomentsAisc(null, Strut(new Tube(8.625.Inches, 0.465.Inches), 1) with { Material = a53 })!.Value.Strong / (Kip * 12 * Inch);
+
+    private static double Twisting(double a, double b, double t) =>
+        MemberSection.ShearAndTorsion(new RectangularTube(a.Inches, b.Inches, t.Inches)).TorsionModulus / Math.Pow(Inch, 3);
+
+    private static double Box(DesignCode code)
+    {
+        LoadedMember column = Strut(new RectangularTube(12.Inches, 10.Inches, 0.349.Inches), 240 * Inch) with { Material = American(46, 58) with { Name = "steel 46 ksi" }, WeakFactor = 0.8, StrongFactor = 0.8 };
+        return MemberChecks.Compression(column, BarDesign.For(column.Material, code)).Capacity!.Value / Kip;
+    }
+
+    private static double Rupture()
+    {
+        LoadedMember angle = Strut(l4, 7) with
+        {
+            Material = American(36, 58),
+            Ends = MemberEnds.OneLeg,
+            Connection = new MemberConnection { Bolt = new Bolt { Diameter = 0.75.Inches, Grade = BoltGrade.A325, Hole = (13.0 / 16).Inches }, InLine = 4, Pitch = 3.Inches, EndDistance = 1.5.Inches, EdgeDistance = 1.5.Inches },
+        };
+        return NetSection.RuptureAisc(null, angle, lrfd, NetSection.Area(null, angle, lrfd)) / Kip;
+    }
+
+    private static double RankineGordon()
+    {
+        var bar = new RoundBar(100.Millimeters);
+        Material iron = WroughtIron.Puddled with { YieldStrength = 250.Megapascals };
+        return 1e-6 * MemberChecks.Compression(Strut(bar, 100 * 0.025) with { Material = iron }, BarDesign.For(iron) with { AllowableFraction = 1 }).Capacity!.Value / bar.Properties.A;
+    }
+
+    private static double CriticalStress(double slenderness, double yield = 50, DesignCode code = DesignCode.AiscLrfd)
     {
         var bar = new RoundBar(Length.FromInches(4));
         double r = Math.Sqrt(bar.Properties.Iz / bar.Properties.A);
-        LoadedMember member = new() { Section = bar, Material = a992, Length = Length.FromMeters(slenderness * r), Axial = Force.FromNewtons(-1) };
-        return MemberChecks.Compression(member, lrfd).Capacity!.Value / bar.Properties.A / Ksi;
+        LoadedMember member = new() { Section = bar, Material = American(yield) with { Name = "steel plain" }, Length = Length.FromMeters(slenderness * r), Axial = Force.FromNewtons(-1) };
+        return MemberChecks.Compression(member, BarDesign.For(member.Material, code)).Capacity!.Value / bar.Properties.A / Ksi;
     }
 
     private static double PipeMoment()

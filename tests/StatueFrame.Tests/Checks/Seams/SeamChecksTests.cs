@@ -10,8 +10,20 @@ public class SeamChecksTests
     private static readonly BarDesign copper = BarDesign.For(Copper.HalfHardR240), steel = BarDesign.For(StructuralSteel.S355), lrfd = BarDesign.For(StructuralSteel.S355, DesignCode.AiscLrfd);
     private static readonly Length sheet = 2.4.Millimeters;
 
+    private const string Butt = "solved textbook problem: double riveted double-strap butt joint, 12 mm plates, rivets 18 mm at 80 mm; 115, 80 and 160 MPa (byjus.com)";
+    private const string Gate = "GATE ME 2013: single riveted lap joint, 200 × 5 mm, 3 rivets of 10 mm in holes of 11 mm; 200, 100 and 150 MPa; problem as published, answers from memory";
+    private const string Lap = "textbook problem: double riveted lap joint, 15 mm plates, rivets 25 mm at 75 mm; 400, 320 and 640 MPa; problem as published, answers from memory";
+
     public static IEnumerable<PublishedValue> Rows =>
     [
+        new("tearing of a butt joint, per pitch", Butt, 85.56, "kN", 1e-4, () => Whole(SeamChecks.NetSection, 18, 80, 12, 115)),
+        new("shear of two rivets in two planes", Butt, 81.43, "kN", 1e-4, () => 4 * Whole(SeamChecks.Shear, 18, 80, 12, 80 / 0.6)),
+        new("crushing of two rivets", Butt, 69.12, "kN", 1e-4, () => 2 * Whole(SeamChecks.Bearing, 18, 80, 12, 160 / 1.5)),
+        new("tearing of a lap joint between holes", Gate, 167, "kN", 1e-6, () => 3 * Whole(SeamChecks.NetSection, 11, 200.0 / 3, 5, 200), ValueKind.FromMemory),
+        new("crushing of three rivets", Gate, 22.5, "kN", 1e-6, () => 3 * Whole(SeamChecks.Bearing, 10, 200.0 / 3, 5, 150 / 1.5), ValueKind.FromMemory),
+        new("tearing of a lap joint, per pitch", Lap, 300, "kN", 1e-6, () => Whole(SeamChecks.NetSection, 25, 75, 15, 400), ValueKind.FromMemory),
+        new("shear of two rivets, per pitch", Lap, 314.2, "kN", 2e-4, () => 2 * Whole(SeamChecks.Shear, 25, 75, 15, 320 / 0.6), ValueKind.FromMemory),
+        new("crushing of two rivets, per pitch", Lap, 480, "kN", 1e-6, () => 2 * Whole(SeamChecks.Bearing, 25, 75, 15, 640 / 1.5), ValueKind.FromMemory),
         new("shear of a 20 mm rivet of 400 MPa, one plane: 0.6 f_ur A₀/γ_M2", "EN 1993-1-8:2005, Table 3.4, by hand", 60.3, "kN", 1e-3, () => 1e-3 * Capacity(SeamChecks.Shear, Steel(20), steel), ValueKind.FromMemory),
         new("tension of a 20 mm rivet of 400 MPa: 0.6 f_ur A₀/γ_M2, thick sheet", "EN 1993-1-8:2005, Table 3.4, by hand", 60.3, "kN", 1e-3, () => 1e-3 * Capacity(SeamChecks.PullThrough, Steel(20), steel, 20), ValueKind.FromMemory),
         new("bearing of 8 mm S355 at a 20 mm rivet, e 40, p 60", "EN 1993-1-8:2005, Table 3.4, by hand: 2.5·0.667·f_u·20·8/1.25", 2.5 * 2.0 / 3 * StructuralSteel.S355.UltimateStrength.Megapascals * 160 / 1.25e3, "kN", 1e-9, () => 1e-3 * Capacity(SeamChecks.Bearing, Steel(20) with { EdgeDistance = 40.Millimeters }, steel, 8), ValueKind.FromMemory),
@@ -71,6 +83,14 @@ public class SeamChecksTests
     };
 
     private static SeamForces Forces(double kilonewtons) => new(ForcePerLength.FromKilonewtonsPerMeter(kilonewtons), ForcePerLength.FromKilonewtonsPerMeter(kilonewtons / 4));
+
+    /// <summary>Capacity of one rivet or pitch by allowable stress at a whole strength, MPa, in mm; kN.</summary>
+    private static double Whole(Func<RivetedSeam, Material, Length, SeamForces, BarDesign, string, string, Check> check, double hole, double pitch, double thickness, double strength)
+    {
+        Material metal = Copper.HalfHardR240 with { YieldStrength = strength.Megapascals, UltimateStrength = (1.5 * strength).Megapascals };
+        RivetedSeam seam = new() { Rivet = Rivet.Of(hole.Millimeters, metal) with { Hole = hole.Millimeters }, Pitch = pitch.Millimeters, EdgeDistance = (2 * hole).Millimeters };
+        return 1e-3 * check(seam, metal, thickness.Millimeters, Forces(1), copper with { AllowableFraction = 1 }, "", "").Capacity!.Value;
+    }
 
     private static double Capacity(Func<RivetedSeam, Material, Length, SeamForces, BarDesign, string, string, Check> check, RivetedSeam seam, BarDesign design, double thickness = 8) =>
         check(seam, StructuralSteel.S355, thickness.Millimeters, Forces(1), design, "", "").Capacity!.Value;

@@ -1,0 +1,430 @@
+using MathNet.Numerics.Integration;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// A flat rectangular plate that deflects by more than its thickness: von Kármán's equations, with Airy's function solved
+/// for every shape of deflection by cosines (straight edges without shear along them, free to draw in or held), and the
+/// energy made least over a few shapes. In the units of the plate: lengths of the shorter side b, deflections of the
+/// thickness t, pressure Q = q b⁴/(E t⁴), stress over E t²/b².
+/// </summary>
+/// <remarks>
+/// Immutable and safe to share between threads. The stretching energy is a sum Σ λ(cᵀGc)² over the cosines of Airy's
+/// function, where c are the parts of the shapes. Source: Levy, NACA Reports 737 and 740 (1942), with shapes of our own.
+/// </remarks>
+internal sealed class LargePlate
+{
+    private const int Points = 32;
+
+    private static readonly double[] places = [0, 0.3, 0.6, 0.8, 0.92, 1];
+
+    private readonly PlateBending exact;
+    private readonly double[] stiffness, load, linear;
+    private readonly Form[] forms;
+    private readonly Place[] grid;
+    private readonly double nu;
+    private readonly int n;
+
+    /// <summary>Prepares a plate.</summary>
+    /// <param name="exact">The same plate by small-deflection theory.</param>
+    /// <param name="ratio">Longer over shorter side, 1 or more.</param>
+    /// <param name="nu">Poisson's ratio.</param>
+    /// <param name="edges">How the edges are held against turning.</param>
+    /// <param name="held">True when the edges cannot draw in.</param>
+    /// <param name="countLong">Shapes along the longer side; null takes as many as its length needs.</param>
+    /// <param name="countShort">Shapes along the shorter side.</param>
+    public LargePlate(PlateBending exact, double ratio, double nu, PanelEdges edges, bool held, int? countLong = null, int countShort = 3)
+    {
+        (this.exact, this.nu) = (exact, nu);
+        int manyLong = countLong ?? (int)Math.Ceiling(3 + ratio), harmonicsLong = 2 * manyLong, harmonicsShort = 2 * countShort;
+        n = manyLong * countShort;
+        Side x = new(edges, manyLong, harmonicsLong, ratio / 2), y = new(edges, countShort, harmonicsShort, 0.5);
+        (stiffness, load) = (new double[n * n], new double[n]);
+        double D = 1 / (12 * (1 - nu * nu));
+        for (int p = 0; p < n; p++)
+        {
+            (int i, int j) = (p / countShort, p % countShort);
+            load[p] = x.Integral[i] * y.Integral[j];
+            for (int q = 0; q < n; q++)
+            {
+                (int k, int l) = (q / countShort, q % countShort);
+                stiffness[p * n + q] = D * (x.Bent[i, k] * y.Plain[j, l] + 2 * x.Sloped[0][i, k] * y.Sloped[0][j, l] + x.Plain[i, k] * y.Bent[j, l]);
+            }
+        }
+        var made = new List<Form>();
+        for (int p = 0; p <= harmonicsLong; p++)
+        {
+            for (int q = 0; q <= harmonicsShort; q++)
+            {
+                if (p + q > 0)
+                    made.Add(Airy(x, y, p, q, ratio));
+            }
+        }
+        if (held)
+            made.AddRange(Held(x, y, ratio, nu));
+        forms = [.. made];
+        grid = [.. places.SelectMany(at => places.Select(across => new Place(x.At(at), y.At(across))))];
+        linear = new double[n];
+        Solve(stiffness, load, linear);
+    }
+
+    /// <summary>The greatest deflection, and the greatest principal stress on either face, without sign.</summary>
+    /// <param name="Q">The pressure; zero or more.</param>
+    public (double Deflection, double Stress) Under(double Q)
+    {
+        if (Q <= 0)
+            return (0, 0);
+        double[] c = Shape(Q);
+        double meanX = 0, meanY = 0;
+        var airy = new double[forms.Length];
+        for (int f = 0; f < forms.Length; f++)
+        {
+            double square = forms[f].Of(c);
+            airy[f] = square * forms[f].PerSquare;
+            (meanX, meanY) = (meanX + forms[f].MeanX * square, meanY + forms[f].MeanY * square);
+        }
+        double stress = 0, deflection = 0;
+        for (int at = 0; at < grid.Length; at++)
+        {
+            (double w, double w_xx, double w_yy, double w_xy) = grid[at].Bend(c, 1);
+            (double short_xx, double short_yy) = Missing(at, Q);
+            (double n_x, double n_y, double n_xy) = (meanX, meanY, 0);
+            for (int f = 0; f < forms.Length; f++)
+                grid[at].AddStretch(forms[f], airy[f], ref n_x, ref n_y, ref n_xy);
+            double face = 1 / (2 * (1 - nu * nu));
+            double m_x = -face * (w_xx + nu * w_yy) + short_xx, m_y = -face * (w_yy + nu * w_xx) + short_yy, m_xy = -face * (1 - nu) * w_xy;
+            stress = Math.Max(stress, Math.Max(Principal(n_x + m_x, n_y + m_y, n_xy + m_xy), Principal(n_x - m_x, n_y - m_y, n_xy - m_xy)));
+            if (at == 0)
+                w += Q * (12 * (1 - nu * nu) * exact.Deflection - grid[0].Bend(linear, 1).W);
+            deflection = Math.Max(deflection, Math.Abs(w));
+        }
+        return (deflection, stress);
+    }
+
+    /// <summary>
+    /// What the few shapes miss of the bending stress by small-deflection theory, along x and y: the sharp parts, which
+    /// stretching does not change. Known at the middle and amid the longer edges.
+    /// </summary>
+    private (double X, double Y) Missing(int at, double Q)
+    {
+        if (at != 0 && at != places.Length - 1)
+            return (0, 0);
+        (_, double w_xx, double w_yy, _) = grid[at].Bend(linear, Q);
+        double face = 1 / (2 * (1 - nu * nu)), x = -face * (w_xx + nu * w_yy), y = -face * (w_yy + nu * w_xx);
+        return at == 0 ? (6 * Q * exact.MiddleLong - x, 6 * Q * exact.MiddleShort - y) : (-6 * Q * nu * exact.LongEdge - x, -6 * Q * exact.LongEdge - y);
+    }
+
+    /// <summary>The parts of the shapes by Newton's method on the energy, from the best multiple of the small deflection.</summary>
+    private double[] Shape(double Q)
+    {
+        const int MostSteps = 60;
+        double quartic = 0, bending = 0;
+        for (int i = 0; i < n; i++)
+            bending += load[i] * linear[i];
+        foreach (Form form in forms)
+            quartic += form.Stiffness * Math.Pow(form.Of(linear), 2);
+        double scale = Root(bending, 4 * quartic, Q * bending);
+        double[] c = Array.ConvertAll(linear, v => v * scale), gradient = new double[n], hessian = new double[n * n], step = new double[n], trial = new double[n];
+        double shift = 0;
+        for (int turn = 0; turn < MostSteps; turn++)
+        {
+            double energy = Derivatives(c, Q, gradient, hessian), slope = 0, reach = 1;
+            if (!Shifted(hessian, shift, gradient, step))
+            {
+                shift = shift == 0 ? 1e-3 : 10 * shift;
+                continue;
+            }
+            for (int i = 0; i < n; i++)
+                slope += gradient[i] * step[i];
+            if (shift == 0 && slope < 1e-13 * Math.Abs(energy))
+                break;
+            for (; reach > 1e-4; reach /= 2)
+            {
+                for (int i = 0; i < n; i++)
+                    trial[i] = c[i] - reach * step[i];
+                if (Energy(trial, Q) <= energy - 1e-4 * reach * slope)
+                    break;
+            }
+            if (reach <= 1e-4)
+                break;
+            trial.CopyTo(c, 0);
+            shift = shift <= 1e-3 ? 0 : shift / 10;
+        }
+        return c;
+    }
+
+    /// <summary>The one root s of k₁ s + k₃ s³ = load.</summary>
+    internal static double Root(double k_1, double k_3, double load)
+    {
+        if (load <= 0 || k_3 <= 0)
+            return load / k_1;
+        // Sinh form of Cardano's root: no cancellation for small or large loads.
+        double scale = 2 * Math.Sqrt(k_1 / (3 * k_3));
+        return scale * Math.Sinh(Math.Asinh(3 * load / (k_1 * scale)) / 3);
+    }
+
+    private double Energy(double[] c, double Q)
+    {
+        double energy = 0;
+        for (int i = 0; i < n; i++)
+            energy += c[i] * (0.5 * Row(stiffness, i, c) - Q * load[i]);
+        foreach (Form form in forms)
+            energy += form.Stiffness * Math.Pow(form.Of(c), 2);
+        return energy;
+    }
+
+    private double Derivatives(double[] c, double Q, double[] gradient, double[] hessian)
+    {
+        stiffness.CopyTo(hessian, 0);
+        double energy = 0;
+        for (int i = 0; i < n; i++)
+        {
+            double force = Row(stiffness, i, c);
+            energy += c[i] * (0.5 * force - Q * load[i]);
+            gradient[i] = force - Q * load[i];
+        }
+        Span<double> turned = stackalloc double[n];
+        foreach (Form form in forms)
+        {
+            double square = 0;
+            for (int i = 0; i < n; i++)
+            {
+                turned[i] = Row(form.Matrix, i, c);
+                square += c[i] * turned[i];
+            }
+            energy += form.Stiffness * square * square;
+            double once = 4 * form.Stiffness * square, twice = 8 * form.Stiffness;
+            for (int i = 0; i < n; i++)
+            {
+                gradient[i] += once * turned[i];
+                for (int j = 0; j <= i; j++)
+                    hessian[i * n + j] += once * form.Matrix[i * n + j] + twice * turned[i] * turned[j];
+            }
+        }
+        return energy;
+    }
+
+    private double Row(double[] matrix, int row, double[] c)
+    {
+        double sum = 0;
+        for (int j = 0; j < n; j++)
+            sum += matrix[row * n + j] * c[j];
+        return sum;
+    }
+
+    private bool Shifted(double[] hessian, double shift, double[] right, double[] solution)
+    {
+        for (int i = 0; i < n && shift > 0; i++)
+            hessian[i * n + i] += shift * Math.Abs(stiffness[i * n + i]);
+        return Solve(hessian, right, solution);
+    }
+
+    /// <summary>Solves by Cholesky from the lower triangle; false when the matrix is not positive definite.</summary>
+    private bool Solve(double[] matrix, double[] right, double[] solution)
+    {
+        var l = new double[n * n];
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                double sum = matrix[i * n + j];
+                for (int k = 0; k < j; k++)
+                    sum -= l[i * n + k] * l[j * n + k];
+                if (i == j && !(sum > 1e-14 * Math.Abs(matrix[i * n + i])))
+                    return false;
+                l[i * n + j] = i == j ? Math.Sqrt(sum) : sum / l[j * n + j];
+            }
+        }
+        for (int i = 0; i < n; i++)
+        {
+            double sum = right[i];
+            for (int k = 0; k < i; k++)
+                sum -= l[i * n + k] * solution[k];
+            solution[i] = sum / l[i * n + i];
+        }
+        for (int i = n - 1; i >= 0; i--)
+        {
+            for (int k = i + 1; k < n; k++)
+                solution[i] -= l[k * n + i] * solution[k];
+            solution[i] /= l[i * n + i];
+        }
+        return true;
+    }
+
+    private static double Principal(double x, double y, double xy) => Math.Abs(x + y) / 2 + Math.Sqrt((x - y) * (x - y) / 4 + xy * xy);
+
+    /// <summary>One cosine of Airy's function: ∇⁴φ = w_xy² − w_xx w_yy, multiplied by the cosine and integrated.</summary>
+    private static Form Airy(Side x, Side y, int p, int q, double ratio)
+    {
+        (double kx, double ky) = (2 * Math.PI * p / ratio, 2 * Math.PI * q);
+        double square = kx * kx + ky * ky, times = (p > 0 ? 2 : 1) * (q > 0 ? 2 : 1) / ratio;
+        Form form = Form.Of(x, y, (i, j, k, l) => x.Sloped[p][i, k] * y.Sloped[q][j, l] - 0.5 * (x.Curved[p][i, k] * y.Curved[q][l, j] + x.Curved[p][k, i] * y.Curved[q][j, l]));
+        return form with { P = p, Q = q, Kx = kx, Ky = ky, Stiffness = 0.5 * times / (square * square), PerSquare = times / (square * square) };
+    }
+
+    /// <summary>Edges that are held: the mean strains ½w_x² and ½w_y² as their sum and difference, which do not mix.</summary>
+    private static IEnumerable<Form> Held(Side x, Side y, double ratio, double nu)
+    {
+        foreach (int sign in new[] { 1, -1 })
+        {
+            Form form = Form.Of(x, y, (i, j, k, l) => 0.5 / ratio * (x.Sloped[0][i, k] * y.Plain[j, l] + sign * x.Plain[i, k] * y.Sloped[0][j, l]));
+            // With e₊ and e₋: n_x = (e₊/(1 − ν) + e₋/(1 + ν))/2, n_y with the minus sign.
+            double mean = sign > 0 ? 0.5 / (1 - nu) : 0.5 / (1 + nu);
+            yield return form with { Stiffness = 0.5 * ratio * mean, MeanX = mean, MeanY = sign * mean };
+        }
+    }
+
+    /// <summary>A quadratic form of the shapes whose square is a part of the energy.</summary>
+    private sealed record Form(double[] Matrix)
+    {
+        public int P { get; init; }
+
+        public int Q { get; init; }
+
+        public double Kx { get; init; }
+
+        public double Ky { get; init; }
+
+        /// <summary>Energy over the square of the form.</summary>
+        public double Stiffness { get; init; }
+
+        /// <summary>Airy's function over the form.</summary>
+        public double PerSquare { get; init; }
+
+        public double MeanX { get; init; }
+
+        public double MeanY { get; init; }
+
+        public static Form Of(Side x, Side y, Func<int, int, int, int, double> entry)
+        {
+            int n = x.Count * y.Count;
+            var matrix = new double[n * n];
+            for (int p = 0; p < n; p++)
+            {
+                for (int q = 0; q < n; q++)
+                    matrix[p * n + q] = entry(p / y.Count, p % y.Count, q / y.Count, q % y.Count);
+            }
+            return new Form(matrix);
+        }
+
+        public double Of(double[] c)
+        {
+            double sum = 0;
+            for (int i = 0; i < c.Length; i++)
+            {
+                double row = 0;
+                for (int j = 0; j < c.Length; j++)
+                    row += Matrix[i * c.Length + j] * c[j];
+                sum += c[i] * row;
+            }
+            return sum;
+        }
+    }
+
+    /// <summary>The shapes along one side, −1 to 1 from edge to edge, and the integrals over it that the energy needs.</summary>
+    private sealed class Side
+    {
+        private readonly PanelEdges edges;
+        private readonly double half;
+        private readonly int harmonics;
+
+        public Side(PanelEdges edges, int count, int harmonics, double half)
+        {
+            (this.edges, Count, this.harmonics, this.half) = (edges, count, harmonics, half);
+            (Integral, Plain, Bent) = (new double[count], new double[count, count], new double[count, count]);
+            Sloped = [.. Enumerable.Range(0, harmonics + 1).Select(_ => new double[count, count])];
+            Curved = [.. Enumerable.Range(0, harmonics + 1).Select(_ => new double[count, count])];
+            var rule = new GaussLegendreRule(-1, 1, Points);
+            for (int g = 0; g < Points; g++)
+            {
+                (double[] f, double[] d, double[] dd, double[] cos, _) = At(rule.GetAbscissa(g));
+                double weight = rule.GetWeight(g) * half;
+                for (int i = 0; i < count; i++)
+                {
+                    Integral[i] += weight * f[i];
+                    for (int k = 0; k < count; k++)
+                    {
+                        Plain[i, k] += weight * f[i] * f[k];
+                        Bent[i, k] += weight * dd[i] * dd[k];
+                        for (int p = 0; p <= harmonics; p++)
+                        {
+                            Sloped[p][i, k] += weight * cos[p] * d[i] * d[k];
+                            Curved[p][i, k] += weight * cos[p] * dd[i] * f[k];
+                        }
+                    }
+                }
+            }
+        }
+
+        public int Count { get; }
+
+        /// <summary>∫f.</summary>
+        public double[] Integral { get; }
+
+        /// <summary>∫fᵢf_k.</summary>
+        public double[,] Plain { get; }
+
+        /// <summary>∫fᵢ″f_k″.</summary>
+        public double[,] Bent { get; }
+
+        /// <summary>∫fᵢ′f_k′ cos pπξ.</summary>
+        public double[][,] Sloped { get; }
+
+        /// <summary>∫fᵢ″f_k cos pπξ.</summary>
+        public double[][,] Curved { get; }
+
+        /// <summary>Shapes with two derivatives along the side, and the cosines and sines of Airy's function, at a place.</summary>
+        public (double[] F, double[] D, double[] DD, double[] Cos, double[] Sin) At(double xi)
+        {
+            (double[] f, double[] d, double[] dd) = (new double[Count], new double[Count], new double[Count]);
+            if (edges == PanelEdges.Clamped)
+            {
+                var at = new (double F, double D, double DD)[Count];
+                ClampedBasis.Fill(at, xi);
+                for (int i = 0; i < Count; i++)
+                    (f[i], d[i], dd[i]) = (at[i].F, at[i].D / half, at[i].DD / (half * half));
+            }
+            else
+            {
+                for (int i = 0; i < Count; i++)
+                {
+                    double k = (2 * i + 1) * Math.PI / 2;
+                    (double sin, double cos) = Math.SinCos(k * xi);
+                    (f[i], d[i], dd[i]) = (cos, -k / half * sin, -k * k / (half * half) * cos);
+                }
+            }
+            var (cosines, sines) = (new double[harmonics + 1], new double[harmonics + 1]);
+            for (int p = 0; p <= harmonics; p++)
+                (sines[p], cosines[p]) = Math.SinCos(p * Math.PI * xi);
+            return (f, d, dd, cosines, sines);
+        }
+    }
+
+    /// <summary>The shapes at one place of the plate.</summary>
+    private sealed class Place((double[] F, double[] D, double[] DD, double[] Cos, double[] Sin) x, (double[] F, double[] D, double[] DD, double[] Cos, double[] Sin) y)
+    {
+        public (double W, double Xx, double Yy, double Xy) Bend(double[] c, double times)
+        {
+            double w = 0, xx = 0, yy = 0, xy = 0;
+            for (int p = 0; p < c.Length; p++)
+            {
+                (int i, int j) = (p / y.F.Length, p % y.F.Length);
+                double part = times * c[p];
+                w += part * x.F[i] * y.F[j];
+                xx += part * x.DD[i] * y.F[j];
+                yy += part * x.F[i] * y.DD[j];
+                xy += part * x.D[i] * y.D[j];
+            }
+            return (w, xx, yy, xy);
+        }
+
+        /// <summary>Adds the stress of one cosine φ of Airy's function: n_x = φ_yy, n_y = φ_xx, n_xy = −φ_xy.</summary>
+        public void AddStretch(Form form, double phi, ref double n_x, ref double n_y, ref double n_xy)
+        {
+            double cos = x.Cos[form.P] * y.Cos[form.Q];
+            n_x -= phi * form.Ky * form.Ky * cos;
+            n_y -= phi * form.Kx * form.Kx * cos;
+            n_xy -= phi * form.Kx * form.Ky * x.Sin[form.P] * y.Sin[form.Q];
+        }
+    }
+}
