@@ -1,3 +1,5 @@
+using System.Runtime.ExceptionServices;
+
 namespace StatueFrame.Studies;
 
 /// <summary>How a long study runs: on how many cores, whom it tells, and how it is stopped.</summary>
@@ -13,17 +15,38 @@ public sealed record StudyOptions
     /// <summary>Stops the study, which then throws an <see cref="OperationCanceledException"/>.</summary>
     public CancellationToken Cancellation { get; init; }
 
-    /// <summary>Runs a body for every index, in parallel; each must write to its own place only.</summary>
+    /// <summary>
+    /// Runs a body for every index, in parallel; each must write to its own place only. A body that throws ends the work, and
+    /// its own exception comes out: that of the lowest index when there are several.
+    /// </summary>
     internal void For(int count, Action<int> body)
     {
         if (Threads is < 1)
             throw new ArgumentOutOfRangeException(nameof(Threads), Threads, "There must be at least one thread.");
         int done = 0;
+        var gate = new Lock();
+        (int Index, ExceptionDispatchInfo Thrown)? first = null;
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = Threads ?? Environment.ProcessorCount, CancellationToken = Cancellation };
-        Parallel.For(0, count, parallel, i =>
+        Parallel.For(0, count, parallel, (i, state) =>
         {
-            body(i);
+            if (state.LowestBreakIteration < i)
+                return;
+            try
+            {
+                body(i);
+            }
+            catch (Exception e) when (e is not OutOfMemoryException)
+            {
+                lock (gate)
+                {
+                    if (first is not { } earlier || i < earlier.Index)
+                        first = (i, ExceptionDispatchInfo.Capture(e));
+                }
+                state.Break();
+                return;
+            }
             Progress?.Report((double)Interlocked.Increment(ref done) / count);
         });
+        first?.Thrown.Throw();
     }
 }

@@ -1,6 +1,5 @@
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies;
 

@@ -1,8 +1,6 @@
 using System.Globalization;
-using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies;
 

@@ -17,6 +17,9 @@ internal static class RandomStream
         return ((z >> 11) + 0.5) * (1.0 / (1UL << 53));
     }
 
+    /// <summary>Whole numbers of a seed, as random as the uniform ones.</summary>
+    public static ulong Hash(ulong seed, long number) => Mix(Mix(seed + 0x9E3779B97F4A7C15UL * (ulong)(number + 1)) ^ 0xD1B54A32D192ED03UL);
+
     /// <summary>
     /// A point of Halton's sequence with a random shift: radical inverse in the base of the dimension's prime, plus a shift by
     /// the seed, modulo 1. For up to 64 dimensions.

@@ -7,7 +7,7 @@ public static class Sampling
     private const double Confidence = 1.959963984540054;
     private const int Parts = 8;
 
-    /// <summary>Runs the samples.</summary>
+    /// <summary>Runs the samples; <see cref="SamplingPlan"/> describes a study that is run in shards.</summary>
     /// <param name="inputs">The uncertain inputs, 1 to 64.</param>
     /// <param name="number">The number, as a pure function of the inputs in their order.</param>
     /// <param name="count">Number of samples, 16 to 10 million; low-discrepancy samples are split into eight parts.</param>
@@ -20,24 +20,17 @@ public static class Sampling
     /// <exception cref="OperationCanceledException">The study was stopped.</exception>
     public static SampleResult Run(
         IReadOnlyList<Uncertain> inputs, Func<IReadOnlyList<double>, double> number, int count, double threshold = 1, ulong seed = 1,
-        SamplingRule rule = SamplingRule.MonteCarlo, StudyOptions? options = null)
+        SamplingRule rule = SamplingRule.MonteCarlo, StudyOptions? options = null) =>
+        new SamplingPlan(inputs, number, count, threshold, seed, rule).Run(options);
+
+    /// <summary>One sample: the number at a point that is a pure function of seed and index.</summary>
+    internal static double Sample(IReadOnlyList<Uncertain> inputs, Func<IReadOnlyList<double>, double> number, int count, ulong seed, SamplingRule rule, int i)
     {
-        CheckInputs(inputs);
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 16);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, 10_000_000);
-        int each = count / Parts;
-        var values = new double[count];
-        (options ?? new StudyOptions()).For(count, i =>
-        {
-            var x = new double[inputs.Count];
-            for (int d = 0; d < x.Length; d++)
-            {
-                int part = Math.Min(i / each, Parts - 1);
-                x[d] = inputs[d].Quantile(rule == SamplingRule.MonteCarlo ? RandomStream.Uniform(seed, i, d) : RandomStream.Halton(seed + 7919UL * (ulong)part, i - part * each, d));
-            }
-            values[i] = Finite(number(x), x);
-        });
-        return Summary(values, threshold, rule);
+        int each = count / Parts, part = Math.Min(i / each, Parts - 1);
+        var x = new double[inputs.Count];
+        for (int d = 0; d < x.Length; d++)
+            x[d] = inputs[d].Quantile(rule == SamplingRule.MonteCarlo ? RandomStream.Uniform(seed, i, d) : RandomStream.Halton(seed + 7919UL * (ulong)part, i - part * each, d));
+        return Finite(number(x), x);
     }
 
     internal static void CheckInputs(IReadOnlyList<Uncertain> inputs)
@@ -50,7 +43,7 @@ public static class Sampling
         ? value
         : throw new ArithmeticException(FormattableString.Invariant($"The number is not finite at ({string.Join(", ", x.Select(v => v.ToString("g6", System.Globalization.CultureInfo.InvariantCulture)))})."));
 
-    private static SampleResult Summary(double[] values, double threshold, SamplingRule rule)
+    internal static SampleResult Summary(double[] values, double threshold, SamplingRule rule)
     {
         int n = values.Length, over = values.Count(v => v > threshold);
         double mean = Mean(values), deviation = Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (n - 1)), p = (double)over / n;

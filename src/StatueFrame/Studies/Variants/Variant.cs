@@ -21,4 +21,25 @@ public sealed record Variant(string Name, Func<Statue, Statue> Change)
         Variant[] inner = [.. second];
         return first.SelectMany(a => inner.Select(b => new Variant($"{a.Name}, {b.Name}", statue => b.Change(a.Change(statue))))).ToValueList();
     }
+
+    /// <summary>Variants at random points of uncertain inputs; the same seed gives the same ones.</summary>
+    /// <param name="inputs">What is varied, 1 to 64.</param>
+    /// <param name="count">How many, 1 to 1 million.</param>
+    /// <param name="change">Makes the variant for values of the inputs, in their order.</param>
+    /// <param name="seed">The seed.</param>
+    /// <param name="rule">How points are drawn.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A count is out of range.</exception>
+    public static ValueList<Variant> Sample(
+        IReadOnlyList<Uncertain> inputs, int count, Func<Statue, IReadOnlyList<double>, Statue> change, ulong seed = 1, SamplingRule rule = SamplingRule.LowDiscrepancy)
+    {
+        Sampling.CheckInputs(inputs);
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, 1_000_000);
+        return Enumerable.Range(0, count).Select(i =>
+        {
+            double[] x = [.. inputs.Select((input, d) => input.Quantile(rule == SamplingRule.MonteCarlo ? RandomStream.Uniform(seed, i, d) : RandomStream.Halton(seed, i, d)))];
+            string values = string.Join(", ", inputs.Select((input, d) => FormattableString.Invariant($"{input.Name} {x[d]:g4}")));
+            return new Variant(FormattableString.Invariant($"{i + 1}: {values}"), statue => change(statue, x));
+        }).ToValueList();
+    }
 }

@@ -1,6 +1,5 @@
 using System.Text;
 using StatueFrame.Checks;
-using UnitsNet;
 
 namespace StatueFrame.Studies;
 
@@ -8,13 +7,13 @@ namespace StatueFrame.Studies;
 /// Variants of a statue side by side: each is built, analyzed and checked, on all cores; one that fails says why in its
 /// row and stops no other.
 /// </summary>
-/// <remarks>Immutable and safe to share between threads. The rows do not depend on the number of threads.</remarks>
+/// <remarks>Immutable and safe to share between threads. The rows do not depend on the number of threads or shards.</remarks>
 [TypeFormatterSource(typeof(NotebookText))]
 public sealed class VariantStudy
 {
-    private VariantStudy(ValueList<VariantRow> rows) => Rows = rows;
+    internal VariantStudy(ValueList<VariantRow> rows) => Rows = rows;
 
-    /// <summary>Runs a study.</summary>
+    /// <summary>Runs a study; <see cref="VariantPlan"/> describes one that is run in shards.</summary>
     /// <param name="statue">The statue that is varied.</param>
     /// <param name="variants">The variants, with names of their own.</param>
     /// <param name="criteria">What is enough.</param>
@@ -22,19 +21,8 @@ public sealed class VariantStudy
     /// <param name="options">How it runs; null for all cores.</param>
     /// <exception cref="ArgumentException">There is no variant, or two have one name.</exception>
     /// <exception cref="OperationCanceledException">The study was stopped.</exception>
-    public static VariantStudy Of(Statue statue, IReadOnlyList<Variant> variants, Criteria criteria, IReadOnlyList<Situation> situations, StudyOptions? options = null)
-    {
-        ArgumentNullException.ThrowIfNull(statue);
-        ArgumentNullException.ThrowIfNull(criteria);
-        if (variants.Count == 0)
-            throw new ArgumentException("There must be at least one variant.", nameof(variants));
-        if (variants.GroupBy(v => v.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new ArgumentException($"Two variants are named \"{twice.Key}\"; rows are told apart by name.", nameof(variants));
-        var rows = new VariantRow[variants.Count];
-        Situation[] all = [.. situations];
-        (options ?? new StudyOptions()).For(rows.Length, i => rows[i] = RowOf(statue, variants[i], criteria, all));
-        return new VariantStudy(ValueList.Create<VariantRow>(rows));
-    }
+    public static VariantStudy Of(Statue statue, IReadOnlyList<Variant> variants, Criteria criteria, IReadOnlyList<Situation> situations, StudyOptions? options = null) =>
+        new VariantPlan(statue, variants, criteria, situations).Run(options);
 
     /// <summary>One row a variant, in their order.</summary>
     public ValueList<VariantRow> Rows { get; }
@@ -45,10 +33,14 @@ public sealed class VariantStudy
     public VariantRow this[string name] => Rows.FirstOrDefault(r => r.Name == name)
         ?? throw new ArgumentException($"There is no variant \"{name}\". {StatueNames.Closest(name, Rows.Select(r => r.Name))}", nameof(name));
 
-    /// <summary>The best of the variants that pass: the first with the least objective; null when none passes.</summary>
+    /// <summary>The best of the variants that are good enough: the first with the least objective; null when there is none.</summary>
     /// <param name="objective">What is to be least, as in <c>r => r.Mass!.Value.Kilograms</c>.</param>
-    public VariantRow? Best(Func<VariantRow, double> objective) =>
-        Rows.Where(r => r.Passes && double.IsFinite(objective(r))).MinBy(objective);
+    /// <param name="accept">
+    /// What is good enough of those that were worked out; null for those in which nothing fails. Another rule sets checks aside,
+    /// as in <c>r => r.UtilizationOf("bars") &lt;= 1</c>.
+    /// </param>
+    public VariantRow? Best(Func<VariantRow, double> objective, Func<VariantRow, bool>? accept = null) =>
+        Rows.Where(r => r.Error.Length == 0 && (accept?.Invoke(r) ?? r.Passes) && double.IsFinite(objective(r))).MinBy(objective);
 
     /// <summary>What is different between the sheets of two variants.</summary>
     /// <param name="from">Name of the earlier one.</param>
@@ -57,26 +49,44 @@ public sealed class VariantStudy
     /// <exception cref="ArgumentException">There is no such variant, or one of them has no sheet.</exception>
     public SheetComparison Compare(string from, string to, double tolerance = 0.001)
     {
-        (VariantRow a, VariantRow b) = (this[from], this[to]);
-        return a.Sheet is null || b.Sheet is null
-            ? throw new ArgumentException($"\"{(a.Sheet is null ? from : to)}\" has no sheet: {(a.Sheet is null ? a.Error : b.Error)}")
-            : b.Sheet.CompareWith(a.Sheet, tolerance);
+        (CheckSheet earlier, CheckSheet later) = (SheetOf(from), SheetOf(to));
+        return later.CompareWith(earlier, tolerance);
     }
 
-    /// <summary>The rows as comma-separated values: verdict, governing check, mass, frequency, and each family's utilization.</summary>
-    /// <param name="units">The units of mass and frequency.</param>
+    /// <summary>Why two variants differ: the inputs that changed, and the numbers in the working of each family's governing check that moved with them.</summary>
+    /// <inheritdoc cref="Compare"/>
+    public VariantDifference Explain(string from, string to, double tolerance = 0.001)
+    {
+        (CheckSheet earlier, CheckSheet later) = (SheetOf(from), SheetOf(to));
+        return new VariantDifference(from, to, InputChange.Between(this[from].Statue!, this[to].Statue!), CheckReason.Between(earlier, later, tolerance));
+    }
+
+    /// <summary>The rows as comma-separated values: verdict, governing check, masses, frequencies, and each family's utilization and place.</summary>
+    /// <param name="units">The units of masses and frequencies.</param>
     public string ToCsv(DisplayUnits units = DisplayUnits.Metric)
     {
-        string[] families = Families();
+        string[] families = [.. Rows.SelectMany(r => r.Families.Select(f => f.Subject.Family)).Distinct().Order(StringComparer.Ordinal)];
+        string[] masses = [.. Rows.SelectMany(r => r.Masses.Select(m => m.Name)).Distinct()];
+        int modes = Rows.Max(r => r.Frequencies.Count);
         var text = new StringBuilder();
-        Csv.AppendLine(text, ["variant", "verdict", "governs", "utilization", Csv.Head("mass", Dimension.Mass, units), Csv.Head("frequency", Dimension.Frequency, units), .. families, "error"]);
+        Csv.AppendLine(text,
+        [
+            "variant", "verdict", "governs", "utilization",
+            .. masses.Select(m => Csv.Head($"mass {m}", Dimension.Mass, units)), .. Enumerable.Range(1, modes).Select(m => Csv.Head($"mode {m}", Dimension.Frequency, units)),
+            .. families.SelectMany(f => new[] { f, $"{f} governs" }), "error",
+        ]);
         foreach (VariantRow row in Rows)
         {
             Csv.AppendLine(text,
             [
-                row.Name, Verdict(row), row.Governing?.Subject.ToString() ?? "", Csv.Number(row.Governing?.Utilization, Dimension.Number, units),
-                Csv.Number(row.Mass?.Kilograms, Dimension.Mass, units), Csv.Number(row.Frequency?.Hertz, Dimension.Frequency, units),
-                .. families.Select(f => Csv.Number(row.UtilizationOf(f), Dimension.Number, units)), row.Error,
+                row.Name, row.VerdictText, row.Governing?.Subject.ToString() ?? "", Csv.Number(row.Governing?.Utilization, Dimension.Number, units),
+                .. masses.Select(name => Csv.Number(row.Masses.Where(m => m.Name == name).Select(m => (double?)m.Mass.Kilograms).FirstOrDefault(), Dimension.Mass, units)),
+                .. Enumerable.Range(0, modes).Select(m => Csv.Number(m < row.Frequencies.Count ? row.Frequencies[m].Hertz : null, Dimension.Frequency, units)),
+                .. families.SelectMany(f => new[]
+                {
+                    Csv.Number(row.UtilizationOf(f), Dimension.Number, units), row.Families.FirstOrDefault(g => g.Subject.Family == f)?.Subject.ToString() ?? "",
+                }),
+                row.Error,
             ]);
         }
         return text.ToString();
@@ -92,7 +102,7 @@ public sealed class VariantStudy
         {
             rows.Add(
             [
-                row.Name, Verdict(row), Text(row.Mass?.Kilograms, Dimension.Mass, units), Text(row.Frequency?.Hertz, Dimension.Frequency, units),
+                row.Name, row.VerdictText, Text(row.Mass?.Kilograms, Dimension.Mass, units), Text(row.Frequency?.Hertz, Dimension.Frequency, units),
                 row.Governing?.UtilizationText ?? "–", row.Error.Length > 0 ? row.Error : row.Governing?.Subject.ToString() ?? "nothing checked",
             ]);
         }
@@ -104,41 +114,11 @@ public sealed class VariantStudy
     /// <summary>The rows as plain text in metric units.</summary>
     public override string ToString() => Print();
 
-    private static VariantRow RowOf(Statue statue, Variant variant, Criteria criteria, Situation[] situations)
+    private CheckSheet SheetOf(string name)
     {
-        Statue? changed = null;
-        try
-        {
-            changed = variant.Change(statue) ?? throw new ArgumentException("the change gave no statue");
-            CheckSheet sheet = changed.Check(criteria, situations);
-            ResultLine? mass = sheet.Results.FirstOrDefault(r => r is { Group: "masses", Name: "total" }), mode = sheet.Results.FirstOrDefault(r => r is { Group: "frequencies", Name: "mode 1" });
-            return new VariantRow
-            {
-                Name = variant.Name,
-                Statue = changed,
-                Sheet = sheet,
-                Mass = mass is null ? null : Mass.FromKilograms(mass.Value),
-                Frequency = mode is null ? null : Frequency.FromHertz(mode.Value),
-            };
-        }
-        // Whatever a user's change throws belongs in its row.
-        catch (Exception e) when (e is not OperationCanceledException)
-        {
-            string reason = e is InvalidStatueException invalid ? string.Join("; ", invalid.Problems.Select(p => p.ToString())) : e.Message;
-            return new VariantRow { Name = variant.Name, Statue = changed, Error = reason };
-        }
+        VariantRow row = this[name];
+        return row.Sheet ?? throw new ArgumentException($"\"{name}\" has no sheet: {row.Error}");
     }
 
-    private static string Verdict(VariantRow row) => row.Sheet switch
-    {
-        null => "no result",
-        { Passed: false } => "FAIL",
-        { Complete: false } => "pass, incomplete",
-        { RestsOnAssumedInputs: true } => "pass, assumed",
-        _ => "pass",
-    };
-
     private static string Text(double? si, Dimension dimension, DisplayUnits units) => si is { } value ? TextLayout.Unbroken(TextLayout.Format(value, dimension, units)) : "–";
-
-    private string[] Families() => [.. Rows.Where(r => r.Sheet is not null).SelectMany(r => r.Sheet!.GoverningByFamily.Select(c => c.Family)).Distinct().Order(StringComparer.Ordinal)];
 }

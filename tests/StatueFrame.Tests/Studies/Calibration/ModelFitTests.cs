@@ -1,4 +1,3 @@
-using CsCheck;
 using StatueFrame.Studies;
 
 namespace StatueFrame.Tests.Studies.Calibration;

@@ -1,7 +1,6 @@
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Studies;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.Isolation;
 

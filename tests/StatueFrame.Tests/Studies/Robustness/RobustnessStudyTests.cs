@@ -2,7 +2,6 @@ using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Checks.Metals;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.Damage;
 

@@ -1,4 +1,3 @@
-using StatueFrame.Mechanics.Vibration;
 using StatueFrame.Studies;
 
 namespace StatueFrame.Tests.Studies.SiteRecords;

@@ -1,8 +1,6 @@
-using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Analyses;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.SiteRecords;
 

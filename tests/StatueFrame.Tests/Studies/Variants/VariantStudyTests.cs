@@ -70,4 +70,73 @@ public class VariantStudyTests
         Assert.All(Study().Rows, r => Assert.Contains(r.Name, text));
         Assert.Throws<ArgumentException>(() => VariantStudy.Of(Stages.Statue, [new Variant("a", s => s), new Variant("a", s => s)], criteria, situations));
     }
+
+    [Fact]
+    public void A_random_sample_is_the_same_for_the_same_seed()
+    {
+        Uncertain[] inputs = [Uncertain.Uniform("sheet mm", 1.5, 3), Uncertain.Uniform("folds", 1, 1.3)];
+        ValueList<Variant> Draw(ulong seed) => Variant.Sample(inputs, 6, (s, x) => s with { Skin = s.Skin! with { Thickness = x[0].Millimeters, FoldFactor = x[1] } }, seed);
+        Assert.Equal(Draw(1).Select(v => v.Name), Draw(1).Select(v => v.Name));
+        Assert.NotEqual(Draw(1).Select(v => v.Name), Draw(2).Select(v => v.Name));
+        double[] sheets = [.. Draw(1).Select(v => v.Change(Stages.Statue).Skin!.Thickness.Millimeters)];
+        Assert.All(sheets, t => Assert.InRange(t, 1.5, 3));
+        Assert.Equal(6, sheets.Distinct().Count());
+    }
+
+    [Fact]
+    public void Kept_numbers_are_those_of_the_sheet()
+    {
+        VariantRow row = Study()["sheet 2"];
+        CheckSheet sheet = row.Statue!.Check(criteria, situations);
+        Assert.Equal(sheet, row.Sheet);
+        Assert.Equal(sheet.Governing!.Utilization, row.Governing!.Utilization);
+        Assert.Equal(sheet.GoverningByFamily.Select(c => c.Subject), row.Families.Select(f => f.Subject));
+        Assert.Equal(sheet.Results.First(r => r is { Group: "masses", Name: "total" }).Value, row.Mass!.Value.Kilograms);
+        Assert.Equal(2, row.Frequencies.Count);
+    }
+
+    [Fact]
+    public void Why_two_differ_is_told_by_inputs_and_working()
+    {
+        VariantDifference why = Study().Explain("sheet 1.5", "sheet 3");
+        Assert.Contains(why.Inputs, i => i is { Path: "skin.thickness", Before: "1.5 mm", After: "3 mm" });
+        Assert.Contains(why.Reasons, r => r.After.Utilization > r.Before!.Utilization && r.Given.Count > 0);
+        Assert.Contains("no input", Study().Explain("sheet 2", "sheet 2").ToString());
+        Assert.Empty(Study().Explain("sheet 2", "sheet 2").Reasons);
+    }
+
+    [Fact]
+    public void Like_changes_of_a_list_are_told_once()
+    {
+        VariantStudy study = VariantStudy.Of(
+            Stages.Statue,
+            [new("as is", s => s), new("more bars", s => s with { Standoffs = [.. s.Standoffs.Select(r => (EvenRing)r with { Count = 12 })] })], criteria, situations);
+        Assert.Equal(new InputChange("standoffs[0].count", "8", "12", 4), Assert.Single(study.Explain("as is", "more bars").Inputs));
+    }
+
+    [Fact]
+    public void The_best_may_set_checks_aside()
+    {
+        VariantStudy study = VariantStudy.Of(
+            Stages.Statue, Variant.List("sheet", new[] { 2.0, 3.0 }, (s, t) => s with { Skin = s.Skin! with { Thickness = t.Millimeters } }), criteria with { BarStressFraction = 1e-3 }, situations);
+        Assert.Null(study.Best(r => r.Mass!.Value.Kilograms));
+        Assert.Equal("sheet 2", study.Best(r => r.Mass!.Value.Kilograms, r => r.UtilizationOf("bars") > 1)!.Name);
+    }
+
+    [Fact]
+    public void Progress_is_told_and_the_study_can_be_stopped()
+    {
+        double last = 0;
+        var told = new Told(part => last = part);
+        VariantStudy.Of(Stages.Statue, [new("a", s => s), new("b", s => s)], criteria, situations, new StudyOptions { Threads = 1, Progress = told });
+        Assert.Equal(1, last);
+        using var stop = new CancellationTokenSource();
+        Assert.ThrowsAny<OperationCanceledException>(() => VariantStudy.Of(
+            Stages.Statue, [new("a", s => { stop.Cancel(); return s; }), new("b", s => s), new("c", s => s)], criteria, situations, new StudyOptions { Threads = 1, Cancellation = stop.Token }));
+    }
+
+    private sealed class Told(Action<double> tell) : IProgress<double>
+    {
+        public void Report(double value) => tell(value);
+    }
 }
