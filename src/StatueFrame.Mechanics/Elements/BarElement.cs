@@ -74,6 +74,8 @@ public sealed class BarElement : FrameElement
         SmallMatrix.AddSymmetric(ends, kg, Size);
     }
 
+    internal override double? AxialForceOf(ReadOnlySpan<double> u) => AxialForce(u);
+
     /// <summary>The axial force that the displacements of the two nodes (12 values, global axes) cause, N, tension positive.</summary>
     public double AxialForce(ReadOnlySpan<double> u)
     {

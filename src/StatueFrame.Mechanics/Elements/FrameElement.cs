@@ -27,4 +27,10 @@ public abstract class FrameElement(int start, int end)
     /// <paramref name="u"/> (12 values, global axes) cause. Tension stiffens.
     /// </summary>
     public virtual void AddGeometricStiffness(ReadOnlySpan<double> u, Span<double> kg) { }
+
+    /// <summary>
+    /// The axial force under the displacements <paramref name="u"/> when the geometric stiffness is that force times a matrix
+    /// of its own, as of a single straight member; null for all others.
+    /// </summary>
+    internal virtual double? AxialForceOf(ReadOnlySpan<double> u) => null;
 }

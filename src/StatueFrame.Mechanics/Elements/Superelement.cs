@@ -1,3 +1,5 @@
+using StatueFrame.Mechanics.Statics;
+
 namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>
@@ -20,6 +22,9 @@ public sealed class Superelement : FrameElement
 
     /// <summary>Row by row: the motion of each interior freedom for a unit of each of the twelve freedoms outside.</summary>
     private readonly double[] interior;
+
+    /// <summary>Worked out when first asked for; two threads that ask at once work out the same.</summary>
+    private AxialStiffening[]? stiffening;
 
     /// <summary>Sums and condenses the members.</summary>
     /// <param name="start">Index of the start node in the frame.</param>
@@ -77,19 +82,56 @@ public sealed class Superelement : FrameElement
     /// <inheritdoc/>
     public override void AddGeometricStiffness(ReadOnlySpan<double> u, Span<double> kg)
     {
+        AxialStiffening[] parts = stiffening ??= Stiffening();
+        foreach (AxialStiffening part in parts)
+        {
+            double N = DenseVector.Dot(part.Force, u);
+            DenseVector.AddScaled(kg, N, part.Matrix);
+        }
+        if (parts.Length < members.Length)
+            AddOthers(u, kg);
+    }
+
+    /// <summary>
+    /// What each straight member does to the geometric stiffness, in the order of the members: its axial force follows from the
+    /// twelve displacements, and its matrix is that of a unit force. Members that are not straight single ones are left out.
+    /// </summary>
+    internal ReadOnlySpan<AxialStiffening> AxialStiffenings => stiffening ??= Stiffening();
+
+    private AxialStiffening[] Stiffening()
+    {
+        var parts = new List<AxialStiffening>(members.Length);
+        foreach (FrameElement member in members)
+        {
+            if (AxialStiffening.Of(member) is not { } own)
+                continue;
+            if (IsOutside(member))
+            {
+                parts.Add(own);
+                continue;
+            }
+            var matrix = new double[Block];
+            AddReduced(member, own.Matrix, matrix);
+            parts.Add(new AxialStiffening(Reduced(member, own.Force), matrix));
+        }
+        return [.. parts];
+    }
+
+    private void AddOthers(ReadOnlySpan<double> u, Span<double> kg)
+    {
         Span<double> own = stackalloc double[Block];
         Span<double> memberU = stackalloc double[Size];
         foreach (FrameElement member in members)
         {
-            if (IsOutside(member))
-            {
-                member.AddGeometricStiffness(u, kg);
-                continue;
-            }
-            own.Clear();
             MemberDisplacements(member, u, memberU);
+            if (member.AxialForceOf(memberU) is not null)
+                continue;
+            own.Clear();
             member.AddGeometricStiffness(memberU, own);
-            AddReduced(member, own, kg);
+            if (IsOutside(member))
+                DenseVector.AddScaled(kg, 1, own);
+            else
+                AddReduced(member, own, kg);
         }
     }
 
@@ -114,6 +156,18 @@ public sealed class Superelement : FrameElement
     private static bool IsOutside(FrameElement member) => member is { Start: 0, End: 1 };
 
     private ReadOnlySpan<double> InteriorRow(int freedom) => interior.AsSpan(freedom * Size, Size);
+
+    /// <summary>Rᵀ·own for the twelve values of a member, where R takes the twelve freedoms outside to the member's twelve.</summary>
+    private double[] Reduced(FrameElement member, ReadOnlySpan<double> own)
+    {
+        Span<double> r = stackalloc double[Block];
+        Reduction(member.Start, r[..(Node * Size)]);
+        Reduction(member.End, r[(Node * Size)..]);
+        var sum = new double[Size];
+        for (int k = 0; k < Size; k++)
+            DenseVector.AddScaled(sum, own[k], r.Slice(k * Size, Size));
+        return sum;
+    }
 
     /// <summary>Adds Rᵀ·own·R, where R takes the twelve freedoms outside to the member's twelve.</summary>
     private void AddReduced(FrameElement member, ReadOnlySpan<double> own, Span<double> sum)

@@ -56,7 +56,7 @@ public static class SecondOrder
             $"The frame does not settle within {options.MaximumIterations} rounds of second-order analysis; the loads are too close to buckling."));
     }
 
-    private static double LargestChange(ReadOnlySpan<double> before, ReadOnlySpan<double> after)
+    internal static double LargestChange(ReadOnlySpan<double> before, ReadOnlySpan<double> after)
     {
         double largest = 0;
         for (int i = 0; i < before.Length; i++)
@@ -64,7 +64,7 @@ public static class SecondOrder
         return largest;
     }
 
-    private static double Amplification(ReadOnlySpan<double> first, ReadOnlySpan<double> second)
+    internal static double Amplification(ReadOnlySpan<double> first, ReadOnlySpan<double> second)
     {
         double before = LargestDisplacement(first);
         return before == 0 ? 1 : LargestDisplacement(second) / before;

@@ -253,7 +253,7 @@ public sealed class LoadCase
     /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
     /// axis meets, taper and cap, is shared by the strips' areas.
     /// </summary>
-    private Vector3D LimpForce(BarModel bar, int bandInStatue)
+    internal Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
         (BodyModel body, int index) = model.BandAt(bandInStatue);
         SkinBand band = body.Bands[index];

@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Sparse;
 using StatueFrame.Mechanics.Vibration;
 
 namespace StatueFrame.Analysis;
@@ -74,25 +75,30 @@ internal static class LooseParts
     /// <exception cref="FrameException">There are such freedoms.</exception>
     public static void RequireMoreThanRounding(Frame frame)
     {
-        const double Rounding = 1e-13;
-        ReadOnlySpan<int> starts = frame.Stiffness.Pattern.ColumnStarts, freedomOf = frame.Topology.FreedomOfEquation;
-        var diagonal = new double[frame.FreedomCount];
-        Array.Fill(diagonal, double.PositiveInfinity);
-        for (int equation = 0; equation < freedomOf.Length; equation++)
-            diagonal[freedomOf[equation]] = frame.Stiffness.Values[starts[equation]];
         var problems = new List<FrameProblem>();
-        for (int node = 0; node < diagonal.Length / Frame.NodeSize; node++)
+        for (int node = 0; node < frame.Nodes.Count; node++)
         {
-            ReadOnlySpan<double> own = diagonal.AsSpan(node * Frame.NodeSize, Frame.NodeSize);
-            double greatest = Math.Max(own[0], Math.Max(own[1], own[2]));
-            var loose = Freedoms.None;
-            for (int i = 0; i < own.Length && double.IsFinite(greatest); i++)
-                loose |= own[i] <= Rounding * greatest ? (Freedoms)(1 << i) : Freedoms.None;
+            Freedoms loose = LooseButForRounding(frame.Stiffness, frame.Topology, node);
             if (loose != Freedoms.None)
                 problems.Add(new FrameProblem($"Nothing resists {loose}.", node, loose));
         }
         if (problems.Count > 0)
             throw new FrameException(problems);
+    }
+
+    /// <summary>The freedoms of a node whose stiffness is rounding error.</summary>
+    public static Freedoms LooseButForRounding(SymmetricMatrix stiffness, FrameTopology topology, int node)
+    {
+        const double Rounding = 1e-13;
+        ReadOnlySpan<int> starts = stiffness.Pattern.ColumnStarts, equations = topology.Equations.Slice(node * Frame.NodeSize, Frame.NodeSize);
+        Span<double> own = stackalloc double[Frame.NodeSize];
+        for (int i = 0; i < own.Length; i++)
+            own[i] = equations[i] < 0 ? double.PositiveInfinity : stiffness.Values[starts[equations[i]]];
+        double greatest = Math.Max(own[0], Math.Max(own[1], own[2]));
+        var loose = Freedoms.None;
+        for (int i = 0; i < own.Length && double.IsFinite(greatest); i++)
+            loose |= own[i] <= Rounding * greatest ? (Freedoms)(1 << i) : Freedoms.None;
+        return loose;
     }
 
     /// <summary>Where a frame gives way, as in "turning about x of \"L3\"".</summary>

@@ -19,7 +19,7 @@ public sealed class Stability
     internal const double GreatestFactor = 1e4;
 
     /// <summary>Relative change of displacements at which the second-order analysis stops; what is left is about a thousandth of it.</summary>
-    private const double Settled = 1e-6;
+    internal const double Settled = 1e-6;
 
     internal Stability(StatueModel model, LoadCase loadCase, ReadOnlySpan<double> nodal)
     {

@@ -101,14 +101,10 @@ public sealed record Check
             Capacity = double.IsFinite(capacity) ? capacity : null,
             AssumedInputs = ValueList.Create(assumedInputs),
         };
-        if (Doubt(demand, capacity) is { } doubt)
-            return check with { Verdict = Verdict.NotChecked, Reason = doubt };
-        if (capacity < 0 || (capacity == 0 && demand > 0))
-        {
-            string reason = capacity < 0 ? "the capacity is negative" : "there is no capacity";
-            return check with { Verdict = Verdict.Fail, Reason = reason, Utilization = double.PositiveInfinity };
-        }
-        double utilization = demand == 0 ? 0 : demand / capacity;
+        if (UtilizationOf(demand, capacity) is not { } utilization)
+            return check with { Verdict = Verdict.NotChecked, Reason = Doubt(demand, capacity)! };
+        if (double.IsPositiveInfinity(utilization))
+            return check with { Verdict = Verdict.Fail, Reason = capacity < 0 ? "the capacity is negative" : "there is no capacity", Utilization = utilization };
         return check with { Verdict = utilization <= 1 ? Verdict.Pass : Verdict.Fail, Utilization = utilization };
     }
 
@@ -153,6 +149,12 @@ public sealed record Check
     /// <summary>The check on one line, as in "bars.bending, band 3: 0.71 pass".</summary>
     public override string ToString() =>
         Utilization is { } utilization ? $"{Subject}: {CheckNumber.Utilization(utilization)} {VerdictText}" : $"{Subject}: {VerdictText}";
+
+    /// <summary>Demand over capacity; infinite without capacity, null when the numbers make no sense.</summary>
+    internal static double? UtilizationOf(double demand, double capacity) =>
+        Doubt(demand, capacity) is not null ? null
+        : capacity < 0 || (capacity == 0 && demand > 0) ? double.PositiveInfinity
+        : demand == 0 ? 0 : demand / capacity;
 
     private static string? Doubt(double demand, double capacity) =>
         double.IsNaN(demand) ? "the demand is not a number"

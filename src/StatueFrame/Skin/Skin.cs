@@ -80,12 +80,10 @@ public sealed record Skin
 
     internal void Validate(Validator v)
     {
-        v.Required(Material)?.Validate(v.At(nameof(Material)));
-        CheckThickness(v, Thickness);
+        ValidateSheet(v);
         CheckFoldFactor(v, FoldFactor);
         Armature?.Validate(v.At(nameof(Armature)));
         SheetSeam?.Validate(v.At(nameof(SheetSeam)));
-        v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
         if (ForceCoefficient is { } force)
             CheckForceCoefficient(v, force, nameof(ForceCoefficient));
         if (CheckStations(v))
@@ -94,6 +92,14 @@ public sealed record Skin
             CheckBandForceCoefficients(v);
             CheckJoints(v);
         }
+    }
+
+    /// <summary>Looks at metal, thickness and mass alone.</summary>
+    internal void ValidateSheet(Validator v)
+    {
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
+        CheckThickness(v, Thickness);
+        v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
     }
 
     /// <summary>Whether a joint lies at an edge, m.</summary>

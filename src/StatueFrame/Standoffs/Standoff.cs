@@ -14,6 +14,9 @@ public sealed record Standoff
     internal const double LeastLength = 0.02;
     internal const double GreatestLength = 20;
 
+    /// <summary>Length over thickness below which it is a block, and above which it is a ribbon.</summary>
+    internal const double LeastSlenderness = 3, GreatestSlenderness = 1500;
+
     private const double LeastThickness = 0.001;
     private const double GreatestThickness = 0.06;
 
@@ -97,9 +100,9 @@ public sealed record Standoff
         if (Section?.Thickness.Meters is not (>= LeastThickness and <= GreatestThickness) || Section.Thickness > Section.Width)
             return true;
         double slenderness = L / Section.Thickness.Meters;
-        if (slenderness < 3)
+        if (slenderness < LeastSlenderness)
             v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is only {slenderness:g2} times as long as thick"), "That is a block, not a bar: make it longer or thinner.");
-        else if (slenderness > 1500)
+        else if (slenderness > GreatestSlenderness)
             v.Add(member, string.Create(CultureInfo.InvariantCulture, $"{bar} is {slenderness:g4} times as long as thick"), "That is a ribbon, not a bar: make it shorter or thicker.");
         else
             return true;

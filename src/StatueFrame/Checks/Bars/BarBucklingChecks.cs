@@ -36,13 +36,16 @@ public static class BarBucklingChecks
         StrutAxis weak = StrutAxis.Of(bar, true), strong = StrutAxis.Of(bar, false);
         if (!double.IsFinite(weak.EffectiveLength) || !double.IsFinite(strong.EffectiveLength))
             return Check.NotChecked(subject, Mechanism, source);
-        (double E, double f_y) = (bar.E, bar.f_y);
         return Check.Of(subject, Dimension.Force, source, w =>
         {
             TellStrut(w, bar, N);
-            return (N, Math.Min(Resistance(w, "strong", strong, E, f_y, design), Resistance(w, "weak", weak, E, f_y, design)));
+            return (N, Resistance(w, weak, strong, bar.E, bar.f_y, design));
         });
     }
+
+    /// <summary>Resistance to buckling about the weaker axis, N.</summary>
+    internal static double Resistance(Working? w, in StrutAxis weak, in StrutAxis strong, double E, double f_y, BarDesign design) =>
+        Math.Min(Resistance(w, "strong", strong, E, f_y, design), Resistance(w, "weak", weak, E, f_y, design));
 
     /// <summary>
     /// Compression with bending about both axes and lateral-torsional buckling: EN 1993-1-1, 6.3.3 by method 2 (Annex B),
@@ -89,38 +92,44 @@ public static class BarBucklingChecks
         StrutAxis weak = StrutAxis.Of(bar, true), strong = StrutAxis.Of(bar, false);
         if (!double.IsFinite(weak.EffectiveLength) || !double.IsFinite(strong.EffectiveLength))
             return Check.NotChecked(subject, Mechanism, secondOrder);
-        bool sway = bar.Restraint != BarRestraint.Held;
-        double demandFactor = design.Code == DesignCode.AiscAsd ? 1.6 : design.Code == DesignCode.AllowableStress ? design.BucklingSafety : 1;
         return Check.Of(subject, Dimension.Stress, secondOrder, w =>
         {
             TellStrut(w, bar, N);
-            double allowed = w.Given("f_d", design.Code switch
-            {
-                DesignCode.En1993 => bar.f_y / design.GammaM1,
-                DesignCode.AllowableStress => design.AllowableFraction * bar.f_y,
-                _ => design.Aisc(0.9, 1.67) * bar.f_y,
-            }, Dimension.Stress, "allowed stress");
-            if (demandFactor * N >= weak.CriticalForce(bar.E) || demandFactor * N >= strong.CriticalForce(bar.E))
-            {
-                w?.Note("The compression with its safety reaches the elastic critical force.");
-                return (allowed, 0);
-            }
-            (double weakMoment, double weakBow) = Amplified(w, "weak", weak, N, demandFactor, sway, bar, design);
-            (double strongMoment, double strongBow) = Amplified(w, "strong", strong, N, demandFactor, sway, bar, design);
-            double A = bar.b * bar.t, W_weak = weak.W, W_strong = strong.W;
-            w.Given(A, Dimension.SmallArea, "area");
-            w.Given(W_weak, Dimension.SectionModulus);
-            w.Given(W_strong, Dimension.SectionModulus);
-            w.Given(weakMoment, Dimension.Moment);
-            w.Given(strongMoment, Dimension.Moment);
-            w.Given(weakBow, Dimension.Moment);
-            w.Given(strongBow, Dimension.Moment);
-            double axial = w.Given("axial", Math.Max(Math.Abs(bar.AtTower.Axial.Newtons), Math.Abs(bar.AtSkin.Axial.Newtons)), Dimension.Force, "greatest axial force");
-            double sigma_N = w.Let("sigma_N", axial / A, Dimension.Stress, secondOrder);
-            double sigma_M = w.Let("sigma_M", weakMoment / W_weak + strongMoment / W_strong, Dimension.Stress, secondOrder, "amplified end moments");
-            double sigma_0 = w.Let("sigma_0", Math.Max(weakBow / W_weak, strongBow / W_strong), Dimension.Stress, secondOrder, "bow about the worse axis");
-            return (w.Let("sigma", sigma_N + sigma_M + sigma_0, Dimension.Stress, secondOrder), allowed);
+            return SecondOrderStress(w, bar, N, weak, strong, design);
         });
+    }
+
+    /// <summary>The second-order stress and what is allowed, Pa, under a compression.</summary>
+    internal static (double Demand, double Capacity) SecondOrderStress(Working? w, LoadedBar bar, double N, in StrutAxis weak, in StrutAxis strong, BarDesign design)
+    {
+        bool sway = bar.Restraint != BarRestraint.Held;
+        double demandFactor = design.Code == DesignCode.AiscAsd ? 1.6 : design.Code == DesignCode.AllowableStress ? design.BucklingSafety : 1;
+        double allowed = w.Given("f_d", design.Code switch
+        {
+            DesignCode.En1993 => bar.f_y / design.GammaM1,
+            DesignCode.AllowableStress => design.AllowableFraction * bar.f_y,
+            _ => design.Aisc(0.9, 1.67) * bar.f_y,
+        }, Dimension.Stress, "allowed stress");
+        if (demandFactor * N >= weak.CriticalForce(bar.E) || demandFactor * N >= strong.CriticalForce(bar.E))
+        {
+            w?.Note("The compression with its safety reaches the elastic critical force.");
+            return (allowed, 0);
+        }
+        (double weakMoment, double weakBow) = Amplified(w, "weak", weak, N, demandFactor, sway, bar, design);
+        (double strongMoment, double strongBow) = Amplified(w, "strong", strong, N, demandFactor, sway, bar, design);
+        double A = bar.b * bar.t, W_weak = weak.W, W_strong = strong.W;
+        w.Given(A, Dimension.SmallArea, "area");
+        w.Given(W_weak, Dimension.SectionModulus);
+        w.Given(W_strong, Dimension.SectionModulus);
+        w.Given(weakMoment, Dimension.Moment);
+        w.Given(strongMoment, Dimension.Moment);
+        w.Given(weakBow, Dimension.Moment);
+        w.Given(strongBow, Dimension.Moment);
+        double axial = w.Given("axial", Math.Max(Math.Abs(bar.AtTower.Axial.Newtons), Math.Abs(bar.AtSkin.Axial.Newtons)), Dimension.Force, "greatest axial force");
+        double sigma_N = w.Let("sigma_N", axial / A, Dimension.Stress, secondOrder);
+        double sigma_M = w.Let("sigma_M", weakMoment / W_weak + strongMoment / W_strong, Dimension.Stress, secondOrder, "amplified end moments");
+        double sigma_0 = w.Let("sigma_0", Math.Max(weakBow / W_weak, strongBow / W_strong), Dimension.Stress, secondOrder, "bow about the worse axis");
+        return (w.Let("sigma", sigma_N + sigma_M + sigma_0, Dimension.Stress, secondOrder), allowed);
     }
 
     private static (double Moment, double Bow) Amplified(
@@ -188,7 +197,7 @@ public static class BarBucklingChecks
         return sway ? 1 / rest : Math.Max(1, (0.6 + 0.4 * axis.MomentRatio) / rest);
     }
 
-    private static double Compression(LoadedBar bar) => Math.Max(0, -Math.Min(bar.AtTower.Axial.Newtons, bar.AtSkin.Axial.Newtons));
+    internal static double Compression(LoadedBar bar) => Math.Max(0, -Math.Min(bar.AtTower.Axial.Newtons, bar.AtSkin.Axial.Newtons));
 
     private static void TellStrut(Working? w, LoadedBar bar, double N)
     {

@@ -23,9 +23,10 @@ public static class BarSectionChecks
         Source source = design.Code switch { DesignCode.En1993 => yieldEn, DesignCode.AllowableStress => allowableStress, _ => yieldAisc };
         if (design.Uncovered is { } reason)
             return Check.NotChecked(subject, reason, source);
-        FlatForces f = Worse(bar, static (end, b, t) => FlatStresses.Equivalent(null, end, b, t));
         (double b, double t, double f_y) = (bar.b, bar.t, bar.f_y);
-        return Check.Of(subject, Dimension.Stress, source, w => (FlatStresses.Equivalent(w, f, b, t), Allowed(w, f_y, design, source)));
+        (double wide, double narrow) = (new FlatRectangle(b, t).TorsionW, FlatStresses.NarrowTorsionW(b, t));
+        FlatForces f = Worse(bar, (end, b, t) => FlatStresses.Equivalent(null, end, b, t, wide, narrow));
+        return Check.Of(subject, Dimension.Stress, source, w => (FlatStresses.Equivalent(w, f, b, t, wide, narrow), Allowed(w, f_y, design, source)));
     }
 
     /// <summary>

@@ -27,14 +27,18 @@ internal static class FlatStresses
     }
 
     /// <summary>The greatest equivalent stress, Pa.</summary>
-    public static double Equivalent(Working? w, in FlatForces f, double b, double t)
+    public static double Equivalent(Working? w, in FlatForces f, double b, double t) =>
+        Equivalent(w, f, b, t, new FlatRectangle(b, t).TorsionW, NarrowTorsionW(b, t));
+
+    /// <summary>As the other, with the torsion moduli at the middle of wide and narrow faces, which are series.</summary>
+    public static double Equivalent(Working? w, in FlatForces f, double b, double t, double wideTorsionW, double narrowTorsionW)
     {
         (double N, double M_weak, double M_strong, double T, double V_t, double V_b) = f;
         double A = Section(w, f, b, t);
         double W_weak = w.Let("W_weak", b * t * t / 6, Dimension.SectionModulus);
         double W_strong = w.Let("W_strong", t * b * b / 6, Dimension.SectionModulus);
-        double W_Tw = w.Given("W_Tw", new FlatRectangle(b, t).TorsionW, Dimension.SectionModulus, "torsion modulus, middle of wide face", torsion);
-        double W_Tn = w.Given("W_Tn", NarrowTorsionW(b, t), Dimension.SectionModulus, "torsion modulus, middle of narrow face", torsion);
+        double W_Tw = w.Given("W_Tw", wideTorsionW, Dimension.SectionModulus, "torsion modulus, middle of wide face", torsion);
+        double W_Tn = w.Given("W_Tn", narrowTorsionW, Dimension.SectionModulus, "torsion modulus, middle of narrow face", torsion);
         double sigma_N = w.Let("sigma_N", Math.Abs(N) / A, Dimension.Stress, bending);
         double sigma_weak = w.Let("sigma_weak", Math.Abs(M_weak) / W_weak, Dimension.Stress, bending);
         double sigma_strong = w.Let("sigma_strong", Math.Abs(M_strong) / W_strong, Dimension.Stress, bending);

@@ -88,7 +88,11 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
     private static LoadedMember? Greater(LoadedMember? a, LoadedMember? b) =>
         a is null ? b : b is null ? a : Math.Abs(a.N) >= Math.Abs(b.N) ? a : b;
 
-    private LoadedMember Loaded(BodyModel body, SegmentModel segment, LatticeSegment lattice, LatticeMember member, double force)
+    private LoadedMember Loaded(BodyModel body, SegmentModel segment, LatticeSegment lattice, LatticeMember member, double force) =>
+        Loaded(lattice, member, Force.FromNewtons(amplification * force), $"{segment.Name}, {member.Label}", situation, FamilyOf(body));
+
+    /// <summary>A lattice member under an axial force.</summary>
+    internal static LoadedMember Loaded(LatticeSegment lattice, LatticeMember member, Force axial, string where, string situation, string family)
     {
         bool isLeg = member.Role == LatticeRole.Leg, crosses = member.Pair >= 0 && lattice.Bracing == Bracing.Cross;
         MemberConnection? joint = isLeg ? lattice.LegSplice : lattice.BraceJoint;
@@ -97,14 +101,14 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             Section = member.Section,
             Material = lattice.Material,
             Length = Length.FromMeters((member.To - member.From).Length),
-            Axial = Force.FromNewtons(amplification * force),
+            Axial = axial,
             WeakFactor = crosses ? 0.5 : 1,
             IsLeg = isLeg,
             Ends = isLeg ? MemberEnds.Centered : joint?.Ends ?? MemberEnds.OneLeg,
             Connection = joint,
-            Where = $"{segment.Name}, {member.Label}",
+            Where = where,
             Situation = situation,
-            Family = FamilyOf(body),
+            Family = family,
         };
     }
 
@@ -190,7 +194,10 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
         }
     }
 
-    private BarDesign DesignFor(Material material) =>
+    private BarDesign DesignFor(Material material) => DesignFor(material, criteria);
+
+    /// <summary>The rules for members of a metal.</summary>
+    internal static BarDesign DesignFor(Material material, Criteria criteria) =>
         BarDesign.For(material, criteria.TowerCode) with { AllowableFraction = criteria.TowerStressFraction ?? 1 / 1.5 };
 
     private IEnumerable<Assumption> Assumptions(TowerSegment segment, BarDesign design)
@@ -214,5 +221,5 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             yield return fraction;
     }
 
-    private static string FamilyOf(BodyModel body) => body.Prefix.Length == 0 ? "tower" : "limbs";
+    internal static string FamilyOf(BodyModel body) => body.Prefix.Length == 0 ? "tower" : "limbs";
 }

@@ -1,0 +1,142 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+using StatueFrame.Mechanics.Statics;
+
+namespace StatueFrame.Studies;
+
+/// <summary>
+/// What all variants of one geometry have in common: the sparsity pattern and the order of elimination, where every element
+/// stands, what wind and ice do, and the shapes that the lowest modes and the buckled statue are looked for near.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads; the arrays must not be written to.</remarks>
+internal sealed class ReanalysisBasis
+{
+    private readonly HashSet<FrameElement> varied;
+
+    public ReanalysisBasis(Statue statue, Criteria criteria, Situation[] situations, int frequencies)
+    {
+        var v = new Validator();
+        statue.Validate(v);
+        StatueSheet.Validate(v, statue, criteria, situations);
+        v.ThrowIfAny();
+        (Statue, Criteria, Frequencies) = (statue, criteria, frequencies);
+        Model = ModelBuilder.BuildValid(statue);
+        RequireScope(Model, situations);
+        var elements = new Dictionary<FrameElement, int>();
+        for (int i = 0; i < Model.Frame.Elements.Count; i++)
+            elements[Model.Frame.Elements[i]] = i;
+        Segments = [.. Model.Bodies.SelectMany((body, b) => body.Segments.Select((segment, i) => new SegmentSlot(b, i, elements[segment.Element], segment, SegmentPart.Of(segment, body, criteria))))];
+        Rings = [.. Model.Rings.Select(r => new RingPart(r.Ring, elements[r.Ring], r.BandInStatue, Model.BandAt(r.BandInStatue).Body))];
+        varied = [.. Segments.Select(s => s.Model.Element), .. Rings.Select(r => (FrameElement)r.Ring)];
+        FixedStiffness = FindFixedStiffness();
+        BandMasses = FindBandMasses();
+        Loads = Array.ConvertAll(situations, situation => new LoadTable(Model, situation, Rings));
+        ModeShapes = FindModeShapes();
+        BucklingShapes = Array.ConvertAll(situations, FindBucklingShapes);
+    }
+
+    /// <summary>A segment of a tower: which body's, which of its segments, and which element of the frame.</summary>
+    internal readonly record struct SegmentSlot(int Body, int Index, int Element, SegmentModel Model, SegmentPart Part);
+
+    public Statue Statue { get; }
+
+    public Criteria Criteria { get; }
+
+    /// <summary>How many of the lowest frequencies are wanted; at most as many as the model has.</summary>
+    public int Frequencies { get; }
+
+    public StatueModel Model { get; }
+
+    public SegmentSlot[] Segments { get; }
+
+    public RingPart[] Rings { get; }
+
+    public LoadTable[] Loads { get; }
+
+    /// <summary>The stiffness of what does not vary, seams and joints of limbs, on the pattern of the frame.</summary>
+    public double[] FixedStiffness { get; }
+
+    /// <summary>The 6×6 mass of each band of the statue at its node, bars and fittings left out.</summary>
+    public double[][] BandMasses { get; }
+
+    /// <summary>Shapes of the lowest modes, one reduced vector after the other.</summary>
+    public double[] ModeShapes { get; }
+
+    /// <summary>For each strength situation shapes that the statue buckles in; empty when it buckles far above the loads.</summary>
+    public double[][] BucklingShapes { get; }
+
+    private static void RequireScope(StatueModel model, Situation[] situations)
+    {
+        if (model.HasTensionOnly)
+            throw new ArgumentException("Braces that act in tension only go slack from case to case; take VariantStudy or Statue.Check.");
+        foreach (Situation situation in situations)
+        {
+            if (situation.Actions.FirstOrDefault(a => a.Action is not (SelfWeight or WindAction or ImposedLoad or IceAction)) is { } other)
+                throw new ArgumentException($"Situation \"{situation.Name}\" has {other.Action.Title}; a reanalysis takes self-weight, wind, ice and imposed loads. Take VariantStudy or Statue.Check.");
+        }
+    }
+
+    private double[] FindFixedStiffness()
+    {
+        FrameTopology topology = Model.Frame.Topology;
+        var values = new double[topology.Pattern.Count];
+        Span<double> k = stackalloc double[FrameElement.Size * FrameElement.Size];
+        for (int i = 0; i < Model.Frame.Elements.Count; i++)
+        {
+            if (varied.Contains(Model.Frame.Elements[i]))
+                continue;
+            k.Clear();
+            Model.Frame.Elements[i].AddStiffness(k);
+            topology.ScatterElement(i, k, values);
+        }
+        return values;
+    }
+
+    private double[][] FindBandMasses()
+    {
+        var masses = new double[Model.BandCount][];
+        for (int i = 0; i < masses.Length; i++)
+        {
+            (BodyModel body, int index) = Model.BandAt(i);
+            masses[i] = new double[Frame.NodeSize * Frame.NodeSize];
+            SkinBand band = body.Bands[index];
+            new PointMass(body.BandPlaces[index].Node, band.Mass, Vector3D.Zero, band.Inertia.ToGlobal(body.Axes.Axes)).AddMass(masses[i]);
+        }
+        return masses;
+    }
+
+    private double[] FindModeShapes()
+    {
+        int n = Model.Frame.EquationCount, size = Math.Min(2 * Frequencies + 4, n);
+        using var lanczos = new GeneralizedLanczos(Model.Frame.Stiffness, Model.Frame.Mass, Model.Statics.Factors);
+        lanczos.Solve(size);
+        return ShapesOf(lanczos, n);
+    }
+
+    private double[] FindBucklingShapes(Situation situation)
+    {
+        const int Shapes = 6;
+        if (situation.LimitState != LimitState.Strength)
+            return [];
+        Response response = Model.Respond(situation);
+        var softening = new Mechanics.Sparse.SymmetricMatrix(Model.Frame.Topology.Pattern);
+        Model.Frame.AddGeometricStiffness(response.OverturningGoverns.Displacements, softening);
+        DenseVector.Scale(softening.Values, -1);
+        using var lanczos = new GeneralizedLanczos(Model.Frame.Stiffness, softening, Model.Statics.Factors);
+        int wanted = Math.Min(Shapes, lanczos.CountAbove(1 / (10 * Stability.GreatestFactor)));
+        if (wanted == 0)
+            return [];
+        lanczos.Solve(wanted);
+        return ShapesOf(lanczos, Model.Frame.EquationCount);
+    }
+
+    private static double[] ShapesOf(GeneralizedLanczos lanczos, int n)
+    {
+        var shapes = new double[lanczos.Found * n];
+        for (int i = 0; i < lanczos.Found; i++)
+            lanczos.Vector(i, shapes.AsSpan(i * n, n));
+        return shapes;
+    }
+}
