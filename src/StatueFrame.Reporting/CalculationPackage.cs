@@ -49,8 +49,8 @@ public sealed record CalculationPackage
     /// <summary>The paper it is laid out for.</summary>
     public PaperSize Paper { get; init; } = PaperSize.A4;
 
-    /// <summary>Which checks show their working; every one by default.</summary>
-    public WorkingExtent Workings { get; init; } = WorkingExtent.EveryCheck;
+    /// <summary>How much of the workings is shown: by default the worst of each kind in full, the others as tables.</summary>
+    public WorkingExtent Workings { get; init; } = WorkingExtent.WorstAndTables;
 
     /// <summary>Checks a statue and packs the result.</summary>
     /// <param name="statue">The statue.</param>

@@ -2,12 +2,13 @@ using StatueFrame.Checks;
 
 namespace StatueFrame.Reporting;
 
-/// <summary>The checks of a package: a table with the governing ones first, and the workings.</summary>
+/// <summary>The checks of a package in their order, governing ones first, and the tables that list them.</summary>
 internal sealed class PackageChecks
 {
     private readonly CalculationPackage package;
     private readonly HtmlText html;
     private readonly Check[] done;
+    private readonly Dictionary<Check, int> numbers = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, int> assumptionNumbers = [];
 
     public PackageChecks(CalculationPackage package, HtmlText html)
@@ -22,6 +23,8 @@ internal sealed class PackageChecks
                 .OrderByDescending(family => family.Max(c => c.Utilization ?? 0))
                 .SelectMany(family => family.OrderByDescending(c => c.Utilization ?? 0)),
         ];
+        foreach ((int i, Check check) in done.Index())
+            numbers[check] = i + 1;
         foreach ((int i, Assumption assumption) in package.Sheet.Assumptions.Index())
             assumptionNumbers.TryAdd(assumption.Short, i + 1);
     }
@@ -38,28 +41,61 @@ internal sealed class PackageChecks
             html.Element("th", text, ("scope", "col"));
     }
 
+    /// <summary>Those that were done, governing ones first.</summary>
+    public IReadOnlyList<Check> Done => done;
+
+    /// <summary>The id in the page of a check's working.</summary>
+    public string IdOf(Check check) => $"working-{numbers[check]}";
+
     public void WriteSummary()
     {
         html.Element("p", package.Sheet.VerdictText, ("class", "verdict"));
         html.Element("h3", "Governing check of each family");
         WriteTable(package.Sheet.GoverningByFamily.OrderByDescending(c => c.Utilization ?? 0));
-        html.Element("h3", "All checks");
-        WriteTable(done);
-    }
-
-    public void WriteWorkings()
-    {
-        html.Element("p", "Each formula is the one that was computed: first in symbols, then with its numbers, then its value. Numbers are rounded for print only.");
-        foreach ((int i, Check check) in done.Index())
+        if (package.Workings == WorkingExtent.WorstAndTables)
         {
-            if (ShowsWorking(check))
-                WriteWorking(check, i);
+            if (done.Any(c => c.Verdict == Verdict.Fail))
+            {
+                html.Element("h3", "Checks that fail");
+                WriteTable(done.Where(c => c.Verdict == Verdict.Fail));
+            }
+            html.Element("h3", "Kinds of check");
+            html.Element("p", "Each check stands with its numbers under Workings.");
+            WriteKinds();
+        }
+        else
+        {
+            html.Element("h3", "All checks");
+            WriteTable(done);
         }
     }
 
-    private bool ShowsWorking(Check check) =>
-        package.Workings == WorkingExtent.EveryCheck || check.Verdict == Verdict.Fail
-        || ReferenceEquals(check, Array.Find(done, c => c.Id == check.Id));
+    /// <summary>True when the check's numbers stand under the workings.</summary>
+    private bool HasNumbers(Check check) =>
+        package.Workings != WorkingExtent.WorstOfEachKind || IsShort(check);
+
+    /// <summary>True when the check belongs to the shortest extent.</summary>
+    public bool IsShort(Check check) => check.Verdict == Verdict.Fail || ReferenceEquals(check, Array.Find(done, c => c.Id == check.Id));
+
+    private void WriteKinds()
+    {
+        using var table = html.Element("table");
+        Heads(html, ["kind of check", "done", "fail", "greatest util.", "where"]);
+        using var body = html.Element("tbody");
+        foreach (IGrouping<string, Check> kind in done.GroupBy(c => c.Id))
+        {
+            Check worst = kind.First();
+            int failing = kind.Count(c => c.Verdict == Verdict.Fail);
+            using (html.Element("tr", ("class", failing > 0 ? "fail" : null)))
+            {
+                using (html.Element("td"))
+                    html.Element("a", worst.Title, ("href", $"#{IdOf(worst)}")).Text(" ").Element("code", worst.Id);
+                html.Element("td", $"{kind.Count()}", ("class", "number")).Element("td", $"{failing}", ("class", "number"));
+                html.Element("td", worst.UtilizationText, ("class", "number")).Element("td", Place(worst));
+            }
+            html.Line();
+        }
+    }
 
     private void WriteTable(IEnumerable<Check> checks)
     {
@@ -74,8 +110,7 @@ internal sealed class PackageChecks
                 {
                     using (html.Element("td"))
                     {
-                        int number = Array.FindIndex(done, c => ReferenceEquals(c, check));
-                        html.Element("a", check.Title, ("href", ShowsWorking(check) ? $"#working-{number + 1}" : null));
+                        html.Element("a", check.Title, ("href", HasNumbers(check) ? $"#{IdOf(check)}" : null));
                         html.Text(" ").Element("code", check.Id);
                     }
                     html.Element("td", Place(check));
@@ -91,7 +126,8 @@ internal sealed class PackageChecks
     private string Number(double? value, Check check) =>
         value is { } v ? check.Dimension.Format(v, package.Units).Replace('-', '−') : "–";
 
-    private string VerdictOf(Check check)
+    /// <summary>Pass or fail, the numbers of the assumptions it rests on, and the reason.</summary>
+    public string VerdictOf(Check check)
     {
         string word = check.Verdict == Verdict.Pass ? "pass" : "FAIL";
         int[] numbers = [.. check.AssumedInputs.Select(input => assumptionNumbers.GetValueOrDefault(input)).Where(n => n > 0).Distinct().Order()];
@@ -110,70 +146,5 @@ internal sealed class PackageChecks
             parts.Add(last == first ? $"{numbers[first]}" : $"{numbers[first]}–{numbers[last]}");
         }
         return string.Join(", ", parts);
-    }
-
-    private void WriteWorking(Check check, int number)
-    {
-        using (html.Element("article", ("class", "working"), ("id", $"working-{number + 1}"), ("aria-labelledby", $"working-{number + 1}-title")))
-        {
-            string place = Place(check);
-            html.Element("h3", place.Length > 0 ? $"{check.Title}: {place}" : check.Title, ("id", $"working-{number + 1}-title"));
-            using (html.Element("p", ("class", "rule")))
-                html.Element("code", check.Id).Text($"  {check.Source}");
-            foreach (WorkingLine line in check.Working().Lines)
-                WriteLine(line);
-        }
-        html.Line();
-    }
-
-    private void WriteLine(WorkingLine line)
-    {
-        var math = new MathText(html, package.Units);
-        switch (line)
-        {
-            case WorkingLine.Heading h:
-                html.Element("h4", h.Text);
-                break;
-            case WorkingLine.Note n:
-                html.Element("p", n.Text);
-                break;
-            case WorkingLine.Given g:
-                using (html.Element("div", ("class", "step")))
-                {
-                    math.Equation(g.Symbol);
-                    using (html.Element("div"))
-                    {
-                        math.Value(g.Value, g.Dimension, "");
-                        Remark(g.Meaning, g.Source);
-                    }
-                }
-                break;
-            case WorkingLine.Computed c:
-                using (html.Element("div", ("class", "step")))
-                {
-                    math.Equation(c.Symbol);
-                    using (html.Element("div"))
-                        math.Formula(c.Formula);
-                    if (c.Substituted is not null)
-                    {
-                        using (html.Element("div"))
-                            math.Formula(c.Substituted, "=");
-                    }
-                    using (html.Element("div"))
-                    {
-                        math.Value(c.Value, c.Dimension);
-                        Remark(c.Meaning, c.Source);
-                    }
-                }
-                break;
-        }
-    }
-
-    private void Remark(string meaning, Source? source)
-    {
-        if (meaning.Length > 0)
-            html.Text(" ").Element("span", meaning);
-        if (source is not null)
-            html.Text(" ").Element("span", $"[{source}]", ("class", "source"));
     }
 }

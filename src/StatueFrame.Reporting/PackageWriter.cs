@@ -56,7 +56,7 @@ internal sealed class PackageWriter(CalculationPackage package)
         Section("checks", "Checks", checks.WriteSummary);
         Section("not-checked", "What was not checked", WriteNotChecked);
         Section("warnings", "Warnings", WriteWarnings);
-        Section("workings", "Workings", checks.WriteWorkings);
+        Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write());
         Section("sources", "Index of sources", () => PackageSources.Write(package, html));
     }
 

@@ -71,43 +71,74 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
         }
     }
 
-    /// <summary>One row an item when all its members are simple or can be said on a line; else one part an item.</summary>
+    /// <summary>One row an item where its members are simple or can be said on a line; else one part an item.</summary>
     private void WriteList(object[] items, int level, int depth)
     {
-        (string Label, object Item)[] runs = Runs(items);
-        if (!Array.TrueForAll(items, i => Flat(i, 0) is not null))
+        var rows = new List<(string Label, Dictionary<string, string> Cells)>();
+        foreach ((string label, object item) in Runs(items))
         {
-            foreach ((string label, object item) in runs)
+            if (Flat(item, 0) is { } cells)
             {
-                html.Element($"h{Math.Min(level, 6)}", Title(item) is { Length: > 0 } title ? $"{label}: {title}" : $"{label}: {Kind(item)}").Line();
-                Write(item, level + 1, depth + 1);
+                rows.Add((label, cells));
+                continue;
             }
-            return;
+            WriteRows();
+            html.Element($"h{Math.Min(level, 6)}", Title(item) is { Length: > 0 } title ? $"{label}: {title}" : $"{label}: {Kind(item)}").Line();
+            Write(item, level + 1, depth + 1);
         }
-        Dictionary<string, string>[] rows = [.. runs.Select(run => Flat(run.Item, 0)!)];
-        string[] columns = [.. rows.SelectMany(row => row.Keys).Distinct()];
-        using var scroll = html.Element("div", ("class", "wide"));
-        using (html.Element("table"))
+        WriteRows();
+
+        void WriteRows()
         {
-            using (html.Element("thead"))
-            using (html.Element("tr"))
+            if (rows.Count > 0)
+                WriteTable(rows);
+            rows.Clear();
+        }
+    }
+
+    /// <summary>A table of items; of a wide one, what is the same in all is said once above it.</summary>
+    private void WriteTable(List<(string Label, Dictionary<string, string> Cells)> rows)
+    {
+        const int Narrow = 7;
+        string[] columns = [.. rows.SelectMany(row => row.Cells.Keys).Distinct()];
+        string[] same = columns.Length > Narrow && rows.Count > 1
+            ? [.. columns.Where(c => rows.TrueForAll(row => row.Cells.GetValueOrDefault(c) == rows[0].Cells.GetValueOrDefault(c)))]
+            : [];
+        if (same.Length > 0)
+        {
+            using (html.Element("table", ("class", "description")))
             {
-                html.Element("th", "no.", ("scope", "col"));
-                foreach (string column in columns)
-                    html.Element("th", column, ("scope", "col"));
-            }
-            using (html.Element("tbody"))
-            {
-                foreach ((int i, Dictionary<string, string> cells) in rows.Index())
+                html.Element("caption", $"the same in {rows[0].Label.Split('–')[0]} to {rows[^1].Label.Split('–')[^1]}");
+                using var body = html.Element("tbody");
+                foreach (string column in same)
                 {
-                    using (html.Element("tr"))
-                    {
-                        html.Element("th", runs[i].Label, ("scope", "row"));
-                        foreach (string column in columns)
-                            html.Element("td", cells.GetValueOrDefault(column, ""));
-                    }
-                    html.Line();
+                    using var row = html.Element("tr");
+                    html.Element("th", column, ("scope", "row")).Element("td", rows[0].Cells[column]);
                 }
+            }
+            html.Line();
+        }
+        string[] different = [.. columns.Except(same)];
+        using var scroll = html.Element("div", ("class", "wide"));
+        using var table = html.Element("table");
+        using (html.Element("thead"))
+        using (html.Element("tr"))
+        {
+            html.Element("th", "no.", ("scope", "col"));
+            foreach (string column in different)
+                html.Element("th", column, ("scope", "col"));
+        }
+        using (html.Element("tbody"))
+        {
+            foreach ((string label, Dictionary<string, string> cells) in rows)
+            {
+                using (html.Element("tr"))
+                {
+                    html.Element("th", label, ("scope", "row"));
+                    foreach (string column in different)
+                        html.Element("td", cells.GetValueOrDefault(column, ""));
+                }
+                html.Line();
             }
         }
     }

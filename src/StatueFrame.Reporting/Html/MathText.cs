@@ -19,6 +19,13 @@ internal sealed class MathText(HtmlText html, DisplayUnits units)
         html.Element("mo", "=");
     }
 
+    /// <summary>A symbol alone.</summary>
+    public void Symbol(FormulaNode symbol)
+    {
+        using var math = html.Element("math");
+        Write(symbol);
+    }
+
     /// <summary>A formula; several pieces when it is a long sum or product.</summary>
     public void Formula(FormulaNode node, string before = "")
     {

@@ -1,0 +1,66 @@
+#:project ../../src/StatueFrame.Reporting/StatueFrame.Reporting.csproj
+
+// The calculation package of the Saltmere Heron: one HTML file to print, a 3-D scene and the pictures, written to a folder
+// (named after --, else "saltmere-heron" among the temporary files). All data are invented.
+
+using System.Runtime.CompilerServices;
+using StatueFrame;
+using StatueFrame.Analysis;
+using StatueFrame.Reporting;
+using StatueFrame.Studies;
+using UnitsNet;
+
+StatueDocument heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json"));
+string folder = Directory.CreateDirectory(args.Length > 0 ? args[0] : Path.Combine(Path.GetTempPath(), "saltmere-heron")).FullName;
+
+// The numbers: one model, the sheet of all situations, and the response to the one to be drawn.
+StatueModel model = StatueModel.Build(heron.Statue);
+CheckSheet sheet = heron.Check();
+Situation storm = heron.Situations.Single(s => s.Name == "storm"), service = heron.Situations.Single(s => s.Name == "sway");
+LoadCase worst = model.Respond(storm).OverturningGoverns;
+WindAction wind = service.Actions.Select(a => a.Action).OfType<WindAction>().Single();
+ModalResponse modes = model.Modes(3);
+SwayCurve curve = SwayCurve.Of(model, wind, new SwayCurveOptions { AnemometerHeight = 10.Meters, Limits = heron.Criteria });
+
+(string Name, Picture Picture)[] pictures =
+[
+    ("elevation", StatueDrawings.Elevation(model)),
+    ("plan-of-band-12", StatueDrawings.Plan(model, "band 12")),
+    ("wind-profile", ResultPictures.WindProfile(model, wind.Profile)),
+    ("wind-force-by-band", ResultPictures.BandForces(worst)),
+    ("deflected-shape", StatueDrawings.Deflected(model, worst)),
+    ("mode-1", StatueDrawings.Mode(model, modes, 1)),
+    ("mode-2", StatueDrawings.Mode(model, modes, 2)),
+    ("sway-curve", ResultPictures.Sway(curve)),
+    ("sway-rose", ResultPictures.Rose(HeadingStudy.Of(model, service).SwayAt("tip"))),
+    ("bar-utilization", ResultPictures.BarUtilization(model, sheet)),
+    ("families", ResultPictures.Families(sheet)),
+];
+foreach ((string name, Picture picture) in pictures)
+{
+    picture.Save(Path.Combine(folder, $"{name}.svg"));
+    picture.Save(Path.Combine(folder, $"{name}.png"));
+    Console.WriteLine($"{name,-20} {picture.Title}");
+}
+
+// The scene, for any viewer of glTF: at rest in gray, moved beside it.
+StatueScene.Of(model).With(worst, 20).Save(Path.Combine(folder, "saltmere-heron.glb"));
+
+// The package. It is printed from a browser; every check stands in its tables, the worst of each kind with its working.
+var package = new CalculationPackage
+{
+    Statue = heron.Statue,
+    Situations = heron.Situations,
+    Criteria = heron.Criteria,
+    Sheet = sheet,
+    Revision = "A",
+    Reference = "Saltmere harbor, invented",
+    Basis = ["Eurocodes with recommended values; no national annex.", "Drawings of the Saltmere Heron, invented."],
+    Figures = [.. pictures.Select(p => p.Picture.ToFigure())],
+};
+package.Save(Path.Combine(folder, "saltmere-heron.html"));
+
+Console.WriteLine($"saltmere-heron.glb   the statue at rest, and moved 20 times by the {storm.Name}");
+Console.WriteLine($"saltmere-heron.html  {sheet.VerdictText}");
+
+static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
