@@ -28,7 +28,7 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
             if (skin.Armature is { } armature)
                 AddBand(skin, armature, band, where, Pressure.FromPascals(inward), Pressure.FromPascals(suction), known!);
             if (skin.SheetSeam is { } seam)
-                AddSeam(skin, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction));
+                AddSeam(body, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction));
             lists.Assume([.. assumptions, .. Assumed()], firstCheck);
         }
     }
@@ -81,11 +81,12 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
         lists.Checks.Add(ArmatureChecks.Deflection(armature, greater, where, situation));
     }
 
-    private void AddSeam(Skin skin, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction)
+    private void AddSeam(BodyModel body, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction)
     {
+        Skin skin = body.Skin!;
         BarDesign rules = SeamDesign(skin, design);
         Length thickness = Length.FromMeters(band.MidThickness), width = skin.Armature?.Spacing ?? Length.FromMeters(band.Top - band.Bottom);
-        double heat = seam.HeatRestraint > 0 ? lists.Heat?.MostBeyondTower(model.Bodies[0], band.Index) ?? 0 : 0;
+        double heat = seam.HeatRestraint > 0 ? lists.Heat?.MostBeyondTower(body, band.Index) ?? 0 : 0;
         SeamForces forces = SeamForces.Of(
             greater, Length.FromMeters(band.MidOutline.Perimeter / (2 * Math.PI)), width, Length.FromMeters(band.Top - band.Bottom), skin.Material, thickness,
             TemperatureDelta.FromKelvins(heat), seam.HeatRestraint);

@@ -1,3 +1,4 @@
+using CsCheck;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Actions;
 
