@@ -1,5 +1,6 @@
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Studies;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Studies;
 

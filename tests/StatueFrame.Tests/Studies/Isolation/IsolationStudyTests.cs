@@ -1,6 +1,7 @@
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Studies;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.Isolation;
 

@@ -2,6 +2,7 @@ using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Checks.Metals;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.Damage;
 

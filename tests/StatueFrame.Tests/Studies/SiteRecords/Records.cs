@@ -1,3 +1,4 @@
+using StatueFrame.Mechanics.Vibration;
 using StatueFrame.Studies;
 
 namespace StatueFrame.Tests.Studies.SiteRecords;

@@ -1,6 +1,8 @@
+using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Analyses;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Studies.SiteRecords;
 

@@ -1,3 +1,4 @@
+using CsCheck;
 using StatueFrame.Studies;
 
 namespace StatueFrame.Tests.Studies.Uncertainty;
