@@ -115,7 +115,7 @@ var flat = new Standoff
 };
 var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 16.Millimeters) };
 
-EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 36, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat };
+EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat };
 EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat };
 
 // The wing: half raised to one side, a tapering tube with four bands of its own.

@@ -60,6 +60,12 @@ public sealed record Standoff
     /// <summary>The detail that tires first, at the end with the greater stress; null when it is not described, which leaves fatigue unchecked.</summary>
     public DetailCategory? FatigueDetail { get; init; }
 
+    /// <summary>
+    /// The statue's age when the bar was put in, from which it corrodes anew; zero, with the statue, by default, at most 1000
+    /// years. A bar put in later than the age described is as thick as described until then.
+    /// </summary>
+    public Duration PutIn { get; init; }
+
     internal void Validate(Validator v)
     {
         if (v.Required(Section) is not null
@@ -73,6 +79,7 @@ public sealed record Standoff
         v.Required(SkinFixity)?.Validate(v.At(nameof(SkinFixity)));
         v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
         v.Required(Slide)?.Validate(v, nameof(Slide));
+        v.NotNegative(PutIn, PutIn.Seconds, Corrosion.Longest);
         ValidateFixings(v, Section?.Width.Meters ?? 0);
     }
 

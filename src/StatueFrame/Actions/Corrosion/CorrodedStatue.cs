@@ -57,7 +57,7 @@ public static class CorrodedStatue
             Corrosion = corrosion with { Age = age },
         };
 
-        double Loss(Material material, CorrosionFace face) => corrosion.Loss(material, face, years) ?? 0;
+        double Loss(Material material, CorrosionFace face, double since = 0) => corrosion.Loss(material, face, years, since) ?? 0;
 
         Skin? SkinAfter(Skin? skin)
         {
@@ -108,7 +108,7 @@ public static class CorrodedStatue
             _ => ring,
         };
 
-        Standoff BarAfter(Standoff bar) => bar with { Section = CorrodedSection.Flat(bar.Section, Loss(bar.Material, CorrosionFace.Standoff)) };
+        Standoff BarAfter(Standoff bar) => bar with { Section = CorrodedSection.Flat(bar.Section, Loss(bar.Material, CorrosionFace.Standoff, bar.PutIn.Years365)) };
     }
 
     /// <summary>The name without the age that an earlier step gave it.</summary>

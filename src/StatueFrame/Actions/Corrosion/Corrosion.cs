@@ -52,7 +52,11 @@ public sealed record Corrosion
     /// <summary>
     /// What a face loses from the age described to another, m; null when the metal's loss is not known.
     /// </summary>
-    internal double? Loss(Material material, CorrosionFace face, double untilYears)
+    /// <param name="material">The metal.</param>
+    /// <param name="face">The face.</param>
+    /// <param name="untilYears">The later age of the statue, years.</param>
+    /// <param name="sinceYears">The statue's age when the part was put in, years.</param>
+    internal double? Loss(Material material, CorrosionFace face, double untilYears, double sinceYears = 0)
     {
         if (MetalFamilies.Of(material) is not { } metal || AirAt(face).FirstYear(metal) is not { } first)
             return null;
@@ -61,7 +65,7 @@ public sealed record Corrosion
         double coated = CoatingOf(face).Years365;
         return first.Loss.Meters * (Factor(untilYears) - Factor(Age.Years365));
 
-        double Factor(double years) => CorrosionLaw.TimeFactor(Math.Max(0, years - coated), b);
+        double Factor(double years) => CorrosionLaw.TimeFactor(Math.Max(0, years - sinceYears - coated), b);
     }
 
     internal Atmosphere AirAt(CorrosionFace face) => face is CorrosionFace.SkinOutside or CorrosionFace.BareTower ? Air : AirInside ?? Air;

@@ -114,20 +114,20 @@ public static class FatigueChecks
         w.Given(gammaMf, Dimension.Number);
         w.Given("Delta_L", detail.CutOff.Pascals / gammaMf, Dimension.Stress, "cut-off with γ_Mf", DetailCategory.Curve);
         double D = 0;
-        List<string> harmless = [];
+        int harmless = 0;
         foreach (IGrouping<string, StressBlock> group in blocks.GroupBy(block => block.Name))
         {
             double part = Damage(group, detail, gammaMf);
             D += part;
             if (part == 0)
             {
-                harmless.Add(group.Key.Length > 0 ? group.Key : "other cycles");
+                harmless++;
                 continue;
             }
             w.Given("D_part", part, Dimension.Number, Invariant($"damage of {(group.Key.Length > 0 ? group.Key : "other cycles")}: {group.Sum(b => b.Cycles):0} cycles, ranges up to {group.Max(b => b.Range.Megapascals):0.#} MPa"), miner);
         }
-        if (w is not null && harmless.Count > 0)
-            w.Note($"Below the cut-off, without damage: {string.Join("; ", harmless)}.");
+        if (w is not null && harmless > 0)
+            w.Note(Invariant($"{harmless} more kinds of cycles stay below the cut-off and do no damage."));
         w.Given("D", D, Dimension.Number, "sum of n/N", miner);
         if (w is not null && D > 0)
             w.Note(Invariant($"At this rate the damage is 1 after {years / D:0.#} years."));

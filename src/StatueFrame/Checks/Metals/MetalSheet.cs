@@ -74,10 +74,10 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
                 Add($"skin of {name}", skin.Material, t, loss);
                 usesInside = true;
             }
-            foreach ((string kind, Material material, Section section, CorrosionFace face) in Sections(tower, skin, rings).GroupBy(s => (s.Kind, s.Material)).Select(g => g.MinBy(s => s.Per)).Select(s => (s.Kind, s.Material, s.Section, s.Face)))
+            foreach ((string kind, Material material, Section section, CorrosionFace face, double since) in Sections(tower, skin, rings).GroupBy(s => (s.Kind, s.Material)).Select(g => g.MinBy(s => (s.Since, s.Per))).Select(s => (s.Kind, s.Material, s.Section, s.Face, s.Since)))
             {
                 (double t, int faces) = CorrodedSection.Thinnest(section);
-                Add($"{kind} of {name}, {section.Designation}", material, t, faces * corrosion.Loss(material, face, years));
+                Add($"{kind} of {name}, {section.Designation}", material, t, faces * corrosion.Loss(material, face, years, since));
                 usesInside |= face != CorrosionFace.BareTower;
             }
         }
@@ -90,30 +90,30 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
         }
     }
 
-    /// <summary>The sections that corrode, each with the thickness it has for every open face.</summary>
-    private static IEnumerable<(string Kind, Material Material, Section Section, CorrosionFace Face, double Per)> Sections(Tower tower, Skin? skin, ValueList<StandoffRing> rings)
+    /// <summary>The sections that corrode, each with the thickness it has for every open face and the age at which it was put in.</summary>
+    private static IEnumerable<(string Kind, Material Material, Section Section, CorrosionFace Face, double Per, double Since)> Sections(Tower tower, Skin? skin, ValueList<StandoffRing> rings)
     {
         CorrosionFace face = CorrodedStatue.Cover(skin);
         foreach (TowerSegment segment in tower.Segments)
         {
             if (segment is LatticeSegment lattice)
             {
-                yield return ("legs", lattice.Material, lattice.Legs, face, Per(lattice.Legs));
-                yield return ("braces", lattice.Material, lattice.Braces, face, Per(lattice.Braces));
+                yield return ("legs", lattice.Material, lattice.Legs, face, Per(lattice.Legs), 0);
+                yield return ("braces", lattice.Material, lattice.Braces, face, Per(lattice.Braces), 0);
                 if (lattice.Horizontals is { } horizontals)
-                    yield return ("horizontals", lattice.Material, horizontals, face, Per(horizontals));
+                    yield return ("horizontals", lattice.Material, horizontals, face, Per(horizontals), 0);
             }
             else if (segment is MemberSegment member)
             {
-                yield return ("tower members", member.Material, member.Section, face, Per(member.Section));
+                yield return ("tower members", member.Material, member.Section, face, Per(member.Section), 0);
                 if (member.TopSection is { } top)
-                    yield return ("tower members", member.Material, top, face, Per(top));
+                    yield return ("tower members", member.Material, top, face, Per(top), 0);
             }
         }
         if (skin?.Armature is { } armature)
-            yield return ("armature", armature.Material, armature.Bar, CorrosionFace.SkinInside, Per(armature.Bar));
+            yield return ("armature", armature.Material, armature.Bar, CorrosionFace.SkinInside, Per(armature.Bar), 0);
         foreach (Standoff bar in FoundContact.Bars(rings))
-            yield return ("standoffs", bar.Material, bar.Section, CorrosionFace.Standoff, Per(bar.Section));
+            yield return ("standoffs", bar.Material, bar.Section, CorrosionFace.Standoff, Per(bar.Section), bar.PutIn.Years365);
 
         static double Per(Section section)
         {

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace StatueFrame.Studies;
 
 /// <summary>The best fit of a model to measurements.</summary>
@@ -26,6 +28,26 @@ public sealed record CalibrationResult
     /// </summary>
     public required ValueList<string> CannotTell { get; init; }
 
+    /// <summary>
+    /// Pairs that the data tell apart poorly, each with its correlation: their errors go together by more than 0.95, so that one
+    /// can make up for the other.
+    /// </summary>
+    public required ValueList<string> Entangled { get; init; }
+
     /// <summary>True when the search settled.</summary>
     public required bool Converged { get; init; }
+
+    /// <summary>The fit on a few lines.</summary>
+    public override string ToString()
+    {
+        var text = new StringBuilder();
+        foreach (AdjustedValue v in Values)
+            text.Append(FormattableString.Invariant($"{v.Name}: {v.Value:g4}, 95 % from {v.Low:g4} to {v.High:g4}{(v.IsAtBound ? ", at its bound" : "")}\n"));
+        text.Append(FormattableString.Invariant($"chi-square {ChiSquare:g3} for {DegreesOfFreedom} degrees of freedom{(Converged ? "" : "; NOT SETTLED")}\n"));
+        foreach (string direction in CannotTell)
+            text.Append($"the data cannot tell: {direction}\n");
+        foreach (string pair in Entangled)
+            text.Append($"hardly told apart: {pair}\n");
+        return text.ToString();
+    }
 }

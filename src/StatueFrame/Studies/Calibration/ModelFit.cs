@@ -19,7 +19,7 @@ public static class ModelFit
     /// <param name="model">What the model gives for each measurement, in their order: a pure function of the adjustables in theirs.</param>
     /// <param name="options">For cancellation; null for none.</param>
     /// <exception cref="ArgumentException">A list is empty, a range is wrong, or the model gives another number of values.</exception>
-    /// <exception cref="ArithmeticException">The model gives a value that is not finite at the start.</exception>
+    /// <exception cref="ArithmeticException">The model gives a value that is not finite at the start or beside the fit.</exception>
     public static CalibrationResult Of(IReadOnlyList<Adjustable> adjustables, IReadOnlyList<Measured> measured, Func<IReadOnlyList<double>, IReadOnlyList<double>> model, StudyOptions? options = null)
     {
         Validate(adjustables, measured);
@@ -37,7 +37,7 @@ public static class ModelFit
         Vector<double> r = Residuals(p);
         if (!r.All(double.IsFinite))
             throw new ArithmeticException("The model gives a value that is not finite at the start.");
-        Matrix<double> J = Jacobian(Residuals, p, m);
+        Matrix<double> J = Jacobian(Residuals, p, low, high, m);
         double damping = 1e-3;
         bool converged = false;
         for (int round = 0; round < Rounds && !converged; round++)
@@ -61,14 +61,15 @@ public static class ModelFit
                 }
                 damping *= 4;
                 if (tries > 40)
-                {
-                    converged = true;
-                    break;
-                }
+                    return Result(adjustables, measured, p, r, J, low, high, IsFlat(slope, p));
             }
-            J = Jacobian(Residuals, p, m);
+            J = Jacobian(Residuals, p, low, high, m);
         }
         return Result(adjustables, measured, p, r, J, low, high, converged);
+
+        // Nothing is left to gain but against a bound.
+        bool IsFlat(Vector<double> slope, Vector<double> at) => Enumerable.Range(0, n).All(i =>
+            Math.Abs(slope[i]) < 1e-4 * (1 + r * r) || (slope[i] > 0 ? at[i] <= low[i] + 1e-9 : at[i] >= high[i] - 1e-9));
     }
 
     private static CalibrationResult Result(
@@ -100,8 +101,23 @@ public static class ModelFit
             ChiSquare = r * r,
             DegreesOfFreedom = measured.Count - n,
             CannotTell = cannot.ToValueList(),
+            Entangled = Pairs(adjustables, covariance).ToValueList(),
             Converged = converged,
         };
+    }
+
+    private static IEnumerable<string> Pairs(IReadOnlyList<Adjustable> adjustables, Matrix<double> covariance)
+    {
+        const double Together = 0.95;
+        for (int i = 0; i < adjustables.Count; i++)
+        {
+            for (int j = i + 1; j < adjustables.Count; j++)
+            {
+                double correlation = covariance[i, j] / Math.Sqrt(covariance[i, i] * covariance[j, j]);
+                if (Math.Abs(correlation) > Together)
+                    yield return Invariant($"{adjustables[i].Name} and {adjustables[j].Name}, {correlation:0.000}");
+            }
+        }
     }
 
     /// <summary>A direction in words, as in "tower stiffness +71 %, mass +71 %".</summary>
@@ -112,18 +128,20 @@ public static class ModelFit
         return string.Join(", ", adjustables.Select((a, i) => (a.Name, Part: sign * direction[i])).Where(d => Math.Abs(d.Part) > Counts).Select(d => Invariant($"{d.Name} {100 * d.Part:+0;-0} %")));
     }
 
-    private static Matrix<double> Jacobian(Func<Vector<double>, Vector<double>> residuals, Vector<double> p, int m)
+    /// <summary>By central differences, one-sided at a bound, where the model may not hold beyond.</summary>
+    private static Matrix<double> Jacobian(Func<Vector<double>, Vector<double>> residuals, Vector<double> p, double[] low, double[] high, int m)
     {
         const double Step = 1e-5;
         Matrix<double> J = Matrix<double>.Build.Dense(m, p.Count);
         for (int i = 0; i < p.Count; i++)
         {
             Vector<double> up = p.Clone(), down = p.Clone();
-            up[i] += Step;
-            down[i] -= Step;
-            J.SetColumn(i, (residuals(up) - residuals(down)) / (2 * Step));
+            up[i] = Math.Min(p[i] + Step, high[i]);
+            down[i] = Math.Max(p[i] - Step, low[i]);
+            if (up[i] > down[i])
+                J.SetColumn(i, (residuals(up) - residuals(down)) / (up[i] - down[i]));
         }
-        return J;
+        return J.Enumerate().All(double.IsFinite) ? J : throw new ArithmeticException("The model gives a value that is not finite beside the fit.");
     }
 
     private static void Validate(IReadOnlyList<Adjustable> adjustables, IReadOnlyList<Measured> measured)

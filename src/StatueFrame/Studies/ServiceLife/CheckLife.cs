@@ -13,12 +13,22 @@ namespace StatueFrame.Studies;
 /// <param name="End">The check at <paramref name="FirstFail"/>, or at the end of the span; null when a part is worn through then.</param>
 public sealed record CheckLife(string Id, string Place, string Situation, Check Now, double? LastPass, double? FirstFail, Check? End)
 {
+    /// <summary>The times in which it fails, the first first; more than one when renewals mend it.</summary>
+    public ValueList<FailingSpell> Failing { get; init; } = [];
+
     /// <summary>The life on one line, as in "bars.bending, band 3, storm: fails after 62.5 years".</summary>
     public override string ToString()
     {
         string subject = string.Join(", ", new[] { Id, Place, Situation }.Where(part => part.Length > 0));
-        return FirstFail is not { } years ? $"{subject}: passes to the end"
-            : LastPass is null ? $"{subject}: fails now"
-            : FormattableString.Invariant($"{subject}: fails after {years:0.##} years");
+        return $"{subject}: {VerdictText}";
     }
+
+    /// <summary>The life in words, as in "fails after 62.5 years".</summary>
+    internal string VerdictText => FirstFail is not { } years ? "passes to the end"
+        : LastPass is null ? $"fails now{Again}"
+        : FormattableString.Invariant($"fails after {years:0.##} years{Again}");
+
+    private string Again => Failing is [{ To: { } to }, ..]
+        ? FormattableString.Invariant($", passes again after {to:0.##}{(Failing.Count > 1 ? FormattableString.Invariant($", fails again after {Failing[1].From:0.##}") : "")}")
+        : "";
 }

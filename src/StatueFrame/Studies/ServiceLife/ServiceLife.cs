@@ -5,7 +5,8 @@ namespace StatueFrame.Studies;
 
 /// <summary>
 /// The year in which each check of a corroding statue stops passing: its sheet is looked at step by step, and the step in
-/// which a check fails is halved. A part that is worn through fails every check that passed before.
+/// which a check fails is halved. Bars can be renewed at given years, after which a check may pass again. A part that is worn
+/// through fails every check.
 /// </summary>
 /// <remarks>
 /// The checks of the family "metals" do not take part: they look at a design life of their own. Immutable and safe to share
@@ -46,33 +47,44 @@ public sealed class ServiceLife
         v.ThrowIfAny();
         cancellation.ThrowIfCancellationRequested();
         var years = new SheetsByYear(statue, criteria, situations, options);
-        CheckSheet now = years.At(0) ?? throw new InvalidOperationException("A valid statue has a sheet.");
-        int ticks = options.Steps << options.Halvings, step = 1 << options.Halvings;
-        years.Fill([.. Enumerable.Range(0, options.Steps + 1).Select(i => i * step)], cancellation, part => progress?.Report(0.5 * part));
+        LifeInstant[] instants = years.Instants;
+        CheckSheet now = years.SheetAt(instants[0]) ?? throw new InvalidOperationException("A valid statue has a sheet.");
+        years.Fill(instants, cancellation, part => progress?.Report(0.5 * part));
         Dictionary<StudyKey, Check> first = StudyKey.WorstOf(now);
-        (StudyKey Key, int Pass, int Fail)[] open = [.. first.Where(pair => pair.Value.Verdict != Verdict.NotChecked && pair.Value.Family != "metals").Select(pair => FirstStep(pair.Key))];
+        StudyKey[] keys = [.. first.Where(pair => pair.Value.Verdict != Verdict.NotChecked && pair.Value.Family != "metals").Select(pair => pair.Key)];
+        (StudyKey Key, LifeInstant Before, LifeInstant After)[] turns =
+        [
+            .. keys.SelectMany(key => instants.Zip(instants.Skip(1)).Where(pair => years.Fails(pair.First, key) != years.Fails(pair.Second, key)).Select(pair => (key, pair.First, pair.Second))),
+        ];
         for (int halving = 0; halving < options.Halvings; halving++)
         {
-            years.Fill([.. open.Where(o => o.Fail - o.Pass > 1 && o.Pass >= 0 && o.Fail <= ticks).Select(o => (o.Pass + o.Fail) / 2).Distinct().Order()], cancellation, _ => { });
-            open = Array.ConvertAll(open, o => o.Fail - o.Pass <= 1 || o.Pass < 0 || o.Fail > ticks ? o
-                : years.Fails((o.Pass + o.Fail) / 2, o.Key) ? o with { Fail = (o.Pass + o.Fail) / 2 } : o with { Pass = (o.Pass + o.Fail) / 2 });
+            years.Fill([.. turns.Where(IsOpen).Select(t => t.Before.Middle(t.After)).Distinct().Order()], cancellation, _ => { });
+            turns = Array.ConvertAll(turns, t => !IsOpen(t) ? t
+                : years.Fails(t.Before.Middle(t.After), t.Key) == years.Fails(t.Before, t.Key) ? t with { Before = t.Before.Middle(t.After) } : t with { After = t.Before.Middle(t.After) });
             progress?.Report(0.5 + 0.5 * (halving + 1) / options.Halvings);
         }
-        IEnumerable<CheckLife> lives = open.Select(o => new CheckLife(
-            o.Key.Id, o.Key.Place, o.Key.Situation, first[o.Key], o.Pass < 0 ? null : years.YearsOf(o.Pass), o.Fail > ticks ? null : years.YearsOf(o.Fail),
-            years.CheckAt(Math.Min(o.Fail, ticks), o.Key)));
-        var sheets = Enumerable.Range(0, options.Steps + 1).Select(i => (years.YearsOf(i * step), years.At(i * step))).ToList();
+        ILookup<StudyKey, (LifeInstant Before, LifeInstant After)> turnsOf = turns.ToLookup(t => t.Key, t => (t.Before, t.After));
+        var sheets = years.Steps.Select(at => (at.Years, years.SheetAt(at))).ToList();
         progress?.Report(1);
-        return new ServiceLife(statue, options, lives, sheets, years.WornThrough());
+        return new ServiceLife(statue, options, keys.Select(Life), sheets, years.WornThrough());
 
-        (StudyKey, int, int) FirstStep(StudyKey key)
+        static bool IsOpen((StudyKey, LifeInstant Before, LifeInstant After) turn) => turn.Before.Years < turn.After.Years;
+
+        CheckLife Life(StudyKey key)
         {
-            for (int i = 0; i <= options.Steps; i++)
+            bool failsNow = years.Fails(instants[0], key);
+            (LifeInstant Before, LifeInstant After)[] own = [.. turnsOf[key]];
+            // Every second turn begins a spell of failing, the first one when it passes now.
+            LifeInstant[] starts = [.. own.Where((_, i) => i % 2 == (failsNow ? 1 : 0)).Select(t => t.After)], ends = [.. own.Where((_, i) => i % 2 == (failsNow ? 0 : 1)).Select(t => t.After)];
+            if (failsNow)
+                starts = [instants[0], .. starts];
+            LifeInstant shown = starts.Length > 0 ? starts[0] : instants[^1];
+            return new CheckLife(
+                key.Id, key.Place, key.Situation, first[key], failsNow ? null : own.Length > 0 ? own[0].Before.Years : instants[^1].Years,
+                starts.Length > 0 ? starts[0].Years : null, years.CheckAt(shown, key))
             {
-                if (years.Fails(i * step, key))
-                    return (key, (i - 1) * step, i * step);
-            }
-            return (key, ticks, ticks + 1);
+                Failing = starts.Select((from, i) => new FailingSpell(from.Years, i < ends.Length ? ends[i].Years : null)).ToValueList(),
+            };
         }
     }
 
@@ -107,14 +119,16 @@ public sealed class ServiceLife
         Corrosion corrosion = Statue.Corrosion!;
         TextLayout.AppendWrapped(text, "", $"SERVICE LIFE: {Statue.Name}");
         TextLayout.AppendWrapped(text, "", FormattableString.Invariant($"{Options.Span.Years365:0.#} years in {corrosion.Air}{(corrosion.AirInside is { } inside ? $"; inside {inside}" : "; inside as outside (assumed)")}; corrosion even over each face"));
+        foreach (BarRenewal renewal in Options.Renewals)
+            TextLayout.AppendWrapped(text, "", $"Renewed: {renewal}");
         CheckLife[] shown = [.. FirstOfFamilies.Concat(Lives.Where(life => life.FirstFail is not null)).Distinct()];
         TextLayout.AppendTable(
             text, 2, [new(40), new(24), new(8, Right: true), new(8, Right: true), new(0)],
-            [["check", "place", "now", "then", "fails after"], .. shown.Select(life => new[]
+            [["check", "place", "now", "then", "life"], .. shown.Select(life => new[]
             {
                 string.Join(", ", new[] { life.Id, life.Situation }.Where(part => part.Length > 0)), life.Place,
                 CheckNumber.Utilization(life.Now.Utilization ?? 0), life.End?.Utilization is { } end ? CheckNumber.Utilization(end) : "",
-                life.FirstFail is not { } years ? "passes to the end" : life.LastPass is null ? "fails now" : FormattableString.Invariant($"{years:0.##} years{(life.End is null ? ", worn through" : "")}"),
+                $"{life.VerdictText}{(life.FirstFail is not null && life.End is null ? ", worn through" : "")}",
             })]);
         if (WornThrough is not null)
             TextLayout.AppendWrapped(text, "  ", FormattableString.Invariant($"Looked at after {WornThroughAfter:0.##} years: {WornThrough}"));

@@ -9,8 +9,8 @@ namespace StatueFrame.Studies;
 /// </summary>
 /// <remarks>
 /// Along each column of the first input every limit is sampled, and every change between holding and failing is found by
-/// Brent's method to the accuracy asked for; two crossings between neighboring samples can be missed. Immutable and safe
-/// to share between threads.
+/// Brent's method to the accuracy asked for. Where three samples show a dip that could cross the limit, its vertex is sampled
+/// too; narrower ones can be missed. Immutable and safe to share between threads.
 /// </remarks>
 public sealed class DesignWindow
 {
@@ -42,10 +42,12 @@ public sealed class DesignWindow
     /// <param name="columns">Values of the first input, 2 to 1000.</param>
     /// <param name="samples">Values of the second input that are tried in a column, 3 to 1000.</param>
     /// <param name="options">How it runs; null for all cores.</param>
+    /// <param name="accuracy">How near to a limit its curve is, as a part of the range; 1e-14 to 0.1.</param>
     /// <exception cref="ArgumentException">A range does not ascend, or the names differ.</exception>
     /// <exception cref="OperationCanceledException">The study was stopped.</exception>
     public static DesignWindow Of(
-        WindowInput x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int columns = 25, int samples = 15, StudyOptions? options = null)
+        WindowInput x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int columns = 25, int samples = 15, StudyOptions? options = null,
+        double accuracy = 1e-12)
     {
         x.Validate(nameof(x));
         y.Validate(nameof(y));
@@ -53,10 +55,13 @@ public sealed class DesignWindow
         ArgumentOutOfRangeException.ThrowIfGreaterThan(columns, 1000);
         ArgumentOutOfRangeException.ThrowIfLessThan(samples, 3);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(samples, 1000);
+        if (!(accuracy is >= 1e-14 and <= 0.1))
+            throw new ArgumentOutOfRangeException(nameof(accuracy), accuracy, "It must be from 1e-14 to 0.1.");
+        options ??= new StudyOptions();
         var found = new (List<LimitPoint> Curves, List<WindowInterval> Intervals, double BestY, double Best)[columns];
-        (options ?? new StudyOptions()).For(columns, i => found[i] = Column(x.Least + (x.Greatest - x.Least) * i / (columns - 1), y, limits, samples));
+        options.For(columns, i => found[i] = Column(x.Least + (x.Greatest - x.Least) * i / (columns - 1), y, limits, samples, accuracy));
         ValueList<WindowInterval> intervals = found.SelectMany(c => c.Intervals).ToValueList();
-        return new DesignWindow(x, y, found.SelectMany(c => c.Curves).ToValueList(), intervals, WidestOf(x, y, found, limits));
+        return new DesignWindow(x, y, found.SelectMany(c => c.Curves).ToValueList(), intervals, WidestOf(x, y, found, limits, accuracy, options with { Progress = null }));
     }
 
     /// <summary>The curves and intervals as comma-separated values.</summary>
@@ -71,17 +76,21 @@ public sealed class DesignWindow
     }
 
     private static (List<LimitPoint>, List<WindowInterval>, double, double) Column(
-        double x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int samples)
+        double x, WindowInput y, Func<double, double, IReadOnlyList<(string Limit, double Utilization)>> limits, int samples, double accuracy)
     {
-        var at = new double[samples];
-        var u = new IReadOnlyList<(string Limit, double Utilization)>[samples];
+        double range = y.Greatest - y.Least;
+        var at = new List<double>();
+        var u = new List<IReadOnlyList<(string Limit, double Utilization)>>();
         for (int j = 0; j < samples; j++)
+            Sample(j, y.Least + range * j / (samples - 1));
+        for (int j = at.Count - 2; j > 0; j--)
         {
-            at[j] = y.Least + (y.Greatest - y.Least) * j / (samples - 1);
-            u[j] = limits(x, at[j]);
-            if (u[j].Count != u[0].Count || !u[j].Select(l => l.Limit).SequenceEqual(u[0].Select(l => l.Limit)))
-                throw new ArgumentException($"The limits at ({x}, {at[j]}) have other names than at ({x}, {at[0]}).", nameof(limits));
+            foreach (double dip in Dips(at, u, j).Where(v => at.TrueForAll(other => Math.Abs(v - other) > 0.01 * range / samples)).Order().ToList())
+                Sample(at.FindIndex(other => other > dip), dip);
         }
+        samples = at.Count;
+        // Beyond a wall nothing is known: the wall itself bounds what is.
+        var walls = new bool[samples];
         var curves = new List<LimitPoint>();
         var crossings = new List<double> { y.Least, y.Greatest };
         for (int k = 0; k < u[0].Count; k++)
@@ -91,10 +100,16 @@ public sealed class DesignWindow
                 (double before, double after) = (Excess(u[j - 1][k].Utilization), Excess(u[j][k].Utilization));
                 if (before <= 0 == after <= 0)
                     continue;
+                double failing = after <= 0 ? u[j - 1][k].Utilization : u[j][k].Utilization;
+                if (double.IsNaN(failing) && walls[j])
+                    continue;
+                walls[j] |= double.IsPositiveInfinity(failing);
                 int limit = k;
-                double root = Root(v => Excess(limits(x, v)[limit].Utilization), at[j - 1], at[j]);
-                curves.Add(new LimitPoint(u[0][k].Limit, x, root, OkAbove: after <= 0));
+                double root = Root(v => Excess(limits(x, v)[limit].Utilization), at[j - 1], at[j], accuracy * (at[j] - at[j - 1]));
                 crossings.Add(root);
+                // Where a limit begins to be unknown is no curve of its own.
+                if (!double.IsNaN(failing))
+                    curves.Add(new LimitPoint(u[0][k].Limit, x, root, OkAbove: after <= 0));
             }
         }
         crossings.Sort();
@@ -102,7 +117,7 @@ public sealed class DesignWindow
         for (int j = 1; j < crossings.Count; j++)
         {
             (double from, double to) = (crossings[j - 1], crossings[j]);
-            if (to - from <= 1e-12 * (y.Greatest - y.Least) || !(Greatest(limits(x, (from + to) / 2)) <= 1))
+            if (to - from <= accuracy * range || !(Greatest(limits(x, (from + to) / 2)) <= 1))
                 continue;
             if (intervals.Count > 0 && intervals[^1].To == from)
                 intervals[^1] = intervals[^1] with { To = to };
@@ -111,28 +126,63 @@ public sealed class DesignWindow
         }
         int best = Enumerable.Range(0, samples).MinBy(j => Greatest(u[j]));
         return (curves, intervals, at[best], Greatest(u[best]));
+
+        void Sample(int place, double value)
+        {
+            IReadOnlyList<(string Limit, double Utilization)> found = limits(x, value);
+            if (u.Count > 0 && !found.Select(l => l.Limit).SequenceEqual(u[0].Select(l => l.Limit)))
+                throw new ArgumentException($"The limits at ({x}, {value}) have other names than at ({x}, {at[0]}).", nameof(limits));
+            at.Insert(place, value);
+            u.Insert(place, found);
+        }
     }
 
-    /// <summary>From the best sample, a search by halving steps along both inputs and their diagonals.</summary>
-    private static (double, double, double)? WidestOf(
-        WindowInput x, WindowInput y, (List<LimitPoint>, List<WindowInterval>, double BestY, double Best)[] columns, Func<double, double, IReadOnlyList<(string, double)>> limits)
+    /// <summary>Where parabolas through three samples on one side of a limit turn back, near to it or beyond.</summary>
+    private static IEnumerable<double> Dips(List<double> at, List<IReadOnlyList<(string Limit, double Utilization)>> u, int j)
     {
+        for (int k = 0; k < u[j].Count; k++)
+        {
+            (double a, double b, double c) = (Excess(u[j - 1][k].Utilization), Excess(u[j][k].Utilization), Excess(u[j + 1][k].Utilization));
+            if (a <= 0 != b <= 0 || b <= 0 != c <= 0 || Math.Abs(b) > Math.Min(Math.Abs(a), Math.Abs(c)))
+                continue;
+            double left = (b - a) / (at[j] - at[j - 1]), right = (c - b) / (at[j + 1] - at[j]), bend = (right - left) / (at[j + 1] - at[j - 1]);
+            if (bend == 0)
+                continue;
+            double vertex = Math.Clamp((at[j - 1] + at[j]) / 2 - left / (2 * bend), at[j - 1], at[j + 1]);
+            double there = b + (vertex - at[j]) * (left + bend * (vertex - at[j - 1]));
+            if (there <= 0 != b <= 0 || Math.Abs(there) < 0.5 * Math.Abs(b))
+                yield return vertex;
+        }
+    }
+
+    /// <summary>
+    /// From the best sample, a search along eight directions: whenever none of them betters the point, the
+    /// directions are turned and every third time the step is halved, so that a ridge between two limits does not hold it up.
+    /// </summary>
+    private static (double, double, double)? WidestOf(
+        WindowInput x, WindowInput y, (List<LimitPoint>, List<WindowInterval>, double BestY, double Best)[] columns, Func<double, double, IReadOnlyList<(string, double)>> limits,
+        double accuracy, StudyOptions options)
+    {
+        const int Directions = 8, Turns = 3;
+        const double Golden = 2.399963229728653;
         int start = Enumerable.Range(0, columns.Length).MinBy(i => columns[i].Best);
         double width = x.Greatest - x.Least, height = y.Greatest - y.Least;
         (double X, double Y, double U) best = (x.Least + width * start / (columns.Length - 1), columns[start].BestY, columns[start].Best);
-        for (double step = 0.5 / columns.Length; step > 1e-7;)
+        var tried = new (double X, double Y, double U)[Directions];
+        int turn = 0;
+        for (double step = 0.5 / columns.Length; step > Math.Max(accuracy, 1e-9);)
         {
-            (double X, double Y, double U) next = best;
-            foreach ((int dx, int dy) in (ReadOnlySpan<(int, int)>)[(1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, -1), (1, -1), (-1, 1)])
+            options.For(Directions, i =>
             {
-                (double px, double py) = (Math.Clamp(best.X + dx * step * width, x.Least, x.Greatest), Math.Clamp(best.Y + dy * step * height, y.Least, y.Greatest));
-                double u = Greatest(limits(px, py));
-                if (u < next.U)
-                    next = (px, py, u);
-            }
-            if (next == best)
+                double angle = Golden * turn + 2 * Math.PI * i / Directions;
+                (double px, double py) = (Math.Clamp(best.X + Math.Cos(angle) * step * width, x.Least, x.Greatest), Math.Clamp(best.Y + Math.Sin(angle) * step * height, y.Least, y.Greatest));
+                tried[i] = (px, py, Greatest(limits(px, py)));
+            });
+            (double X, double Y, double U) next = tried.MinBy(t => t.U);
+            if (next.U < best.U)
+                best = next;
+            else if (++turn % Turns == 0)
                 step /= 2;
-            best = next;
         }
         return best.U <= 1 ? (best.X, best.Y, 1 - best.U) : null;
     }
@@ -148,6 +198,6 @@ public sealed class DesignWindow
     /// <summary>u − 1 made finite and bounded, so that root finding keeps its bracket: 1 − 1/u has the same root.</summary>
     private static double Excess(double u) => !(u > 0) ? double.IsNaN(u) ? 1 : -1 : double.IsPositiveInfinity(u) ? 1 : u < 1 ? u - 1 : 1 - 1 / u;
 
-    private static double Root(Func<double, double> f, double low, double high) =>
-        Brent.TryFindRoot(f, low, high, 1e-12 * (high - low), 200, out double root) ? root : Bisection.FindRoot(f, low, high, 1e-12 * (high - low), 200);
+    internal static double Root(Func<double, double> f, double low, double high, double accuracy) =>
+        Brent.TryFindRoot(f, low, high, accuracy, 200, out double root) ? root : Bisection.FindRoot(f, low, high, accuracy, 200);
 }

@@ -39,6 +39,39 @@ public class DesignWindowTests
     }
 
     [Fact]
+    public void The_widest_margin_inside_is_found_on_a_ridge()
+    {
+        // Max of two slanted wedges: the least of both is 0.5 at (0.7, 0.3), where neither axis leads down.
+        DesignWindow window = DesignWindow.Of(
+            new("x", Dimension.Number, 0, 1), new("y", Dimension.Number, 0, 1), (x, y) => [("a", 0.5 + Math.Abs(x + y - 1)), ("b", 0.5 + 0.1 * Math.Abs(x - y - 0.4))], 8, 9);
+        Assert.Equal(0.5, window.Widest!.Value.Margin, 1e-5);
+        Assert.Equal(0.7, window.Widest.Value.X, 1e-4);
+    }
+
+    [Fact]
+    public void A_dip_between_samples_is_found()
+    {
+        // Fails only within 0.02 of y = 0.52, between the samples at 0.5 and 0.6.
+        DesignWindow window = DesignWindow.Of(
+            new("x", Dimension.Number, 0, 1), new("y", Dimension.Number, 0, 1), (_, y) => [("hump", 1.0004 - (y - 0.52) * (y - 0.52))], 2, 11);
+        Assert.Equal([0.50, 0.54, 0.50, 0.54], window.Curves.Select(p => Math.Round(p.Y, 9)));
+        Assert.Equal(4, window.Intervals.Count);
+    }
+
+    [Fact]
+    public void Less_accuracy_costs_less()
+    {
+        int Calls(double accuracy)
+        {
+            int calls = 0;
+            DesignWindow window = DesignWindow.Of(t, L, (x, y) => { Interlocked.Increment(ref calls); return Bar(x, y); }, 10, 8, null, accuracy);
+            Assert.All(window.Curves, p => Assert.Equal(p.Limit == "gust" ? p.X * p.X / 2.0e-5 : Math.Sqrt(12 * p.X), p.Y, accuracy));
+            return calls;
+        }
+        Assert.True(Calls(1e-3) < 0.8 * Calls(1e-12));
+    }
+
+    [Fact]
     public void An_empty_window_says_so()
     {
         DesignWindow window = DesignWindow.Of(t, L, (_, _) => [("never", 2)]);

@@ -1,0 +1,51 @@
+#:project ../../src/StatueFrame/StatueFrame.csproj
+
+// Which change? Variants of the Saltmere Heron side by side: what governs each, which is the lightest that is good enough,
+// and why two of them differ. One that cannot be built says so in its row. All data are invented.
+
+using System.Runtime.CompilerServices;
+using StatueFrame;
+using StatueFrame.Studies;
+using UnitsNet;
+
+Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue;
+Situation[] situations =
+[
+    new() { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * Wind(90)] },
+    new() { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), Wind(90)] },
+];
+var criteria = new Criteria { BarStressFraction = 1 / 1.1, Modes = 3, Sway = [new SwayLimit("tip", 200.Millimeters)] };
+
+// A change is a function from statue to statue; a list, a grid and a random sample are made of such functions.
+Variant[] variants =
+[
+    new("as drawn", s => s),
+    .. Variant.Grid(
+        Variant.List("body bars mm", new[] { 16.0, 20 }, BodyBars),
+        Variant.List("sheet mm", new[] { 2.0, 2.4 }, (s, t) => s with { Skin = s.Skin! with { Thickness = t.Millimeters } })),
+    .. Variant.Sample([Uncertain.Uniform("base stiffness GN·m/rad", 2, 10)], 2, (s, x) => s with { Tower = s.Tower with { Base = TowerBase.Rocking((1e9 * x[0]).NewtonMetersPerRadian) } }),
+    new("sheet in meters", s => s with { Skin = s.Skin! with { Thickness = 2.4.Meters } }),
+];
+VariantStudy study = VariantStudy.Of(heron, variants, criteria, situations);
+Console.WriteLine(study);
+
+// The lightest in which the bars do not break and the tip does not sway too far; whatever else fails stays on its sheet.
+VariantRow? best = study.Best(r => r.Mass!.Value.Kilograms, r => r.UtilizationOf("bars") <= 1.2 && r.UtilizationOf("sway") <= 1);
+Console.WriteLine($"lightest: {best?.ToString() ?? "none"}");
+Console.WriteLine();
+Console.WriteLine(study.Explain("as drawn", "body bars mm 20, sheet mm 2"));
+
+// The whole table, for a spreadsheet.
+Console.WriteLine(study.ToCsv().Split("\r\n")[0]);
+
+static Statue BodyBars(Statue statue, double t) => statue with
+{
+    Standoffs = [.. statue.Standoffs.Cast<EvenRing>().Select(ring => ring.Level.StartsWith('L') ? ring with { Standoff = ring.Standoff with { Section = new FlatBar(60.Millimeters, t.Millimeters) } } : ring)],
+};
+
+static WindAction Wind(double heading) => new()
+{
+    Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero }, GustEffectFactor = 1.05, Headings = [heading.Degrees],
+};
+
+static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
