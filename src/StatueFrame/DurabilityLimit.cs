@@ -18,7 +18,7 @@ public sealed record DurabilityLimit
 
     internal void Validate(Validator v)
     {
-        v.Positive(DesignLife, DesignLife.Seconds, 86_400, Corrosion.Longest);
+        v.Positive(DesignLife, DesignLife.Seconds, 86_400, Atmosphere.LongestExposure);
         if (GreatestLossFraction is { } fraction)
             v.InRange(fraction, 0.001, 0.9, "It is the loss over the thickness, near 0.1.", nameof(GreatestLossFraction));
     }

@@ -79,7 +79,7 @@ public sealed record Standoff
         v.Required(SkinFixity)?.Validate(v.At(nameof(SkinFixity)));
         v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
         v.Required(Slide)?.Validate(v, nameof(Slide));
-        v.NotNegative(PutIn, PutIn.Seconds, Corrosion.Longest);
+        v.NotNegative(PutIn, PutIn.Seconds, Atmosphere.LongestExposure);
         ValidateFixings(v, Section?.Width.Meters ?? 0);
     }
 

@@ -23,7 +23,7 @@ public static class CorrodedStatue
         ArgumentNullException.ThrowIfNull(statue);
         var v = new Validator();
         statue.Validate(v);
-        v.NotNegative(time, time.Seconds, Corrosion.Longest, "Time");
+        v.NotNegative(time, time.Seconds, Atmosphere.LongestExposure, "Time");
         if (statue.Corrosion is null)
             v.Add(nameof(Statue.Corrosion), "is not described", "Say what air the statue stands in, as in new Corrosion { Air = Atmosphere.Of(Corrosivity.C5) }.");
         v.ThrowIfAny();

@@ -76,16 +76,14 @@ public sealed record Corrosion
         AirInside?.Validate(v.At(nameof(AirInside)));
         v.Defined(Exponent);
         Steel?.Validate(v.At(nameof(Steel)));
-        v.NotNegative(SkinCoating, SkinCoating.Seconds, Longest);
-        v.NotNegative(SkinInsideCoating, SkinInsideCoating.Seconds, Longest);
-        v.NotNegative(StandoffCoating, StandoffCoating.Seconds, Longest);
-        v.NotNegative(TowerCoating, TowerCoating.Seconds, Longest);
-        v.NotNegative(Age, Age.Seconds, Longest);
+        v.NotNegative(SkinCoating, SkinCoating.Seconds, Atmosphere.LongestExposure);
+        v.NotNegative(SkinInsideCoating, SkinInsideCoating.Seconds, Atmosphere.LongestExposure);
+        v.NotNegative(StandoffCoating, StandoffCoating.Seconds, Atmosphere.LongestExposure);
+        v.NotNegative(TowerCoating, TowerCoating.Seconds, Atmosphere.LongestExposure);
+        v.NotNegative(Age, Age.Seconds, Atmosphere.LongestExposure);
         foreach ((_, MetalContact contact, Validator at) in v.Items(Contacts, 500))
             contact.Validate(at, statue);
     }
-
-    internal static double Longest { get; } = Duration.FromYears365(1000).Seconds;
 
     private Duration CoatingOf(CorrosionFace face) => face switch
     {

@@ -9,6 +9,9 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record Atmosphere
 {
+    /// <summary>The longest time in the air that is looked at, 1000 years, s.</summary>
+    internal static double LongestExposure { get; } = Duration.FromYears365(1000).Seconds;
+
     /// <summary>The category; null when <see cref="Air"/> is given.</summary>
     public Corrosivity? Category { get; init; }
 
