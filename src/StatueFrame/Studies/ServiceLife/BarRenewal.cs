@@ -24,7 +24,7 @@ public sealed record BarRenewal
 
     internal void Validate(Validator v, Statue statue)
     {
-        v.Positive(After, After.Seconds, 86_400, Corrosion.Longest);
+        v.Positive(After, After.Seconds, 86_400, Atmosphere.LongestExposure);
         Material?.Validate(v.At(nameof(Material)));
         string[] known = [.. Bodies(statue).SelectMany(b => b.Rings.Select(ring => b.Prefix + ring.Level)).Distinct()];
         foreach (string level in Levels.Where(level => !known.Contains(level)))

@@ -23,7 +23,7 @@ public sealed record ServiceLifeOptions
 
     internal void Validate(Validator v, Statue statue)
     {
-        v.Positive(Span, Span.Seconds, 86_400, Corrosion.Longest);
+        v.Positive(Span, Span.Seconds, 86_400, Atmosphere.LongestExposure);
         v.InRange(Steps, 1, 200, "It is how many times the sheet is looked at along the way.");
         v.InRange(Halvings, 0, 12, "Each halves the uncertainty of the year.");
         foreach ((_, BarRenewal renewal, Validator at) in v.Items(Renewals, 50))
