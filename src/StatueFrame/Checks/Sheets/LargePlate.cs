@@ -32,7 +32,7 @@ internal sealed class LargePlate
     public LargePlate(PlateBending exact, double ratio, double nu, PanelEdges edges, bool held, int? countLong = null, int countShort = 3)
     {
         (this.exact, this.nu) = (exact, nu);
-        int manyLong = countLong ?? (int)Math.Ceiling(3 + ratio), harmonicsLong = 2 * manyLong, harmonicsShort = 2 * countShort;
+        int manyLong = countLong ?? (int)Math.Ceiling(3 + ratio), harmonicsLong = manyLong + 2, harmonicsShort = countShort + 2;
         n = manyLong * countShort;
         PlateSide x = new(edges, manyLong, harmonicsLong, ratio / 2), y = new(edges, countShort, harmonicsShort, 0.5);
         (stiffness, load) = (new double[n * n], new double[n]);
@@ -120,30 +120,32 @@ internal sealed class LargePlate
         foreach (StretchForm form in forms)
             quartic += form.Stiffness * Math.Pow(form.Of(linear), 2);
         double scale = Root(bending, 4 * quartic, Q * bending);
-        double[] c = Array.ConvertAll(linear, v => v * scale), gradient = new double[n], hessian = new double[n * n], step = new double[n], trial = new double[n];
-        double shift = 0;
+        double[] c = Array.ConvertAll(linear, v => v * scale), trial = new double[n], step = new double[n];
+        double[] gradient = new double[n], next = new double[n], hessian = new double[n * n], nextHessian = new double[n * n];
+        double energy = Derivatives(c, Q, gradient, hessian), shift = 0;
         for (int turn = 0; turn < MostSteps; turn++)
         {
-            double energy = Derivatives(c, Q, gradient, hessian), slope = 0, reach = 1;
             if (!Shifted(hessian, shift, gradient, step))
             {
                 shift = shift == 0 ? 1e-3 : 10 * shift;
                 continue;
             }
-            for (int i = 0; i < n; i++)
-                slope += gradient[i] * step[i];
-            if (shift == 0 && slope < 1e-13 * Math.Abs(energy))
+            double slope = Dot(gradient, step), reach = 1;
+            if (shift == 0 && slope < 1e-12 * Math.Abs(energy))
                 break;
             for (; reach > 1e-4; reach /= 2)
             {
                 for (int i = 0; i < n; i++)
                     trial[i] = c[i] - reach * step[i];
-                if (Energy(trial, Q) <= energy - 1e-4 * reach * slope)
-                    break;
+                double found = Derivatives(trial, Q, next, nextHessian);
+                if (found > energy - 1e-4 * reach * slope)
+                    continue;
+                energy = found;
+                (c, trial, gradient, next, hessian, nextHessian) = (trial, c, next, gradient, nextHessian, hessian);
+                break;
             }
             if (reach <= 1e-4)
                 break;
-            trial.CopyTo(c, 0);
             shift = shift <= 1e-3 ? 0 : shift / 10;
         }
         return c;
@@ -157,16 +159,6 @@ internal sealed class LargePlate
         // Sinh form of Cardano's root: no cancellation for small or large loads.
         double scale = 2 * Math.Sqrt(k_1 / (3 * k_3));
         return scale * Math.Sinh(Math.Asinh(3 * load / (k_1 * scale)) / 3);
-    }
-
-    private double Energy(double[] c, double Q)
-    {
-        double energy = 0;
-        for (int i = 0; i < n; i++)
-            energy += c[i] * (0.5 * Row(stiffness, i, c) - Q * load[i]);
-        foreach (StretchForm form in forms)
-            energy += form.Stiffness * Math.Pow(form.Of(c), 2);
-        return energy;
     }
 
     private double Derivatives(double[] c, double Q, double[] gradient, double[] hessian)
@@ -200,12 +192,18 @@ internal sealed class LargePlate
         return energy;
     }
 
-    private double Row(double[] matrix, int row, double[] c)
+    private double Row(double[] matrix, int row, double[] c) => Dot(matrix.AsSpan(row * n, n), c);
+
+    /// <summary>A sum of products in four strands, the same on every machine.</summary>
+    internal static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        double sum = 0;
-        for (int j = 0; j < n; j++)
-            sum += matrix[row * n + j] * c[j];
-        return sum;
+        double s0 = 0, s1 = 0, s2 = 0, s3 = 0;
+        int i = 0;
+        for (; i <= a.Length - 4; i += 4)
+            (s0, s1, s2, s3) = (s0 + a[i] * b[i], s1 + a[i + 1] * b[i + 1], s2 + a[i + 2] * b[i + 2], s3 + a[i + 3] * b[i + 3]);
+        for (; i < a.Length; i++)
+            s0 += a[i] * b[i];
+        return s0 + s1 + (s2 + s3);
     }
 
     private bool Shifted(double[] hessian, double shift, double[] right, double[] solution)

@@ -67,12 +67,7 @@ internal sealed record StretchForm(double[] Matrix)
     {
         double sum = 0;
         for (int i = 0; i < c.Length; i++)
-        {
-            double row = 0;
-            for (int j = 0; j < c.Length; j++)
-                row += Matrix[i * c.Length + j] * c[j];
-            sum += c[i] * row;
-        }
+            sum += c[i] * LargePlate.Dot(Matrix.AsSpan(i * c.Length, c.Length), c);
         return sum;
     }
 }
