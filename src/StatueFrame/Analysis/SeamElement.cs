@@ -10,7 +10,7 @@ internal sealed class SeamElement : FrameElement
     private readonly double[] stiffness = new double[Size * Size];
     private readonly SeamStiffness seams;
     private readonly BodyAxes axes;
-        private readonly Place lower, upper;
+    private readonly Place lower, upper;
 
     public SeamElement(SeamStiffness seams, BodyAxes axes, PlanCurve edge, double elevation, Place lower, Place upper)
         : base(lower.Node, upper.Node)

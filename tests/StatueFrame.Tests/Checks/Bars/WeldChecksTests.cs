@@ -4,13 +4,14 @@ namespace StatueFrame.Tests.Checks.Bars;
 
 public class WeldChecksTests
 {
-    private const string Simplified = "EN 1993-1-8:2005, (4.4), as tabulated for S275 (410 MPa) and S355 (470 MPa)";
+    private const string Simplified = "EN 1993-1-8:2005, (4.4), as tabulated and worked by steelcalculator.app, UK weld capacity";
     private static readonly WeldedFixing weld = new() { Throat = 5.Millimeters, WeldLength = 100.Millimeters, CorrelationFactor = 0.9 };
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("shear strength of a fillet weld, S275", Simplified, 223, "MPa", 2.3e-3, () => 1e-6 * Of(weld with { CorrelationFactor = 0.85, Simplified = true }, 410e6, new(1, 0, 0, 0, 0, 0)).Capacity, ValueKind.FromMemory),
-        new("shear strength of a fillet weld, S355", Simplified, 241, "MPa", 2.1e-3, () => 1e-6 * Of(weld with { Simplified = true }, 470e6, new(1, 0, 0, 0, 0, 0)).Capacity, ValueKind.FromMemory),
+        .. new[] { ("S235", 0.8, 360, 208), ("S275", 0.85, 410, 223), ("S355", 0.9, 470, 241), ("S460", 1, 540, 249) }.Select(r => new PublishedValue(
+            $"shear strength of a fillet weld, {r.Item1}", Simplified, r.Item4, "MPa", 2.4e-3, () => 1e-6 * Of(weld with { CorrelationFactor = r.Item2, Simplified = true }, 1e6 * r.Item3, new(1, 0, 0, 0, 0, 0)).Capacity)),
+        new("strength of a fillet weld of throat 4.2 mm into S275, a length", Simplified + ", worked example, step 2", 935.8, "N/mm", 2e-4, () => 4.2e-6 * Of(weld with { Throat = 4.2.Millimeters, CorrelationFactor = 0.85, Simplified = true }, 410e6, new(1, 0, 0, 0, 0, 0)).Capacity),
         new("transverse fillet weld, directional over simplified strength", "both methods of EN 1993-1-8:2005, 4.5.3, by hand: √(3/2)", Math.Sqrt(1.5), "-", 1e-9, () => Utilization(true, new(1000, 0, 0, 0, 0, 0)) / Utilization(false, new(1000, 0, 0, 0, 0, 0)), ValueKind.IndependentComputation),
         new("longitudinal fillet weld, directional over simplified strength", "both methods of EN 1993-1-8:2005, 4.5.3, by hand", 1, "-", 1e-9, () => Utilization(true, new(0, 0, 0, 0, 0, 1000)) / Utilization(false, new(0, 0, 0, 0, 0, 1000)), ValueKind.IndependentComputation),
     ];
