@@ -10,6 +10,9 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
 
     private readonly DisplayUnits units = package.Units;
 
+    /// <summary>The last result of a working, for which the tables have a column of their own.</summary>
+    private static bool IsUtilization(FormulaNode symbol) => symbol is FormulaNode.Symbol { Name: "utilization" };
+
     public void Write()
     {
         html.Element("p", "Each formula is the one that was computed: first in symbols, then with its numbers, then its value. Numbers are rounded for print only.");
@@ -61,7 +64,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
     private void WriteOthers((Check Check, Working Working)[] members)
     {
         var values = members.Select(m => m.Working.Lines.Select(ValueOf).OfType<(FormulaNode Symbol, double Value, Dimension Dimension)>().ToArray()).ToArray();
-        int[] columns = [.. Enumerable.Range(0, values[0].Length).Where(i => values.Select(row => NumberOf(row[i])).Distinct().Skip(1).Any())];
+        int[] columns = [.. Enumerable.Range(0, values[0].Length).Where(i => !IsUtilization(values[0][i].Symbol) && values.Select(row => NumberOf(row[i])).Distinct().Skip(1).Any())];
         string[] remarks = [.. Remarks(members.Select(m => m.Working))];
         int[][] pages = [.. columns.Chunk(MostColumns)];
         foreach ((int page, int[] shown) in (pages.Length > 0 ? pages : [[]]).Index())
@@ -100,7 +103,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
         string[][] texts = [.. workings.Select(w => w.Lines.SkipLast(1).Select(line => line switch
         {
             WorkingLine.Given g => g.Meaning,
-            WorkingLine.Computed c => c.Meaning,
+            WorkingLine.Computed c when !IsUtilization(c.Symbol) => c.Meaning,
             WorkingLine.Note n => n.Text,
             _ => "",
         }).ToArray())];

@@ -12,9 +12,23 @@ public class CalculationPackageTests
     [Fact]
     public void Every_check_that_was_done_shows_its_working()
     {
-        XElement[] workings = [.. Body(package).Descendants("article")];
+        XElement[] workings = [.. Body(package with { Workings = WorkingExtent.EveryCheck }).Descendants("article")];
         Assert.Equal(package.Sheet.Checks.Count(c => c.Verdict != Verdict.NotChecked), workings.Length);
         Assert.All(workings, w => Assert.NotEmpty(w.Descendants("math")));
+    }
+
+    [Fact]
+    public void Checks_of_the_same_steps_stand_in_a_table_below_the_worst_of_them()
+    {
+        XElement body = Body(package);
+        XElement[] rows = [.. body.Descendants("table").Where(t => (string?)t.Attribute("class") == "others").Descendants("tr").Where(r => r.Attribute("id") is not null)];
+        Check[] done = [.. package.Sheet.Checks.Where(c => c.Verdict != Verdict.NotChecked)];
+        Assert.Equal(done.Length, rows.Length + body.Descendants("article").Count());
+        Assert.All(done, check => Assert.Contains(body.Descendants("article").Concat(rows), e => e.Value.Contains(PackageChecks.Place(check)) && e.Value.Contains(check.UtilizationText)));
+        // A bar's force differs from ring to ring, its breadth does not.
+        XElement shear = body.Descendants("table").Single(t => (string?)t.Attribute("class") == "others" && t.Element("caption")!.Value.StartsWith(done.First(c => c.Id == "bars.shear").Title, StringComparison.Ordinal));
+        Assert.Equal(4 - 1, shear.Element("tbody")!.Elements().Count());
+        Assert.InRange(shear.Element("thead")!.Element("tr")!.Elements().Count(), 4, 11);
     }
 
     [Fact]
