@@ -13,13 +13,25 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
     /// <summary>The last result of a working, for which the tables have a column of their own.</summary>
     private static bool IsUtilization(FormulaNode symbol) => symbol is FormulaNode.Symbol { Name: "utilization" };
 
-    public void Write()
+    public void Write(IProgress<double>? progress, CancellationToken cancellation)
     {
+        int done = 0;
+        void Tell(int more)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report((double)(done += more) / checks.Done.Count);
+        }
+
+        cancellation.ThrowIfCancellationRequested();
         html.Element("p", "Each formula is the one that was computed: first in symbols, then with its numbers, then its value. Numbers are rounded for print only.");
         if (package.Workings != WorkingExtent.WorstAndTables)
         {
-            foreach (Check check in checks.Done.Where(c => package.Workings == WorkingExtent.EveryCheck || checks.IsShort(c)))
-                WriteWorking(check, check.Working());
+            foreach (Check check in checks.Done)
+            {
+                if (package.Workings == WorkingExtent.EveryCheck || checks.IsShort(check))
+                    WriteWorking(check, check.Working());
+                Tell(1);
+            }
             return;
         }
         html.Element("p", "The worst check of each kind is shown in full. Others that go by the same steps follow it as a table of their numbers; what is not in the table is as in the full working.");
@@ -30,6 +42,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
             WriteWorking(members[0].Check, members[0].Working);
             if (members.Length > 1)
                 WriteOthers(members);
+            Tell(members.Length);
         }
     }
 

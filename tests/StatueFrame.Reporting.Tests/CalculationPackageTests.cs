@@ -114,6 +114,37 @@ public class CalculationPackageTests
         Assert.Equal(Study.Package().ToHtml(), Study.Package().ToHtml());
 
     [Fact]
+    public void Writing_tells_how_far_it_is_and_stops_when_asked_to()
+    {
+        foreach (WorkingExtent extent in Enum.GetValues<WorkingExtent>())
+        {
+            var parts = new Parts();
+            CalculationPackage written = package with { Workings = extent };
+            written.ToHtml(parts, TestContext.Current.CancellationToken);
+            Assert.Equal(parts.Told.Order(), parts.Told);
+            Assert.Equal(1, parts.Told[^1], 1e-12);
+            using var stop = new CancellationTokenSource();
+            parts.OnReport = stop.Cancel;
+            int before = parts.Told.Count;
+            Assert.Throws<OperationCanceledException>(() => written.ToHtml(parts, stop.Token));
+            Assert.Equal(before + 1, parts.Told.Count);
+        }
+    }
+
+    private sealed class Parts : IProgress<double>
+    {
+        public List<double> Told { get; } = [];
+
+        public Action OnReport { get; set; } = () => { };
+
+        public void Report(double value)
+        {
+            Told.Add(value);
+            OnReport();
+        }
+    }
+
+    [Fact]
     public void A_figure_is_embedded_as_a_picture_with_words_beside_it()
     {
         const string Svg = "<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>";
