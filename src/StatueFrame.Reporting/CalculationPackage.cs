@@ -70,10 +70,18 @@ public sealed record CalculationPackage
     }
 
     /// <summary>The package as the text of an HTML file.</summary>
-    public string ToHtml() => new PackageWriter(this).Write();
+    /// <param name="progress">Told the part of the workings that is written, 0 to 1.</param>
+    /// <param name="cancellation">Stops the writing.</param>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public string ToHtml(IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        new PackageWriter(this, progress, cancellation).Write();
 
     /// <summary>Writes the package to a file, in UTF-8.</summary>
     /// <param name="path">Where to; an existing file is replaced.</param>
+    /// <param name="progress">Told the part of the workings that is written, 0 to 1.</param>
+    /// <param name="cancellation">Stops the writing; the file is then left as it was.</param>
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public void Save(string path) => File.WriteAllText(path, ToHtml(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public void Save(string path, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        File.WriteAllText(path, ToHtml(progress, cancellation), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
 }

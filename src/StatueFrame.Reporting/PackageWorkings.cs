@@ -10,13 +10,28 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
 
     private readonly DisplayUnits units = package.Units;
 
-    public void Write()
+    /// <summary>The last result of a working, for which the tables have a column of their own.</summary>
+    private static bool IsUtilization(FormulaNode symbol) => symbol is FormulaNode.Symbol { Name: "utilization" };
+
+    public void Write(IProgress<double>? progress, CancellationToken cancellation)
     {
+        int done = 0;
+        void Tell(int more)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report((double)(done += more) / checks.Done.Count);
+        }
+
+        cancellation.ThrowIfCancellationRequested();
         html.Element("p", "Each formula is the one that was computed: first in symbols, then with its numbers, then its value. Numbers are rounded for print only.");
         if (package.Workings != WorkingExtent.WorstAndTables)
         {
-            foreach (Check check in checks.Done.Where(c => package.Workings == WorkingExtent.EveryCheck || checks.IsShort(c)))
-                WriteWorking(check, check.Working());
+            foreach (Check check in checks.Done)
+            {
+                if (package.Workings == WorkingExtent.EveryCheck || checks.IsShort(check))
+                    WriteWorking(check, check.Working());
+                Tell(1);
+            }
             return;
         }
         html.Element("p", "The worst check of each kind is shown in full. Others that go by the same steps follow it as a table of their numbers; what is not in the table is as in the full working.");
@@ -27,6 +42,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
             WriteWorking(members[0].Check, members[0].Working);
             if (members.Length > 1)
                 WriteOthers(members);
+            Tell(members.Length);
         }
     }
 
@@ -61,7 +77,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
     private void WriteOthers((Check Check, Working Working)[] members)
     {
         var values = members.Select(m => m.Working.Lines.Select(ValueOf).OfType<(FormulaNode Symbol, double Value, Dimension Dimension)>().ToArray()).ToArray();
-        int[] columns = [.. Enumerable.Range(0, values[0].Length).Where(i => values.Select(row => NumberOf(row[i])).Distinct().Skip(1).Any())];
+        int[] columns = [.. Enumerable.Range(0, values[0].Length).Where(i => !IsUtilization(values[0][i].Symbol) && values.Select(row => NumberOf(row[i])).Distinct().Skip(1).Any())];
         string[] remarks = [.. Remarks(members.Select(m => m.Working))];
         int[][] pages = [.. columns.Chunk(MostColumns)];
         foreach ((int page, int[] shown) in (pages.Length > 0 ? pages : [[]]).Index())
@@ -100,7 +116,7 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
         string[][] texts = [.. workings.Select(w => w.Lines.SkipLast(1).Select(line => line switch
         {
             WorkingLine.Given g => g.Meaning,
-            WorkingLine.Computed c => c.Meaning,
+            WorkingLine.Computed c when !IsUtilization(c.Symbol) => c.Meaning,
             WorkingLine.Note n => n.Text,
             _ => "",
         }).ToArray())];

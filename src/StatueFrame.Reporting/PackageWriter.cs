@@ -4,7 +4,7 @@ namespace StatueFrame.Reporting;
 
 /// <summary>Lays out a <see cref="CalculationPackage"/>.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class PackageWriter(CalculationPackage package)
+internal sealed class PackageWriter(CalculationPackage package, IProgress<double>? progress, CancellationToken cancellation)
 {
     private readonly HtmlText html = new();
     private readonly CheckSheet sheet = package.Sheet;
@@ -56,7 +56,7 @@ internal sealed class PackageWriter(CalculationPackage package)
         Section("checks", "Checks", checks.WriteSummary);
         Section("not-checked", "What was not checked", WriteNotChecked);
         Section("warnings", "Warnings", WriteWarnings);
-        Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write());
+        Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation));
         Section("sources", "Index of sources", () => PackageSources.Write(package, html));
     }
 

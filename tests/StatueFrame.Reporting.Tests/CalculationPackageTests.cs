@@ -12,9 +12,23 @@ public class CalculationPackageTests
     [Fact]
     public void Every_check_that_was_done_shows_its_working()
     {
-        XElement[] workings = [.. Body(package).Descendants("article")];
+        XElement[] workings = [.. Body(package with { Workings = WorkingExtent.EveryCheck }).Descendants("article")];
         Assert.Equal(package.Sheet.Checks.Count(c => c.Verdict != Verdict.NotChecked), workings.Length);
         Assert.All(workings, w => Assert.NotEmpty(w.Descendants("math")));
+    }
+
+    [Fact]
+    public void Checks_of_the_same_steps_stand_in_a_table_below_the_worst_of_them()
+    {
+        XElement body = Body(package);
+        XElement[] rows = [.. body.Descendants("table").Where(t => (string?)t.Attribute("class") == "others").Descendants("tr").Where(r => r.Attribute("id") is not null)];
+        Check[] done = [.. package.Sheet.Checks.Where(c => c.Verdict != Verdict.NotChecked)];
+        Assert.Equal(done.Length, rows.Length + body.Descendants("article").Count());
+        Assert.All(done, check => Assert.Contains(body.Descendants("article").Concat(rows), e => e.Value.Contains(PackageChecks.Place(check)) && e.Value.Contains(check.UtilizationText)));
+        // A bar's force differs from ring to ring, its breadth does not.
+        XElement shear = body.Descendants("table").Single(t => (string?)t.Attribute("class") == "others" && t.Element("caption")!.Value.StartsWith(done.First(c => c.Id == "bars.shear").Title, StringComparison.Ordinal));
+        Assert.Equal(4 - 1, shear.Element("tbody")!.Elements().Count());
+        Assert.InRange(shear.Element("thead")!.Element("tr")!.Elements().Count(), 4, 11);
     }
 
     [Fact]
@@ -98,6 +112,37 @@ public class CalculationPackageTests
     [Fact]
     public void The_same_package_is_the_same_text() =>
         Assert.Equal(Study.Package().ToHtml(), Study.Package().ToHtml());
+
+    [Fact]
+    public void Writing_tells_how_far_it_is_and_stops_when_asked_to()
+    {
+        foreach (WorkingExtent extent in Enum.GetValues<WorkingExtent>())
+        {
+            var parts = new Parts();
+            CalculationPackage written = package with { Workings = extent };
+            written.ToHtml(parts, TestContext.Current.CancellationToken);
+            Assert.Equal(parts.Told.Order(), parts.Told);
+            Assert.Equal(1, parts.Told[^1], 1e-12);
+            using var stop = new CancellationTokenSource();
+            parts.OnReport = stop.Cancel;
+            int before = parts.Told.Count;
+            Assert.Throws<OperationCanceledException>(() => written.ToHtml(parts, stop.Token));
+            Assert.Equal(before + 1, parts.Told.Count);
+        }
+    }
+
+    private sealed class Parts : IProgress<double>
+    {
+        public List<double> Told { get; } = [];
+
+        public Action OnReport { get; set; } = () => { };
+
+        public void Report(double value)
+        {
+            Told.Add(value);
+            OnReport();
+        }
+    }
 
     [Fact]
     public void A_figure_is_embedded_as_a_picture_with_words_beside_it()

@@ -15,6 +15,7 @@ public static class MeshFile
     /// <exception cref="MeshFileException">The file is damaged, too large, or of no known kind.</exception>
     /// <exception cref="IOException">The file cannot be opened or read.</exception>
     /// <exception cref="ArgumentException">A member of <paramref name="reading"/> is out of range.</exception>
+    /// <exception cref="OperationCanceledException">The reading was stopped.</exception>
     public static Mesh Read(string path, MeshReading reading)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
@@ -36,6 +37,7 @@ public static class MeshFile
     /// <param name="reading">Unit and upward axis of the file, and limits.</param>
     /// <exception cref="MeshFileException">The file is damaged or too large.</exception>
     /// <exception cref="ArgumentException">A member of <paramref name="reading"/> is out of range.</exception>
+    /// <exception cref="OperationCanceledException">The reading was stopped.</exception>
     public static Mesh Read(Stream stream, MeshFormat format, MeshReading reading)
     {
         ArgumentNullException.ThrowIfNull(stream);
@@ -75,6 +77,7 @@ public static class MeshFile
     {
         ArgumentNullException.ThrowIfNull(reading);
         _ = reading.Scale;
+        stream = new WatchedStream(stream, reading);
         return format switch
         {
             MeshFormat.Stl => StlReader.Read(new MeshInput(stream, reading.MaxBytes), reading),

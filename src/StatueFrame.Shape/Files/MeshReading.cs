@@ -21,6 +21,12 @@ public sealed record MeshReading
     /// <summary>The most bytes read from the file, buffers beside it included; 1 GiB by default.</summary>
     public long MaxBytes { get; init; } = 1L << 30;
 
+    /// <summary>Told the part of the file that is read, from 0 to 1, where its length is known.</summary>
+    public IProgress<double>? Progress { get; init; }
+
+    /// <summary>Stops the reading, which then throws an <see cref="OperationCanceledException"/>.</summary>
+    public CancellationToken Cancellation { get; init; }
+
     internal double Scale
     {
         get

@@ -23,6 +23,38 @@ public class MeshFileTests
         Assert.Equal(Ball.VertexCount, MeshRepair.Of(read).Mesh.VertexCount);
     }
 
+    [Theory, InlineData("mesh.stl"), InlineData("mesh.obj")]
+    public void Reading_tells_how_far_it_is_and_stops_when_asked_to(string name)
+    {
+        byte[] file = name.EndsWith("stl", StringComparison.Ordinal) ? new byte[84 + 50 * 4000] : System.Text.Encoding.ASCII.GetBytes(string.Concat(Enumerable.Repeat("v 0 0 0\nv 1 0 0\nv 0 1 0\nf -3 -2 -1\n", 6000)));
+        if (name.EndsWith("stl", StringComparison.Ordinal))
+            BitConverter.TryWriteBytes(file.AsSpan(80), 4000);
+        MeshFormat format = name.EndsWith("stl", StringComparison.Ordinal) ? MeshFormat.Stl : MeshFormat.Obj;
+        var parts = new Parts();
+        MeshFile.Read(new MemoryStream(file), format, Meters with { Progress = parts });
+        Assert.Equal(parts.Told.Order(), parts.Told);
+        Assert.True(parts.Told.Count > 2);
+        Assert.Equal(1, parts.Told[^1]);
+        using var stop = new CancellationTokenSource();
+        parts.OnReport = stop.Cancel;
+        int before = parts.Told.Count;
+        Assert.Throws<OperationCanceledException>(() => MeshFile.Read(new MemoryStream(file), format, Meters with { Progress = parts, Cancellation = stop.Token }));
+        Assert.Equal(before + 1, parts.Told.Count);
+    }
+
+    private sealed class Parts : IProgress<double>
+    {
+        public List<double> Told { get; } = [];
+
+        public Action OnReport { get; set; } = () => { };
+
+        public void Report(double value)
+        {
+            Told.Add(value);
+            OnReport();
+        }
+    }
+
     [Fact]
     public void Unit_and_upward_axis_are_as_stated()
     {

@@ -102,7 +102,7 @@ public sealed record En1991StructuralFactor
     }
 
     /// <summary>c_s c_d by procedure 2, Annex C.</summary>
-    /// <inheritdoc cref="AnnexB(WindProfile, Length, Length, Length, Frequency, double, double)"/>
+    /// <inheritdoc cref="AnnexB(WindProfile, Length, Length, Length, Frequency, double, double)" path="/*[self::exception or self::remarks]"/>
     /// <param name="wind">The wind.</param>
     /// <param name="height">Height h of the top above ground, above 0 to 2000 m.</param>
     /// <param name="width">Width b across the wind, above 0 to 2000 m.</param>

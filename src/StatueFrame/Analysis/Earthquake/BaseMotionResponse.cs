@@ -73,7 +73,7 @@ public sealed class BaseMotionResponse
     }
 
     /// <summary>The response with given modes.</summary>
-    /// <inheritdoc cref="Of(StatueModel, BaseMotionRecord, double)"/>
+    /// <inheritdoc cref="Of(StatueModel, BaseMotionRecord, double)" path="/*[self::exception or self::remarks]"/>
     /// <param name="model">The statue's model.</param>
     /// <param name="modes">Its modes.</param>
     /// <param name="record">The motion of the ground.</param>
