@@ -24,7 +24,7 @@ internal static class SheetDifference
     {
         string verdict = before.Words == after.Words ? "" : $", {before.Words} → {after.Words}";
         if (!double.TryParse(before.Number, CultureInfo.InvariantCulture, out double x) || !double.TryParse(after.Number, CultureInfo.InvariantCulture, out double y))
-            return before.Number == after.Number && verdict.Length == 0 ? null : $"  {after.Key}: {before.Number} → {after.Number}{verdict}";
+            return before.Number == after.Number && verdict.Length == 0 ? null : $"  {after.Key}: {string.Join(" → ", new[] { before.Number, after.Number }.Distinct())}{verdict}";
         // A number may stand on the edge between two roundings: one unit of the last digit is noise.
         double size = Math.Max(Math.Abs(x), Math.Abs(y));
         double unit = size == 0 ? 0 : Math.Pow(10, Math.Floor(Math.Log10(size)) + 1 - digits);
