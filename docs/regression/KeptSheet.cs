@@ -22,10 +22,8 @@ internal static class KeptSheet
             File.WriteAllText(path, now);
         Assert.True(File.Exists(path), $"No sheet of \"{name}\" is kept yet; run with KEEP=1.");
         string kept = File.ReadAllText(path).ReplaceLineEndings("\n");
-        if (kept == now)
-            return;
-        string[] before = kept.Split('\n'), after = now.Split('\n');
-        Assert.Fail(string.Join('\n', [$"\"{name}\" is not the sheet that was kept:", .. before.Except(after).Select(line => "- " + line), .. after.Except(before).Select(line => "+ " + line)]));
+        string difference = SheetDifference.Of(kept, now, digits);
+        Assert.True(difference.Length == 0, $"\"{name}\" is not the sheet that was kept:\n{difference}");
     }
 
     /// <summary>Asks that one sheet differs from another only in what was foreseen, and tells what else moved.</summary>
