@@ -1,10 +1,14 @@
 #:project ../../src/StatueFrame/StatueFrame.csproj
 
-// How sure is it? A mast of the Saltmere Heron's harbor under uncertain wind, sheet thickness and strength: sampling,
-// first-order reliability, and which input matters. All data are invented for this example.
+// How sure is it? A mast of the Saltmere Heron's harbor under uncertain wind, wall thickness and strength: sampling,
+// first-order reliability, and which input matters. Then the Heron itself: how likely its tip sways too far, with wind, sheet,
+// base, the fixity of its bars and the loss of section uncertain. All data are invented for this example.
 
+using System.Runtime.CompilerServices;
 using StatueFrame;
+using StatueFrame.Analysis;
 using StatueFrame.Studies;
+using UnitsNet;
 
 Uncertain[] inputs =
 [
@@ -23,7 +27,9 @@ double Utilization(IReadOnlyList<double> x)
 }
 
 SampleResult sample = Sampling.Run(inputs, Utilization, 20_000, threshold: 0.25, seed: 7, SamplingRule.LowDiscrepancy);
-Console.WriteLine(FormattableString.Invariant($"utilization: mean {sample.Mean.Value:0.000} ± {sample.Mean.Error:0.0000}, deviation {sample.StandardDeviation:0.000}, 98 % below {sample.Quantile(0.98):0.000}"));
+Console.WriteLine(FormattableString.Invariant($"utilization: mean {sample.Mean.Value:0.000} ± {sample.Mean.Error:0.0000}, deviation {sample.StandardDeviation:0.000} ± {sample.StandardDeviationError:0.000}"));
+(double value, double low, double high) = sample.QuantileInterval(0.98);
+Console.WriteLine(FormattableString.Invariant($"98 % below {value:0.000} ({low:0.000} to {high:0.000})"));
 Console.WriteLine(FormattableString.Invariant($"above 0.25 in {100 * sample.Exceedance.Value:0.00} % of years ({100 * sample.Exceedance.Low:0.00} to {100 * sample.Exceedance.High:0.00})"));
 
 ReliabilityResult form = Reliability.Form(inputs, x => 1 - Utilization(x));
@@ -31,4 +37,33 @@ Console.WriteLine(FormattableString.Invariant($"first-order reliability: β = {f
 
 foreach (SensitivityIndex index in Sensitivity.Of(inputs, Utilization, 16_000, seed: 7))
     Console.WriteLine(FormattableString.Invariant($"{index.Input,-22} alone {index.First:0.00} ± {index.FirstError:0.00}, in all {index.Total:0.00} ± {index.TotalError:0.00}"));
+
+// The Heron: every evaluation changes the description, builds the model and blows on it.
+Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue with { Limbs = [], Points = [new NamedPoint("tip", "band 30")] };
+Uncertain[] ofHeron =
+[
+    Uncertain.Gumbel("gust speed, m/s", 24, 2.5),
+    Uncertain.Normal("sheet thickness, mm", 2.4, 0.08),
+    Uncertain.Lognormal("base stiffness, GN·m/rad", 6, 2),
+    Uncertain.Lognormal("fixity of bars, kN·m/rad", 60, 20),
+    Uncertain.Uniform("years of corrosion", 1, 60),
+];
+ReliabilityResult sway = Reliability.Form(ofHeron, x => 1 - TipSway(x) / 0.2);
+Console.WriteLine(FormattableString.Invariant($"the Heron's tip beyond 200 mm: β = {sway.Beta:0.00}, probability a year {sway.FailureProbability:0.0e0}, {sway.Evaluations} models"));
+for (int i = 0; i < ofHeron.Length; i++)
+    Console.WriteLine(FormattableString.Invariant($"{ofHeron[i].Name,-26} {100 * sway.Direction[i] * sway.Direction[i],3:0} % of it, likeliest {sway.DesignPoint[i]:0.00}"));
 Console.WriteLine(CheckSheet.Caution);
+
+double TipSway(IReadOnlyList<double> x)
+{
+    Statue sample = heron with
+    {
+        Skin = heron.Skin! with { Thickness = x[1].Millimeters },
+        Tower = heron.Tower with { Base = TowerBase.Rocking((1e9 * x[2]).NewtonMetersPerRadian) },
+        Standoffs = [.. heron.Standoffs.Cast<EvenRing>().Select(ring => ring with { Standoff = ring.Standoff with { SkinFixity = EndFixity.Spring((1e3 * x[3]).NewtonMetersPerRadian) } })],
+    };
+    var blow = new WindAction { Profile = new En1991Wind { FundamentalVelocity = x[0].MetersPerSecond, Terrain = TerrainCategory.Zero }, GustEffectFactor = 1.05, Headings = [0.Degrees] };
+    return StatueModel.Build(sample.Corroded(x[4].Years365)).Respond(new Situation { Name = "gust", LimitState = LimitState.Service, Actions = [blow] }).GreatestSway("tip").Sway.Meters;
+}
+
+static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;

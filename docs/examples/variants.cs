@@ -9,31 +9,27 @@ using StatueFrame.Studies;
 using UnitsNet;
 
 Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue;
-Situation[] situations =
-[
-    new() { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * Wind(90)] },
-    new() { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), Wind(90)] },
-];
-var criteria = new Criteria { BarStressFraction = 1 / 1.1, Modes = 3, Sway = [new SwayLimit("tip", 200.Millimeters)] };
+Situation[] situations = [new() { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * Wind(90)] }];
+var criteria = new Criteria { BarStressFraction = 1 / 1.1, Modes = 3 };
 
 // A change is a function from statue to statue; a list, a grid and a random sample are made of such functions.
 Variant[] variants =
 [
     new("as drawn", s => s),
     .. Variant.Grid(
-        Variant.List("body bars mm", new[] { 16.0, 20 }, BodyBars),
-        Variant.List("sheet mm", new[] { 2.0, 2.4 }, (s, t) => s with { Skin = s.Skin! with { Thickness = t.Millimeters } })),
-    .. Variant.Sample([Uncertain.Uniform("base stiffness GN·m/rad", 2, 10)], 2, (s, x) => s with { Tower = s.Tower with { Base = TowerBase.Rocking((1e9 * x[0]).NewtonMetersPerRadian) } }),
+        Variant.List("bars mm", new[] { 16.0, 20 }, BodyBars),
+        Variant.List("sheet mm", new[] { 2.0 }, (s, t) => s with { Skin = s.Skin! with { Thickness = t.Millimeters } })),
+    .. Variant.Sample([Uncertain.Uniform("base GN·m/rad", 2, 10)], 1, (s, x) => s with { Tower = s.Tower with { Base = TowerBase.Rocking((1e9 * x[0]).NewtonMetersPerRadian) } }),
     new("sheet in meters", s => s with { Skin = s.Skin! with { Thickness = 2.4.Meters } }),
 ];
 VariantStudy study = VariantStudy.Of(heron, variants, criteria, situations);
 Console.WriteLine(study);
 
-// The lightest in which the bars do not break and the tip does not sway too far; whatever else fails stays on its sheet.
-VariantRow? best = study.Best(r => r.Mass!.Value.Kilograms, r => r.UtilizationOf("bars") <= 1.2 && r.UtilizationOf("sway") <= 1);
+// The lightest in which bars and tower hold; whatever else fails stays on its sheet.
+VariantRow? best = study.Best(r => r.Mass!.Value.Kilograms, r => r.UtilizationOf("bars") <= 1 && r.UtilizationOf("tower") <= 1);
 Console.WriteLine($"lightest: {best?.ToString() ?? "none"}");
 Console.WriteLine();
-Console.WriteLine(study.Explain("as drawn", "body bars mm 20, sheet mm 2"));
+Console.WriteLine(study.Explain("as drawn", "bars mm 20, sheet mm 2"));
 
 // The whole table, for a spreadsheet.
 Console.WriteLine(study.ToCsv().Split("\r\n")[0]);
