@@ -95,13 +95,12 @@ Console.WriteLine();
 // The year in which each check stops passing.
 Console.WriteLine(ServiceLife.Of(heron, criteria, [storm], new ServiceLifeOptions { Span = 100.Years365, Steps = 5 }));
 
-// The same with new bars: of the old metal after 40 years, or stainless ones on two levels.
-ServiceLife renewed = ServiceLife.Of(heron, criteria, [storm], new ServiceLifeOptions
+// The same with new bars: of the old metal after 40 years, and stainless ones on two levels after 60.
+Console.WriteLine(ServiceLife.Of(heron, criteria, [storm], new ServiceLifeOptions
 {
-    Span = 100.Years365, Steps = 5,
+    Span = 100.Years365, Steps = 5, Halvings = 3,
     Renewals = [new BarRenewal { After = 40.Years365 }, new BarRenewal { After = 60.Years365, Levels = ["L4", "L5"], Material = StainlessSteel.Duplex2205 }],
-});
-Console.WriteLine(renewed);
+}));
 
 SkinStation Station(double z, double x, double y) => new()
 {

@@ -17,7 +17,10 @@ public sealed record SampleResult
     /// <summary>Standard deviation.</summary>
     public required double StandardDeviation { get; init; }
 
-    /// <summary>Probability that the number exceeds the threshold, with its interval (Wilson's for Monte Carlo).</summary>
+    /// <summary>Half the width of the standard deviation's interval, as of independent samples.</summary>
+    public required double StandardDeviationError { get; init; }
+
+    /// <summary>Probability that the number exceeds the threshold, with its interval (Wilson's for Monte Carlo, and where the parts of low-discrepancy samples do not differ).</summary>
     public required (double Value, double Low, double High) Exceedance { get; init; }
 
     /// <summary>The samples in their order.</summary>
@@ -34,5 +37,22 @@ public sealed record SampleResult
         double at = part * (sorted.Length - 1);
         int low = (int)Math.Floor(at), high = Math.Min(low + 1, sorted.Length - 1);
         return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
+    }
+
+    /// <summary>
+    /// The same with its interval, from the ranks that a count of independent samples can have: it holds for every distribution,
+    /// and is wider than need be for low-discrepancy samples. An end is infinite when there are too few samples to bound it.
+    /// </summary>
+    /// <param name="part">Between 0 and 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The part is out of range.</exception>
+    public (double Value, double Low, double High) QuantileInterval(double part)
+    {
+        const double Confidence = 1.959963984540054;
+        double value = Quantile(part);
+        double[] sorted = [.. Values.Order()];
+        int n = sorted.Length;
+        double half = Confidence * Math.Sqrt(n * part * (1 - part));
+        int low = (int)Math.Floor(n * part - half) - 1, high = (int)Math.Ceiling(n * part + half);
+        return (value, low < 0 ? double.NegativeInfinity : sorted[low], high >= n ? double.PositiveInfinity : sorted[high]);
     }
 }

@@ -47,25 +47,35 @@ public static class Sampling
     {
         int n = values.Length, over = values.Count(v => v > threshold);
         double mean = Mean(values), deviation = Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (n - 1)), p = (double)over / n;
+        double z2 = Confidence * Confidence, middle = (p + z2 / (2 * n)) / (1 + z2 / n), half = Confidence / (1 + z2 / n) * Math.Sqrt(p * (1 - p) / n + z2 / (4.0 * n * n));
+        (double low, double high) = (Math.Max(0, middle - half), Math.Min(1, middle + half));
         if (rule == SamplingRule.MonteCarlo)
-        {
-            double z2 = Confidence * Confidence, middle = (p + z2 / (2 * n)) / (1 + z2 / n), half = Confidence / (1 + z2 / n) * Math.Sqrt(p * (1 - p) / n + z2 / (4.0 * n * n));
-            return Result(Confidence * deviation / Math.Sqrt(n), Math.Max(0, middle - half), Math.Min(1, middle + half));
-        }
-        // The parts are independent: their scatter is the error, by Student's t with seven degrees of freedom.
+            return Result(Confidence * deviation / Math.Sqrt(n), low, high);
+        // The parts are independent: their scatter is the error, by Student's t with seven degrees of freedom. Parts that all
+        // count the same tell no scatter; then the interval of random numbers holds.
         const double Student = 2.364624251;
         double[][] parts = [.. Enumerable.Range(0, Parts).Select(k => values[(k * (n / Parts))..(k == Parts - 1 ? n : (k + 1) * (n / Parts))])];
         double meanError = Student * Scatter([.. parts.Select(Mean)]), overError = Student * Scatter([.. parts.Select(part => part.Count(v => v > threshold) / (double)part.Length)]);
-        return Result(meanError, Math.Max(0, p - overError), Math.Min(1, p + overError));
+        return overError > 0 ? Result(meanError, Math.Max(0, p - overError), Math.Min(1, p + overError)) : Result(meanError, low, high);
 
         SampleResult Result(double error, double low, double high) => new()
         {
             Count = n,
             Mean = (mean, error),
             StandardDeviation = deviation,
+            StandardDeviationError = DeviationError(values, mean, deviation),
             Exceedance = (p, low, high),
             Values = ValueList.Create<double>(values),
         };
+    }
+
+    /// <summary>Half the interval of a standard deviation, from the fourth moment: s·√((κ − 1)/4n).</summary>
+    private static double DeviationError(double[] values, double mean, double deviation)
+    {
+        if (deviation == 0)
+            return 0;
+        double kurtosis = values.Sum(v => Math.Pow((v - mean) / deviation, 4)) / values.Length;
+        return Confidence * deviation * Math.Sqrt(Math.Max(0, kurtosis - 1) / (4.0 * values.Length));
     }
 
     private static double Scatter(double[] parts)

@@ -55,7 +55,7 @@ public sealed class VariantStudy
 
     /// <summary>Why two variants differ: the inputs that changed, and the numbers in the working of each family's governing check that moved with them.</summary>
     /// <inheritdoc cref="Compare"/>
-    public VariantDifference Explain(string from, string to, double tolerance = 0.001)
+    public VariantDifference Explain(string from, string to, double tolerance = 0.01)
     {
         (CheckSheet earlier, CheckSheet later) = (SheetOf(from), SheetOf(to));
         return new VariantDifference(from, to, InputChange.Between(this[from].Statue!, this[to].Statue!), CheckReason.Between(earlier, later, tolerance));

@@ -156,14 +156,14 @@ public sealed class DesignWindow
     }
 
     /// <summary>
-    /// From the best sample, a search along eight directions: whenever none of them betters the point, the
-    /// directions are turned and every third time the step is halved, so that a ridge between two limits does not hold it up.
+    /// From the best sample, a search along six directions: whenever none of them betters the point, the
+    /// directions are turned and every second time the step is halved, so that a ridge between two limits does not hold it up.
     /// </summary>
     private static (double, double, double)? WidestOf(
         WindowInput x, WindowInput y, (List<LimitPoint>, List<WindowInterval>, double BestY, double Best)[] columns, Func<double, double, IReadOnlyList<(string, double)>> limits,
         double accuracy, StudyOptions options)
     {
-        const int Directions = 8, Turns = 3;
+        const int Directions = 6, Turns = 2;
         const double Golden = 2.399963229728653;
         int start = Enumerable.Range(0, columns.Length).MinBy(i => columns[i].Best);
         double width = x.Greatest - x.Least, height = y.Greatest - y.Least;

@@ -55,6 +55,33 @@ public class UncertaintyTests
     }
 
     [Fact]
+    public void Intervals_of_quantiles_and_deviations_hold_as_often_as_they_say()
+    {
+        int quantile = 0, deviation = 0;
+        for (ulong seed = 0; seed < 200; seed++)
+        {
+            SampleResult r = Sampling.Run([load], x => x[0], 500, 1, seed);
+            (double value, double low, double high) = r.QuantileInterval(0.9);
+            Assert.InRange(value, low, high);
+            quantile += low <= load.Quantile(0.9) && load.Quantile(0.9) <= high ? 1 : 0;
+            deviation += Math.Abs(r.StandardDeviation - 0.6) <= r.StandardDeviationError ? 1 : 0;
+        }
+        Assert.InRange(quantile, 180, 200);
+        Assert.InRange(deviation, 178, 200);
+        Assert.Equal(double.PositiveInfinity, Sampling.Run([load], x => x[0], 100).QuantileInterval(0.999).High);
+    }
+
+    [Theory]
+    [InlineData(SamplingRule.MonteCarlo)]
+    [InlineData(SamplingRule.LowDiscrepancy)]
+    public void No_exceedance_does_not_prove_that_there_is_none(SamplingRule rule)
+    {
+        SampleResult r = Sampling.Run([load], x => x[0], 80, 1000, 1, rule);
+        Assert.Equal(0, r.Exceedance.Value);
+        Assert.InRange(r.Exceedance.High, 0.02, 0.06);
+    }
+
+    [Fact]
     public void Low_discrepancy_beats_random_numbers()
     {
         double Error(SamplingRule rule) => Enumerable.Range(1, 10).Average(seed => Math.Abs(Sampling.Run(angles, x => x[0] + x[1] * x[2], 4096, 0, (ulong)seed, rule).Mean.Value));
