@@ -76,7 +76,7 @@ public sealed record Standoff
         v.Required(SkinFixity)?.Validate(v.At(nameof(SkinFixity)));
         v.Within(Roll, Roll.Radians, -Math.PI * (1 + 1e-9), Math.PI * (1 + 1e-9));
         v.Required(Slide)?.Validate(v, nameof(Slide));
-        v.NotNegative(PutIn, PutIn.Seconds, Corrosion.Longest);
+        v.NotNegative(PutIn, PutIn.Seconds, Duration.FromYears365(1000).Seconds);
         ValidateFixings(v, Section?.Width.Meters ?? 0);
     }
 

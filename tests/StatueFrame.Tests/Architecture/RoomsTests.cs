@@ -13,8 +13,8 @@ public partial class RoomsTests
         ["Actions"],
         ["Analysis"],
         ["Checks"],
-        ["Studies"],
         ["Files"],
+        ["Studies"],
     ];
 
     [Fact]
