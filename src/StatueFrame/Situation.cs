@@ -31,6 +31,8 @@ public sealed record Situation
     /// <summary>The situation's earthquake, or null.</summary>
     internal FactoredAction? Earthquake => Actions.FirstOrDefault(a => a.Action is EarthquakeAction);
 
+    internal bool HasShock => Actions.Any(a => a.Action is ShockAction);
+
     internal void Validate(Validator v, StatueNames names)
     {
         v.Named(Name);
@@ -52,6 +54,8 @@ public sealed record Situation
             v.Add(nameof(Actions), "has more than one wind", "Put each wind in a situation of its own.");
         if (winds > 0 && shocks > 0)
             v.Add(nameof(Actions), "has both a shock and wind", "Put the wind's share in as ImposedLoad, or each in a situation of its own.");
+        if (shocks > 0 && Actions?.Any(a => a?.Action is EarthquakeAction) == true)
+            v.Add(nameof(Actions), "has both a shock and an earthquake", "Put each in a situation of its own.");
         if (coats > 1)
             v.Add(nameof(Actions), "has more than one coat of ice", "Put each in a situation of its own.");
         if (Actions?.Count(a => a?.Action is EarthquakeAction) > 1)

@@ -41,6 +41,9 @@ public sealed class LoadCase
     /// <summary>The forces and moments that the statue puts on its base, about the base's center.</summary>
     public BaseReaction Base => new(resultant);
 
+    /// <summary>The same as numbers.</summary>
+    internal Resultant Resultant => resultant;
+
     /// <summary>The displacements that go with forces: without the free growth of the tower with heat.</summary>
     internal ReadOnlySpan<double> Displacements => displacements.Span;
 

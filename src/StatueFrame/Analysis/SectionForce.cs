@@ -16,6 +16,13 @@ public sealed record SectionForce
         (MomentX, MomentY, Torsion) = (Torque.FromNewtonMeters(moment.X), Torque.FromNewtonMeters(moment.Y), Torque.FromNewtonMeters(moment.Z));
     }
 
+    /// <summary>Three forces and three moments, N and N·m.</summary>
+    internal static SectionForce Of(ReadOnlySpan<double> f) => new(new Vector3D(f[0], f[1], f[2]), new Vector3D(f[3], f[4], f[5]));
+
+    internal Vector3D Forces => new(ShearX.Newtons, ShearY.Newtons, Axial.Newtons);
+
+    internal Vector3D Moments => new(MomentX.NewtonMeters, MomentY.NewtonMeters, Torsion.NewtonMeters);
+
     /// <summary>Axial force; compression is negative.</summary>
     public Force Axial { get; }
 

@@ -94,24 +94,38 @@ internal sealed class SegmentModel
     /// <param name="displacements">A full vector of the frame.</param>
     public (SectionForce Bottom, SectionForce Top) SectionForces(FrameElement element, ReadOnlySpan<double> displacements)
     {
-        Span<double> u = stackalloc double[FrameElement.Size], k = stackalloc double[FrameElement.Size * FrameElement.Size];
-        Span<double> f = stackalloc double[FrameElement.Size];
-        k.Clear();
+        Span<double> u = stackalloc double[FrameElement.Size], cuts = stackalloc double[FrameElement.Size];
         LoadCase.Gather(element, displacements, u);
+        EndForces(element, u, cuts);
+        return (SectionForce.Of(cuts[..Frame.NodeSize]), SectionForce.Of(cuts[Frame.NodeSize..]));
+    }
+
+    /// <summary>The same as numbers: three forces and three moments in the body's axes at the lower level, then at the upper one.</summary>
+    /// <param name="element">The element that was solved.</param>
+    /// <param name="u">The twelve displacements of the two levels' nodes.</param>
+    /// <param name="cuts">Receives twelve values.</param>
+    public void EndForces(FrameElement element, ReadOnlySpan<double> u, Span<double> cuts)
+    {
+        Span<double> k = stackalloc double[FrameElement.Size * FrameElement.Size], f = stackalloc double[FrameElement.Size];
+        k.Clear();
         element.AddStiffness(k);
         for (int i = 0; i < FrameElement.Size; i++)
         {
+            double sum = 0;
             for (int j = 0; j < FrameElement.Size; j++)
-                f[i] += k[i * FrameElement.Size + j] * u[j];
+                sum += k[i * FrameElement.Size + j] * u[j];
+            f[i] = sum;
         }
-        return (Cut(f[..Frame.NodeSize], lower, -1), Cut(f[Frame.NodeSize..], upper, 1));
+        Cut(f[..Frame.NodeSize], lower, -1, cuts[..Frame.NodeSize]);
+        Cut(f[Frame.NodeSize..], upper, 1, cuts[Frame.NodeSize..]);
     }
 
-    private SectionForce Cut(ReadOnlySpan<double> node, Place place, double sign)
+    private void Cut(ReadOnlySpan<double> node, Place place, double sign, Span<double> cut)
     {
         Vector3D force = sign * new Vector3D(node[0], node[1], node[2]), moment = sign * new Vector3D(node[3], node[4], node[5]);
-        moment -= (place.Center - place.NodeAt).Cross(force);
-        return new SectionForce(axes.Axes.ToLocal(force), axes.Axes.ToLocal(moment));
+        moment = axes.Axes.ToLocal(moment - (place.Center - place.NodeAt).Cross(force));
+        force = axes.Axes.ToLocal(force);
+        (cut[0], cut[1], cut[2], cut[3], cut[4], cut[5]) = (force.X, force.Y, force.Z, moment.X, moment.Y, moment.Z);
     }
 
     private Superelement Condense(ReadOnlySpan<FrameElement> acting) =>

@@ -48,7 +48,7 @@ public static class AcrossWind
         {
             if (body.RatioOutside is { } ratio)
                 Skip(checks, body.Body.Name, Invariant($"depth to width {ratio:0.000} is outside 0.5 to 10 of Figure E.1 in some headings, which are left out"), situation);
-            double last = Math.Min(input.CutOff?.Hertz ?? double.PositiveInfinity, modes.Modes[^1].Frequency.Hertz);
+            double last = Math.Min(input.CutOff?.Hertz ?? VortexInput.GreatestFrequency, modes.Modes[^1].Frequency.Hertz);
             if (body.LeastSpeedRatio(last) <= 1)
                 checks.Add(Check.NotChecked(AcrossWindChecks.VortexSubject($"{body.Body.Name}, higher modes", situation), Invariant($"modes above {last:0.0} Hz are not looked at, and speeds that occur can still excite them"), AcrossWindChecks.VortexRange));
         }

@@ -19,6 +19,9 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
 
     private const double LeastSpeed = 0.1;
 
+    /// <summary>A mode whose critical speed is so many times beyond the range of speeds with vortices at every band is left out.</summary>
+    private const double FarBeyond = 20;
+
     /// <summary>Headings that differ by rounding alone are the same; the first of them counts.</summary>
     private const double MoreThan = 1 + 1e-9;
 
@@ -27,9 +30,12 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
 
     public BodyModel Body => body;
 
-    /// <summary>The body in a mode; null when the mode does not move it across any wind.</summary>
+    /// <summary>The body in a mode; null when the mode does not move it across any wind, or no wind is near its critical speed.</summary>
     public AcrossWindCase? In(ModeResult mode, ReadOnlySpan<double> shape, ReadOnlySpan<Angle> headings)
     {
+        double frequency = mode.Frequency.Hertz;
+        if (frequency > VortexInput.GreatestFrequency || LeastSpeedRatio(frequency) > FarBeyond)
+            return null;
         Vector3D[] motion = Motions(body, shape);
         double greatest = 0, surface = 0;
         foreach (BodyModel other in model.Bodies)

@@ -39,17 +39,31 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             HeatSheet.Add(model, criteria, response.Situation, lists);
         }
         AddLattice();
-        if (response.Situation.LimitState == LimitState.Strength)
-            new MemberSheet(model, criteria, response, lists).Add();
-        AddStability();
-        new BaseSheet(model, criteria, response, lists).Add();
+        DampingModel damping = ShockSheet.DampingOf(criteria);
+        ShockResponse? shock = response.Situation.HasShock ? ShockResponse.Of(model, response.Situation, damping) : null;
+        EarthquakeResponse? earthquake = response.Situation.Earthquake?.Action is EarthquakeAction action ? EarthquakeResponse.Of(model, action) : null;
+        double factor = Math.Abs(response.Situation.Earthquake?.Factor ?? 0);
+        AddTowerAndBase(shock is not null ? new ShockDemands(response, shock, damping) : earthquake is not null ? new EarthquakeDemands(response, earthquake, factor) : new SteadyDemands(response));
         lists.Assume(assumedInputs, firstCheck);
-        if (response.Situation.Actions.Any(a => a.Action is ShockAction))
-            new ShockSheet(model, criteria, response.Situation, lists).Add();
+        if (shock is not null)
+            new ShockSheet(criteria, shock, lists).Add();
         if (wind is not null)
             new WindSheet(model, criteria, modes, response, wind, lists).Add();
-        if (response.Situation.Earthquake is { } earthquake)
-            new EarthquakeSheet(model, criteria, response, earthquake, lists).Add();
+        if (earthquake is not null)
+            new EarthquakeSheet(model, criteria, response, earthquake, factor, lists).Add();
+    }
+
+    /// <summary>Members of tower and limbs, cores and base: with the forces of a shock or an earthquake, if there is one.</summary>
+    private void AddTowerAndBase(PartDemands demands)
+    {
+        int firstCheck = lists.Checks.Count;
+        if (response.Situation.LimitState == LimitState.Strength)
+            new MemberSheet(model, criteria, response, demands, lists).Add();
+        lists.Assume(demands.Assumptions, firstCheck);
+        AddStability();
+        firstCheck = lists.Checks.Count;
+        new BaseSheet(model, criteria, response, demands, lists).Add();
+        lists.Assume(demands.Assumptions, firstCheck);
     }
 
     private void AddReactions()

@@ -6,6 +6,9 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record VortexInput
 {
+    /// <summary>The greatest frequency that is worked out, Hz: no wind sheds vortices faster from a statue.</summary>
+    internal const double GreatestFrequency = 1000;
+
     /// <summary>The pieces of the body in order along its axis, without gaps; at least one.</summary>
     public required ValueList<VortexStrip> Strips { get; init; }
 
@@ -58,7 +61,7 @@ public sealed record VortexInput
         }
         if (Strips.Count > 0 && Strips.All(s => s.Amplitude == 0))
             v.Add(nameof(Strips), "do not move in this mode: all amplitudes are zero", "Take a mode that moves the body across its axis.");
-        v.Positive(Frequency, Frequency.Hertz, 1e-3, 1000);
+        v.Positive(Frequency, Frequency.Hertz, 1e-3, GreatestFrequency);
         // A body that hardly moves in its mode has an equivalent mass far above its own.
         v.Positive(EquivalentMass, EquivalentMass.KilogramsPerMeter, 1e-3, 1e12);
         v.InRange(LogDecrement, 1e-4, 3, "Logarithmic decrements lie near 0.01 to 0.1.");

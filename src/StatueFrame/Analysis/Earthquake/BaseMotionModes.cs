@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
 
@@ -90,6 +91,21 @@ internal sealed class BaseMotionModes
         for (int k = 0; k < c.Length; k++)
             c[k] = quantity(k);
         return c;
+    }
+
+    /// <summary>The six motions of an element's end against its start, a row each with a value a coordinate.</summary>
+    public double[][] RelativeMotions(FrameElement element)
+    {
+        Vector3D arm = model.Frame.Nodes[element.End].Position - model.Frame.Nodes[element.Start].Position;
+        double[][] rows = [.. Enumerable.Range(0, Frame.NodeSize).Select(_ => new double[Count])];
+        Span<double> r = stackalloc double[Frame.NodeSize];
+        for (int k = 0; k < Count; k++)
+        {
+            RelativeMotion.Of(Displacements(k), element.Start, element.End, arm, r);
+            for (int i = 0; i < rows.Length; i++)
+                rows[i][k] = r[i];
+        }
+        return rows;
     }
 
     /// <summary>What each coordinate puts on the base: forces, and moments about the base's center.</summary>

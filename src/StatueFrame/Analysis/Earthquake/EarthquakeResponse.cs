@@ -30,6 +30,7 @@ public sealed class EarthquakeResponse
         (Model, Action) = (model, action);
         motion = new BaseMotionModes(model, modes.Set, action.RigidFrequency?.Hertz ?? double.PositiveInfinity);
         spectral = new SpectralCombination(motion, action);
+        BasePeaks = PeaksOnBase();
         Base = BaseBy(spectral.Peak, spectral.GreatestInPlane);
         Modes = [.. Enumerable.Range(0, motion.ModeCount).Select(ModeAt)];
     }
@@ -67,6 +68,9 @@ public sealed class EarthquakeResponse
 
     /// <summary>What comes down at the base under all components.</summary>
     public EarthquakeBase Base { get; }
+
+    /// <summary>The same in every direction.</summary>
+    internal CutPeaks BasePeaks { get; }
 
     /// <summary>The modes that were taken, lowest first: the table of effective masses.</summary>
     public IReadOnlyList<EarthquakeMode> Modes { get; }
@@ -117,11 +121,26 @@ public sealed class EarthquakeResponse
         var all = new List<EarthquakeCut>();
         foreach (SegmentModel segment in Model.Bodies.SelectMany(body => body.Segments))
         {
-            (SectionForce Bottom, SectionForce Top)[] cuts = [.. Enumerable.Range(0, motion.Count).Select(k => segment.SectionForces(segment.Element, motion.Displacements(k)))];
-            all.Add(Cut(segment.Name, false, Array.ConvertAll(cuts, c => c.Bottom)));
-            all.Add(Cut(segment.Name, true, Array.ConvertAll(cuts, c => c.Top)));
+            (CutPeaks bottom, CutPeaks top) = EndPeaks(segment);
+            all.Add(Cut(segment.Name, false, bottom));
+            all.Add(Cut(segment.Name, true, top));
         }
         return all;
+    }
+
+    /// <summary>The peaks of the forces at both ends of a segment.</summary>
+    internal (CutPeaks Bottom, CutPeaks Top) EndPeaks(SegmentModel segment)
+    {
+        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
+        double[][] rows = ByUnitMotions(FrameElement.Size, (u, forces) => segment.EndForces(segment.Element, u, forces));
+        return (new CutPeaks(moved, rows[..Frame.NodeSize]), new CutPeaks(moved, rows[Frame.NodeSize..]));
+    }
+
+    /// <summary>The peaks of the axial forces of a segment's lattice members, N, without sign.</summary>
+    internal double[] MemberPeaks(SegmentModel segment)
+    {
+        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
+        return Array.ConvertAll(ByUnitMotions(segment.Members.Count, (u, axial) => segment.AxialForces(segment.Element, u, axial)), c => moved.Peak(c));
     }
 
     /// <summary>The inertia force of every level and band.</summary>
@@ -149,28 +168,11 @@ public sealed class EarthquakeResponse
             Force.FromNewtons(spectral.Peak(Array.ConvertAll(inertia, f => f[place.Node * Frame.NodeSize + axis])));
     }
 
-    /// <summary>The axial force of every lattice member. Tension-only braces act as in the modes.</summary>
-    public IReadOnlyList<EarthquakeMember> LatticeMembers()
-    {
-        var all = new List<EarthquakeMember>();
-        Span<double> u = stackalloc double[FrameElement.Size];
-        foreach (SegmentModel segment in Model.LatticeSegments)
-        {
-            int count = segment.Members.Count;
-            var axial = new double[motion.Count * count];
-            for (int k = 0; k < motion.Count; k++)
-            {
-                LoadCase.Gather(segment.Element, motion.Displacements(k), u);
-                segment.AxialForces(segment.Element, u, axial.AsSpan(k * count, count));
-            }
-            for (int i = 0; i < count; i++)
-            {
-                double[] c = motion.Of(k => axial[k * count + i]);
-                all.Add(new EarthquakeMember(segment.Name, segment.Members[i].Label, Force.FromNewtons(spectral.Peak(c))));
-            }
-        }
-        return all;
-    }
+    /// <summary>The axial force of every lattice member. A pair of tension-only braces has the stiffness of one of them, which bears what is given here in tension.</summary>
+    public IReadOnlyList<EarthquakeMember> LatticeMembers() =>
+    [
+        .. Model.LatticeSegments.SelectMany(segment => MemberPeaks(segment).Select((peak, i) => new EarthquakeMember(segment.Name, segment.Members[i].Label, Force.FromNewtons(peak)))),
+    ];
 
     /// <summary>The most stressed standoff of each ring, as a part of its yield strength, by the earthquake alone.</summary>
     public IReadOnlyList<EarthquakeBar> Rings() => Rings(null, 1);
@@ -238,15 +240,38 @@ public sealed class EarthquakeResponse
         };
     }
 
-    private EarthquakeCut Cut(string segment, bool atTop, SectionForce[] forces)
+    /// <summary>What a unit of each motion of an element's end against its start makes of a number of forces, a row a force.</summary>
+    private static double[][] ByUnitMotions(int count, ByMotion forces)
     {
-        return new EarthquakeCut(
-            segment, atTop, Of(f => f.Axial), Of(f => f.ShearX), Of(f => f.ShearY), About(f => f.MomentX), About(f => f.MomentY), About(f => f.Torsion));
-
-        Force Of(Func<SectionForce, Force> part) => Force.FromNewtons(spectral.Peak(Array.ConvertAll(forces, f => part(f).Newtons)));
-
-        Torque About(Func<SectionForce, Torque> part) => Torque.FromNewtonMeters(spectral.Peak(Array.ConvertAll(forces, f => part(f).NewtonMeters)));
+        double[][] rows = [.. Enumerable.Range(0, count).Select(_ => new double[Frame.NodeSize])];
+        var column = new double[count];
+        Span<double> u = stackalloc double[FrameElement.Size];
+        for (int k = 0; k < Frame.NodeSize; k++)
+        {
+            u.Clear();
+            u[Frame.NodeSize + k] = 1;
+            forces(u, column);
+            for (int i = 0; i < count; i++)
+                rows[i][k] = column[i];
+        }
+        return rows;
     }
+
+    private CutPeaks PeaksOnBase()
+    {
+        Resultant[] all = motion.Base();
+        double[][] rows =
+        [
+            Array.ConvertAll(all, r => r.Force.X), Array.ConvertAll(all, r => r.Force.Y), Array.ConvertAll(all, r => r.Force.Z),
+            Array.ConvertAll(all, r => r.Moment.X), Array.ConvertAll(all, r => r.Moment.Y), Array.ConvertAll(all, r => r.Moment.Z),
+        ];
+        double[][] own = [.. Enumerable.Range(0, rows.Length).Select(i => Enumerable.Range(0, rows.Length).Select(j => i == j ? 1.0 : 0).ToArray())];
+        return new CutPeaks(spectral.Through(rows), own);
+    }
+
+    private static EarthquakeCut Cut(string segment, bool atTop, CutPeaks peaks) => new(
+        segment, atTop, Force.FromNewtons(peaks.Axial), Force.FromNewtons(peaks.Of(0)), Force.FromNewtons(peaks.Of(1)),
+        Torque.FromNewtonMeters(peaks.Of(3)), Torque.FromNewtonMeters(peaks.Of(4)), Torque.FromNewtonMeters(peaks.Torsion));
 
     private IEnumerable<string> FindWarnings()
     {
@@ -271,6 +296,8 @@ public sealed class EarthquakeResponse
         action.Validate(v.At("Action"));
         v.ThrowIfAny();
     }
+
+    private delegate void ByMotion(ReadOnlySpan<double> u, Span<double> forces);
 
     private delegate double Peak(ReadOnlySpan<double> c);
 

@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
 
 namespace StatueFrame.Analysis;
@@ -21,6 +22,7 @@ internal sealed class SpectralCombination
     public SpectralCombination(BaseMotionModes motion, EarthquakeAction action)
     {
         this.action = action;
+        GroundAccelerations = new double[Components];
         int n = motion.ModeCount;
         SpectralAccelerations = new double[Components, n];
         double[] omega = new double[n], zeta = new double[n], peaks = new double[n];
@@ -44,11 +46,52 @@ internal sealed class SpectralCombination
         }
     }
 
+    private SpectralCombination(SpectralCombination whole, double[]?[] covariances)
+    {
+        (action, SpectralAccelerations, GroundAccelerations) = (whole.action, whole.SpectralAccelerations, whole.GroundAccelerations);
+        this.covariances = covariances;
+    }
+
     /// <summary>S_a by component and mode.</summary>
     public double[,] SpectralAccelerations { get; }
 
     /// <summary>S_a at period zero by component.</summary>
-    public double[] GroundAccelerations { get; } = new double[Components];
+    public double[] GroundAccelerations { get; }
+
+    /// <summary>
+    /// The same for quantities that depend on the coordinates through a few others alone, as all forces in a part do
+    /// through the motion of its ends: coefficients are then one a row, not one a coordinate.
+    /// </summary>
+    /// <param name="rows">The coefficients of each of these others, one a coordinate.</param>
+    public SpectralCombination Through(double[][] rows)
+    {
+        int few = rows.Length, many = rows[0].Length;
+        var reduced = new double[]?[Components];
+        var products = new double[many];
+        for (int d = 0; d < Components; d++)
+        {
+            if (covariances[d] is not { } covariance)
+                continue;
+            double[] of = reduced[d] = new double[few * few];
+            for (int a = 0; a < few; a++)
+            {
+                for (int i = 0; i < many; i++)
+                    products[i] = DenseVector.Dot(covariance.AsSpan(i * many, many), rows[a]);
+                for (int b = 0; b <= a; b++)
+                    of[a * few + b] = of[b * few + a] = DenseVector.Dot(products, rows[b]);
+            }
+        }
+        return new SpectralCombination(this, reduced);
+    }
+
+    /// <summary>The plan angle of the direction in which a vector's variance over all components is greatest, rad.</summary>
+    public double MainDirection(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    {
+        double xx = 0, yy = 0, xy = 0;
+        for (int d = 0; d < Components; d++)
+            (xx, yy, xy) = (xx + Covariance(d, x, x), yy + Covariance(d, y, y), xy + Covariance(d, x, y));
+        return 0.5 * Math.Atan2(2 * xy, xx - yy);
+    }
 
     /// <summary>The peak under one component, zero or more.</summary>
     public double Peak(int component, ReadOnlySpan<double> c) => Math.Sqrt(Math.Max(0, Covariance(component, c, c)));

@@ -30,8 +30,8 @@ internal sealed class ModalShock
     /// <summary>2·elastic energy that the static rest of two patterns has together, and of the bars' share.</summary>
     private readonly double[] restStrain;
 
-    /// <summary>What the pull's static rest says, until it is let go.</summary>
-    private readonly double[] restOfPull;
+    /// <summary>What the pull's static rest says, and puts on the base, until it is let go.</summary>
+    private readonly double[] restOfPull, baseOfPull = new double[Frame.NodeSize];
 
     public ModalShock(StatueModel model, ShockLoads loads, ShockProbes probes, ModeSet modes, int count, double damping, double step)
     {
@@ -58,8 +58,6 @@ internal sealed class ModalShock
         double[] at = new double[looks.Stride], bandAt = new double[bands.Stride], onBase = new double[baseByPulse.Stride], sizes = new double[Math.Max(patterns, 1)];
         double input = Start(u, v), damped = 0;
         Look(0);
-        DenseVector.AddScaled(at, 1, restOfPull);
-        bars.Look(at, 0);
         for (int first = 0; first < samples - 1; first += Block)
         {
             int steps = Math.Min(Block, samples - 1 - first);
@@ -106,6 +104,11 @@ internal sealed class ModalShock
             bands.AddProduct(dq, bandAt);
             baseByDisplacement.AddProduct(q, onBase);
             baseByVelocity.AddProduct(dq, onBase);
+            if (sample == 0)
+            {
+                DenseVector.AddScaled(at, 1, restOfPull);
+                DenseVector.AddScaled(onBase.AsSpan(0, Frame.NodeSize), 1, baseOfPull);
+            }
             double rest = 0, time = sample * step;
             if (time <= loads.End)
             {
@@ -192,7 +195,10 @@ internal sealed class ModalShock
     {
         int patterns = loads.Patterns.Count;
         if (loads.HasPull)
+        {
             probes.Look(Rest(loads.Pull), restOfPull);
+            OnBase(loads.Pull, loads.PullResultant, participation, baseOfPull);
+        }
         var rests = new double[patterns][];
         var column = new double[probes.Count];
         Span<double> onBase = stackalloc double[Frame.NodeSize];
@@ -200,15 +206,10 @@ internal sealed class ModalShock
         {
             ShockLoads.Pattern pattern = loads.Patterns[p];
             modalForces[p] = new double[stepper.Stride];
-            rests[p] = Rest(pattern.Nodal);
-            Vector3D force = pattern.Resultant.Force, moment = pattern.Resultant.Moment;
-            (onBase[0], onBase[1], onBase[2], onBase[3], onBase[4], onBase[5]) = (force.X, force.Y, force.Z, moment.X, moment.Y, moment.Z);
             for (int m = 0; m < count; m++)
-            {
-                double modal = modalForces[p][m] = modes.ModalForce(m, pattern.Nodal);
-                for (int d = 0; d < onBase.Length; d++)
-                    onBase[d] -= modal * participation[Frame.NodeSize * m + d];
-            }
+                modalForces[p][m] = modes.ModalForce(m, pattern.Nodal);
+            rests[p] = Rest(pattern.Nodal);
+            OnBase(pattern.Nodal, pattern.Resultant, participation, onBase);
             probes.Look(rests[p], column);
             byPulse.SetColumn(p, column);
             baseByPulse.SetColumn(p, onBase);
@@ -218,6 +219,15 @@ internal sealed class ModalShock
             for (int j = 0; j < patterns; j++)
                 restStrain[i * patterns + j] = 0.5 * (DenseVector.Dot(rests[i], loads.Patterns[j].Nodal) + DenseVector.Dot(rests[j], loads.Patterns[i].Nodal));
         }
+    }
+
+    /// <summary>What forces put on the base without the part of the modes.</summary>
+    private void OnBase(ReadOnlySpan<double> nodal, Resultant whole, double[] participation, Span<double> onBase)
+    {
+        (onBase[0], onBase[1], onBase[2]) = (whole.Force.X, whole.Force.Y, whole.Force.Z);
+        (onBase[3], onBase[4], onBase[5]) = (whole.Moment.X, whole.Moment.Y, whole.Moment.Z);
+        for (int m = 0; m < count; m++)
+            DenseVector.AddScaled(onBase, -modes.ModalForce(m, nodal), participation.AsSpan(Frame.NodeSize * m, Frame.NodeSize));
     }
 
     /// <summary>The static displacements under nodal forces without the part of the modes.</summary>

@@ -45,6 +45,9 @@ internal sealed class ShockLoads
 
     public double[] Pull { get; }
 
+    /// <summary>The resultant of the pulls.</summary>
+    public Resultant PullResultant { get; private set; }
+
     public bool HasImpulse { get; private set; }
 
     public bool HasPull { get; private set; }
@@ -74,7 +77,7 @@ internal sealed class ShockLoads
                     loads.AddStrike(strike, factored.Factor);
                     break;
                 case SuddenRelease release:
-                    loads.Add(loads.Pull, release, factored.Factor * release.Pull.Newtons);
+                    loads.PullResultant += loads.Add(loads.Pull, release, factored.Factor * release.Pull.Newtons);
                     loads.HasPull = true;
                     break;
                 default:

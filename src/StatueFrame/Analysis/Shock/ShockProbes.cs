@@ -4,7 +4,8 @@ namespace StatueFrame.Analysis;
 
 /// <summary>
 /// What is looked at in every step: linear functions of the displacements of all nodes. In order: the six motions of each
-/// ring's band relative to its level, three displacements of each named point, three forces of all rings on the tower.
+/// ring's band relative to its level, three displacements of each named point, three forces of all rings on the tower, the six
+/// motions of each segment's upper end relative to its lower one.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class ShockProbes
@@ -12,6 +13,7 @@ internal sealed class ShockProbes
     private readonly StatueModel model;
     private readonly RingElement[] rings;
     private readonly Vector3D[] arms;
+    private readonly (int Lower, int Upper, Vector3D Arm)[] segments;
     private readonly double[][] stiffness;
     private readonly (Place Place, Vector3D At)[] points;
     private readonly (int Node, double[] Mass)[] bands;
@@ -24,7 +26,8 @@ internal sealed class ShockProbes
         stiffness = Array.ConvertAll(rings, RelativeStiffness);
         points = [.. model.Statue.Points.Select(p => (model.PlaceOf(p.On), model.PositionOf(p)))];
         bands = [.. Enumerable.Range(0, model.BandCount).Select(i => BandMass(model.BandAt(i).Body.BandPlaces[model.BandAt(i).Band].Node))];
-        Count = Frame.NodeSize * rings.Length + 3 * points.Length + 3;
+        segments = [.. model.Bodies.SelectMany(body => body.Segments).Select(s => (s.Element.Start, s.Element.End, model.Frame.Nodes[s.Element.End].Position - model.Frame.Nodes[s.Element.Start].Position))];
+        Count = SegmentStart + Frame.NodeSize * segments.Length;
     }
 
     /// <summary>How many numbers are looked at.</summary>
@@ -36,6 +39,9 @@ internal sealed class ShockProbes
 
     /// <summary>Where the force on the tower begins.</summary>
     public int ForceStart => PointStart + 3 * points.Length;
+
+    /// <summary>Where the motions of segments begin.</summary>
+    public int SegmentStart => ForceStart + 3;
 
     public int BandCount => bands.Length;
 
@@ -57,6 +63,8 @@ internal sealed class ShockProbes
         for (int i = 0; i < points.Length; i++)
             Put(values[(PointStart + 3 * i)..], model.Motion(u, points[i].Place, points[i].At).Displacement);
         Put(values[ForceStart..], total);
+        for (int i = 0; i < segments.Length; i++)
+            RelativeMotion.Of(u, segments[i].Lower, segments[i].Upper, segments[i].Arm, values.Slice(SegmentStart + Frame.NodeSize * i, Frame.NodeSize));
 
         static void Put(Span<double> at, Vector3D v) => (at[0], at[1], at[2]) = (v.X, v.Y, v.Z);
     }
@@ -95,13 +103,8 @@ internal sealed class ShockProbes
         }
     }
 
-    private void Relative(ReadOnlySpan<double> u, int ring, Span<double> r)
-    {
-        ReadOnlySpan<double> level = u.Slice(Frame.NodeSize * rings[ring].Start, Frame.NodeSize), band = u.Slice(Frame.NodeSize * rings[ring].End, Frame.NodeSize);
-        Vector3D carried = new Vector3D(level[3], level[4], level[5]).Cross(arms[ring]);
-        (r[0], r[1], r[2]) = (band[0] - level[0] - carried.X, band[1] - level[1] - carried.Y, band[2] - level[2] - carried.Z);
-        (r[3], r[4], r[5]) = (band[3] - level[3], band[4] - level[4], band[5] - level[5]);
-    }
+    private void Relative(ReadOnlySpan<double> u, int ring, Span<double> r) =>
+        RelativeMotion.Of(u, rings[ring].Start, rings[ring].End, arms[ring], r);
 
     private static double[] RelativeStiffness(RingElement ring)
     {

@@ -21,6 +21,7 @@ internal sealed class ShockRecorder
     {
         (this.model, this.probes, this.step) = (model, probes, step);
         (sway, travel) = (new Greatest[probes.PointCount], new Greatest[probes.PointCount]);
+        Tower = new TowerPeaks(model);
         AtRest = [atRest.Force.X, atRest.Force.Y, atRest.Force.Z, atRest.Moment.X, atRest.Moment.Y, atRest.Moment.Z];
         History = keeps ? new ShockHistory([.. model.Statue.Points.Select(p => p.Name)], samples) : null;
     }
@@ -41,6 +42,9 @@ internal sealed class ShockRecorder
 
     public double[] AtRest { get; }
 
+    /// <summary>The greatest forces in tower and limbs, from rest.</summary>
+    public TowerPeaks Tower { get; }
+
     /// <summary>Forces and moments on the base in every step, weight included, six a step.</summary>
     public double[] Reactions => [.. reactions];
 
@@ -58,6 +62,7 @@ internal sealed class ShockRecorder
             sway[i].Look(level, sample);
             travel[i].Look(level + values[at + 2] * values[at + 2], sample);
         }
+        Tower.Look(values.Slice(probes.SegmentStart), sample);
         int f = probes.ForceStart;
         force.Look(values[f] * values[f] + values[f + 1] * values[f + 1], sample);
         for (int i = 0; i < total.Length; i++)

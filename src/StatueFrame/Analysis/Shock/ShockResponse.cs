@@ -56,7 +56,7 @@ public sealed class ShockResponse
             new ModalShock(model, loads, probes, modes, ModeCount, damping, step).Run(samples, recorder, peaks);
             bars = peaks.Results(atRest, sample => sample * step);
         }
-        reactions = recorder.Reactions;
+        (reactions, Tower) = (recorder.Reactions, recorder.Tower);
         Points = recorder.Points();
         BarForce = recorder.BarForce();
         Energy = recorder.Energy();
@@ -161,6 +161,12 @@ public sealed class ShockResponse
 
     /// <summary>Every step, when the options ask for it; else null.</summary>
     public ShockHistory? History { get; }
+
+    /// <summary>Forces and moments on the base in every step, weight included, six a step.</summary>
+    internal ReadOnlySpan<double> Reactions => reactions;
+
+    /// <summary>The greatest forces in tower and limbs, from rest.</summary>
+    internal TowerPeaks Tower { get; }
 
     /// <summary>What the library took for the user; that of the damping is the damping's own.</summary>
     public ValueList<Assumption> Assumptions { get; }

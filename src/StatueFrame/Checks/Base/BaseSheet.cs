@@ -4,17 +4,17 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what cores, hold-down, pedestal and foundation say in one situation into a sheet, as far as they are described.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class BaseSheet(StatueModel model, Criteria criteria, Response response, SheetLists lists)
+internal sealed class BaseSheet(StatueModel model, Criteria criteria, Response response, PartDemands demands, SheetLists lists)
 {
     public void Add()
     {
         Statue statue = model.Statue;
         string situation = response.Situation.Name;
         bool isStrength = response.Situation.LimitState == LimitState.Strength;
-        new CoreSheet(model, criteria, response, lists).Add();
+        new CoreSheet(model, criteria, response, demands, lists).Add();
         if (statue is { HoldDown: null, Pedestal: null, Foundation: null })
             return;
-        BaseState[] states = BaseState.Of(model, response);
+        BaseState[] states = BaseState.Of(model, demands);
         if (statue.HoldDown is { } holdDown)
         {
             var sheet = new HoldDownSheet(statue, holdDown, criteria.Base, states, situation, lists);
@@ -31,7 +31,7 @@ internal sealed class BaseSheet(StatueModel model, Criteria criteria, Response r
             if (isStrength)
                 sheet.AddStrength();
             else
-                sheet.AddService();
+                sheet.AddService(demands.IsSteady);
         }
     }
 

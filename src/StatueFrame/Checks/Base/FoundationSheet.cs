@@ -23,12 +23,15 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
         lists.Assume(design.Assumptions(), first);
     }
 
-    public void AddService()
+    /// <param name="isSteady">False when the sway is not that of the load cases.</param>
+    public void AddService(bool isSteady)
     {
         lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Pressure(foundation, Under(s), s.Where, situation))));
         lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Uplift(foundation, Under(s), s.Where, situation))));
         var subject = new CheckSubject("foundation.sway", "sway with the give of the ground", Situation: situation);
-        if (FoundationChecks.Stiffness(foundation) is not { } stiffness)
+        if (!isSteady)
+            lists.Checks.Add(Check.NotChecked(subject, "it is worked out for steady loads alone", tilt));
+        else if (FoundationChecks.Stiffness(foundation) is not { } stiffness)
             lists.Checks.Add(Check.NotChecked(subject, "neither shear modulus nor subgrade modulus of the ground is given (Soil)", tilt));
         else if (model.Statue.Tower.Base is { RotationX: not null } or { RotationY: not null })
             lists.Checks.Add(Check.NotChecked(subject, "the tower stands on springs already (TowerBase), whose give is in its sway", tilt));

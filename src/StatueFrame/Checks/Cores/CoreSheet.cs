@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of masonry and concrete cores in one situation into a sheet: the worst cut and heading of every segment.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response response, SheetLists lists)
+internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response response, PartDemands demands, SheetLists lists)
 {
     private readonly string situation = response.Situation.Name;
 
@@ -15,7 +15,6 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
         if (!Array.Exists(segments, s => s.Segment is BlockSegment))
             return;
         int first = lists.Checks.Count;
-        IReadOnlyList<SegmentForces>[] forces = [.. response.Cases.Select(c => c.Segments())];
         IReadOnlyList<SegmentForces>? rest = response.Cases.Any(c => c.WeightFactor > 1)
             ? model.Respond(new Situation { Name = "at rest", Actions = [new SelfWeight()] }).Cases[0].Segments()
             : null;
@@ -25,7 +24,7 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
             for (int i = 0; i < body.Segments.Length; i++, index++)
             {
                 if (body.Segments[i].Segment is BlockSegment block)
-                    AddSegment([.. Cuts(body, i, block, index, forces, rest)], block);
+                    AddSegment([.. Cuts(body, i, block, index, rest)], block);
             }
         }
         lists.Assume(Assumptions(segments), first);
@@ -62,18 +61,17 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
         return cut.N / m.A + cut.Section.Plan.Reach(cut.mx / m.XX, cut.my / m.YY);
     }
 
-    /// <summary>Both ends of a segment in every load case, and again with weights at their own value where the situation raises them.</summary>
-    private IEnumerable<BlockCut> Cuts(BodyModel body, int segment, BlockSegment block, int index, IReadOnlyList<SegmentForces>[] forces, IReadOnlyList<SegmentForces>? rest)
+    /// <summary>Both ends of a segment in every load case, direction or time, and again with weights at their own value where the situation raises them.</summary>
+    private IEnumerable<BlockCut> Cuts(BodyModel body, int segment, BlockSegment block, int index, IReadOnlyList<SegmentForces>? rest)
     {
         SegmentModel part = body.Segments[segment];
         double down = body.Axes.Axes.Z.Z, half = 0.5 * part.Mass * SelfWeight.Gravity * down;
-        for (int i = 0; i < forces.Length; i++)
+        foreach (EndForces forces in demands.EndsOf(part))
         {
-            LoadCase loadCase = response.Cases[i];
-            double factor = loadCase.WeightFactor;
+            double factor = forces.WeightFactor;
             foreach (bool top in new[] { false, true })
             {
-                BaseLoad load = Of(End(forces[i][index], top));
+                BaseLoad load = Of(top ? forces.Top : forces.Bottom);
                 // The model shares a segment's weight between its two ends. The cut at the lower end carries it whole, the
                 // upper one none; but a free end, where half the wind on the segment is put too, keeps its half.
                 double own = !top ? half : segment == body.Segments.Length - 1 ? 0 : -half;
@@ -92,7 +90,7 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
                     MomentX = Torque.FromNewtonMeters(-l.my),
                     MomentY = Torque.FromNewtonMeters(l.mx),
                     FreeHeight = Length.FromMeters((body.Levels[^1].Center - body.Levels[segment + (top ? 1 : 0)].Center).Length),
-                    Where = $"{part.Name}, {(top ? "top" : "foot")}, {Headings.Describe(loadCase.Heading)}",
+                    Where = $"{part.Name}, {(top ? "top" : "foot")}, {forces.When}",
                     Situation = situation,
                 };
             }

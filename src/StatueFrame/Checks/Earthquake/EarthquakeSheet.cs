@@ -6,11 +6,9 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what an earthquake does in one situation, and whether the statue stands it, into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Response response, FactoredAction factored, SheetLists lists)
+internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Response response, EarthquakeResponse earthquake, double factor, SheetLists lists)
 {
     private readonly string name = response.Situation.Name;
-    private readonly double factor = Math.Abs(factored.Factor);
-    private readonly EarthquakeResponse earthquake = EarthquakeResponse.Of(model, (EarthquakeAction)factored.Action);
 
     public void Add()
     {
@@ -20,7 +18,7 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
         AddMovements();
         AddBars();
         lists.Warnings.AddRange(earthquake.Warnings.Select(warning => $"{name}: {warning}"));
-        lists.Warnings.Add($"{name}: only the checks \"earthquake.…\" hold the earthquake; the others of this situation hold what else acts.");
+        lists.Warnings.Add($"{name}: the checks of tower, limbs, core and base and the checks \"earthquake.…\" hold the earthquake; the others of this situation hold what else acts.");
         lists.Assume(earthquake.Assumptions, firstCheck);
     }
 

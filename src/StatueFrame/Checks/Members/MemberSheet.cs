@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of tower and limb members in one strength situation into a sheet.</summary>
 /// <remarks>For one thread; used once. Of a lattice segment the worst leg, brace and horizontal is listed, of a tube its worse end.</remarks>
-internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response response, SheetLists lists)
+internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response response, PartDemands demands, SheetLists lists)
 {
     private static readonly Assumption crossings = new("crossing braces", "joined where they cross: half their length about the weak axis, all of it about the axis along a leg", Source.CommonPractice);
     private static readonly Assumption axial = new("lattice members", "axial force alone: bending from stiff joints and from wind between joints is not counted", Source.CommonPractice);
@@ -15,7 +15,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
     private static readonly Assumption fraction = new("allowable stress of tower members that no code covers", "yield strength / 1.5", Source.CommonPractice);
 
     private readonly string situation = response.Situation.Name;
-    private readonly double amplification = Math.Max(1, response.Stability.Amplification ?? 1);
+    private readonly double amplification = Amplification(response.Stability, demands.IsSteady);
 
     public void Add()
     {
@@ -54,7 +54,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
     /// <summary>The worst of the like members of a segment, once in compression and once in tension.</summary>
     private void AddLattice(BodyModel body, SegmentModel segment, LatticeSegment lattice, LatticeRole role, BarDesign design)
     {
-        ReadOnlySpan<LatticeEnvelope.Extreme> extremes = response.Lattice.Of(segment);
+        (double Least, double Greatest)[] extremes = demands.LatticeOf(segment);
         LoadedMember? pressed = null, pulled = null;
         double worstPressed = 0, worstPulled = 0;
         for (int i = 0; i < extremes.Length; i++)
@@ -116,10 +116,9 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
     {
         LoadedMember? worst = null;
         double worstStress = 0;
-        foreach (LoadCase loadCase in response.Cases)
+        foreach (EndForces ends in demands.EndsOf(segment))
         {
-            (SectionForce bottom, SectionForce top) = loadCase.SectionForcesOf(segment);
-            foreach ((SectionForce forces, double t) in (ReadOnlySpan<(SectionForce, double)>)[(bottom, 0), (top, 1)])
+            foreach ((SectionForce forces, double t) in (ReadOnlySpan<(SectionForce, double)>)[(ends.Bottom, 0), (ends.Top, 1)])
             {
                 Section section = member.SectionAt(t);
                 SectionProperties p = section.Properties;
@@ -132,7 +131,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
                 if (worst is not null && !Extremes.Exceeds(stress, worstStress))
                     continue;
                 worstStress = stress;
-                worst = Loaded(body, segment, member, section, forces, strong, weak, t == 0 ? "bottom" : "top", loadCase);
+                worst = Loaded(body, segment, member, section, forces, strong, weak, t == 0 ? "bottom" : "top", ends);
             }
         }
         if (worst is not null)
@@ -145,15 +144,13 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
     {
         if (member is not { LowerJoint: { } joint, Section: Tube tube })
             return;
-        LoadedMember[] cases = [.. response.Cases.Select(loadCase =>
-        {
-            SectionForce forces = loadCase.SectionForcesOf(segment).Bottom;
-            return Loaded(body, segment, member, tube, forces, double.Hypot(forces.MomentX.NewtonMeters, forces.MomentY.NewtonMeters), 0, "bottom", loadCase);
-        })];
-        lists.Checks.Add(TubeJointChecks.Joint(cases.FirstGreatest(c => TubeJointChecks.Utilization(null, c, joint, design)), joint, design));
+        LoadedMember[] cases = [.. demands.EndsOf(segment).Select(ends =>
+            Loaded(body, segment, member, tube, ends.Bottom, double.Hypot(ends.Bottom.MomentX.NewtonMeters, ends.Bottom.MomentY.NewtonMeters), 0, "bottom", ends))];
+        if (cases.Length > 0)
+            lists.Checks.Add(TubeJointChecks.Joint(cases.FirstGreatest(c => TubeJointChecks.Utilization(null, c, joint, design)), joint, design));
     }
 
-    private LoadedMember Loaded(BodyModel body, SegmentModel segment, MemberSegment member, Section section, SectionForce forces, double strong, double weak, string end, LoadCase loadCase)
+    private LoadedMember Loaded(BodyModel body, SegmentModel segment, MemberSegment member, Section section, SectionForce forces, double strong, double weak, string end, EndForces ends)
     {
         const double GreatestFactor = 1e4;
         double N = forces.Axial.Newtons, factor = response.Stability.BucklingFactor ?? GreatestFactor;
@@ -167,9 +164,9 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             WeakMoment = Torque.FromNewtonMeters(weak),
             Shear = Force.FromNewtons(Math.Sqrt(Math.Pow(forces.ShearX.Newtons, 2) + Math.Pow(forces.ShearY.Newtons, 2))),
             Torsion = Torque.FromNewtonMeters(Math.Abs(forces.Torsion.NewtonMeters)),
-            CriticalForce = N < -1 ? Force.FromNewtons(-factor * N) : null,
+            CriticalForce = Math.Max(N, ends.SteadyAxial) < -1 ? Force.FromNewtons(-factor * ends.SteadyAxial) : null,
             Amplification = amplification,
-            Where = $"{segment.Name}, {end}, {Headings.Describe(loadCase.Heading)}",
+            Where = $"{segment.Name}, {end}, {ends.When}",
             Situation = situation,
             Family = FamilyOf(body),
         };
@@ -219,6 +216,13 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             yield return new Assumption("partial factors of tower members", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}, γ_M2 {design.GammaM2}"), Source.En1993_1_1("6.1 (1), recommended values"));
         if (design.Code == DesignCode.AllowableStress && criteria.TowerStressFraction is null)
             yield return fraction;
+    }
+
+    /// <summary>Of the steady loads; what shakes has a sway of its own, which grows with the factor of buckling alone.</summary>
+    private static double Amplification(Stability stability, bool isSteady)
+    {
+        double amplification = Math.Max(1, stability.Amplification ?? 1);
+        return !isSteady && stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
     }
 
     internal static string FamilyOf(BodyModel body) => body.Prefix.Length == 0 ? "tower" : "limbs";

@@ -6,26 +6,27 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what the shocks of a situation do into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class ShockSheet(StatueModel model, Criteria criteria, Situation situation, SheetLists lists)
+internal sealed class ShockSheet(Criteria criteria, ShockResponse response, SheetLists lists)
 {
-    private readonly string name = situation.Name;
-    private readonly string group = $"{situation.Name}, in time";
+    private readonly string name = response.Situation.Name;
+    private readonly string group = $"{response.Situation.Name}, in time";
+
+    public static DampingModel DampingOf(Criteria criteria) => criteria.Damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
 
     public void Add()
     {
-        DampingModel damping = criteria.Damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
-        ShockResponse response = ShockResponse.Of(model, situation, damping);
         int firstCheck = lists.Checks.Count;
-        AddResults(response);
-        if (situation.LimitState == LimitState.Strength)
-            AddStrength(response);
+        AddResults();
+        if (response.Situation.LimitState == LimitState.Strength)
+            AddStrength();
         else
-            AddService(response);
-        lists.Assume([.. damping.Assumptions, .. response.Assumptions], firstCheck);
+            AddService();
+        lists.Assume([.. DampingOf(criteria).Assumptions, .. response.Assumptions], firstCheck);
         lists.Warnings.AddRange(response.Warnings);
+        lists.Warnings.Add($"{name}: the checks of tower, limbs, core and base and the checks \"shock.…\" hold the shock; the others of this situation hold what else acts.");
     }
 
-    private void AddResults(ShockResponse response)
+    private void AddResults()
     {
         Add("damping ratio", response.DampingRatio, Dimension.Percent, Invariant($"{response.ModeCount} modes to {response.HighestFrequency.Hertz:0.#} Hz, {100 * response.Captured:0.0} % of the energy"));
         foreach (ShockMovement point in response.Points)
@@ -42,7 +43,7 @@ internal sealed class ShockSheet(StatueModel model, Criteria criteria, Situation
             Add($"mass that {strike.Name} meets", strike.StruckMass.Kilograms, Dimension.Mass, Invariant($"impulse {strike.Impulse.NewtonSeconds:g4} N·s"));
     }
 
-    private void AddStrength(ShockResponse response)
+    private void AddStrength()
     {
         ShockLimits limits = criteria.Shock ?? new ShockLimits();
         double fraction = criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction;
@@ -61,7 +62,7 @@ internal sealed class ShockSheet(StatueModel model, Criteria criteria, Situation
             : Check.NotChecked(new CheckSubject("shock.clearance", "movement of the skin against the tower in a shock", bar.Where, name), "the gap is not known; give Criteria.Shock a Clearance", Source.Assumed("shock")));
     }
 
-    private void AddService(ShockResponse response)
+    private void AddService()
     {
         foreach (SwayLimit limit in criteria.Sway)
         {
