@@ -83,7 +83,7 @@ public class TensionOnlyBracingTests
                 Assert.Equal(expected, member.Axial.Newtons, 1e-6 * (force.Length + 1));
                 Assert.True(!member.Member.StartsWith("brace", StringComparison.Ordinal) || member.Axial.Newtons >= 0);
             }
-        }, iter: 12, threads: 1);
+        }, iter: 4, threads: 1);
 
     [Fact]
     public void In_pure_sway_one_diagonal_of_each_pair_acts()
@@ -126,7 +126,7 @@ public class TensionOnlyBracingTests
                 Assert.Equal(original[i], turned[i], 1e-5);
                 Assert.Equal(original[i], swapped[i], 1e-5);
             }
-        }, iter: 20);
+        }, iter: 8);
 
     [Fact]
     public void In_a_tall_panel_of_many_bays_acting_braces_pull_and_slack_ones_would_be_pushed() =>
@@ -150,5 +150,5 @@ public class TensionOnlyBracingTests
                 else
                     Assert.Equal(expected[member.Member], member.Axial.Newtons, 1e-7 * scale);
             }
-        }, iter: 30);
+        }, iter: 10);
 }

@@ -193,6 +193,17 @@ public class AcrossWindTests
     }
 
     [Fact]
+    public void Modes_that_no_wind_can_excite_are_left_out()
+    {
+        ModalResponse many = model.Modes(150);
+        Assert.True(many.Modes[^1].Frequency.Hertz > 1000);
+        AcrossWindReport report = StatueFrame.Checks.AcrossWind.Of(model, many, wind, input, "storm");
+        Assert.NotEmpty(report.Cases);
+        Assert.All(report.Cases, c => Assert.True(c.Mode.Frequency.Hertz < 1000));
+        Assert.DoesNotContain(report.Checks, c => c.Where.Contains("higher modes", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Bad_input_is_listed_in_full()
     {
         AcrossWindInput bad = new()

@@ -39,6 +39,16 @@ public class EarthquakeSheetTests
     }
 
     [Fact]
+    public void Members_of_tower_and_limbs_bear_the_earthquake()
+    {
+        double Worst(double a, string id) => Sheet(a).Checks.Where(c => c.Id == id).Max(c => c.Utilization!.Value);
+        foreach (string id in new[] { "tower.compression", "tower.bending", "limbs.bending" })
+            Assert.True(Worst(0.01, id) < Worst(4, id), id);
+        Check leg = Sheet(4).Checks.First(c => c.Id == "tower.compression");
+        Assert.Contains(leg.AssumedInputs, a => a.Contains("peaks of an earthquake", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_is_not_given_is_not_checked()
     {
         CheckSheet sheet = Sheet(1);

@@ -1,0 +1,103 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Analyses.Demands;
+
+public class PartDemandsTests
+{
+    private static readonly StatueModel model = StatueModel.Build(new SampleStatue().Statue);
+
+    private static readonly Response rest = model.Respond(new Situation { Name = "rest", Actions = [new SelfWeight()] });
+
+    private static readonly En1998Spectrum spectrum = new() { ReferenceAcceleration = 2.MetersPerSecondSquared, Ground = GroundType.B };
+
+    private static readonly EarthquakeResponse earthquake = EarthquakeResponse.Of(model, new EarthquakeAction { Horizontal = spectrum, Vertical = spectrum.Vertical() });
+
+    private static IEnumerable<SegmentModel> Segments => model.Bodies.SelectMany(body => body.Segments);
+
+    [Fact]
+    public void Members_bear_their_peak_both_ways_beside_what_acts_steadily()
+    {
+        var still = new SteadyDemands(rest);
+        var demands = new EarthquakeDemands(rest, earthquake, 1.5);
+        foreach (SegmentModel segment in model.LatticeSegments)
+        {
+            double[] peaks = [.. earthquake.LatticeMembers().Where(m => m.Segment == segment.Name).Select(m => m.Axial.Newtons)];
+            (double Least, double Greatest)[] alone = still.LatticeOf(segment), both = demands.LatticeOf(segment);
+            for (int i = 0; i < peaks.Length; i++)
+            {
+                Assert.Equal(alone[i].Least - 1.5 * peaks[i], both[i].Least, 1e-6);
+                Assert.Equal(alone[i].Greatest + 1.5 * peaks[i], both[i].Greatest, 1e-6);
+            }
+        }
+    }
+
+    [Fact]
+    public void Peaks_of_a_part_are_those_found_mode_by_mode()
+    {
+        var motion = new BaseMotionModes(model, model.Modes(earthquake.Modes.Count).Set);
+        var spectral = new SpectralCombination(motion, earthquake.Action);
+        foreach (SegmentModel segment in Segments)
+        {
+            double[] M = motion.Of(k => segment.SectionForces(segment.Element, motion.Displacements(k)).Bottom.MomentY.NewtonMeters);
+            double N = spectral.Peak(motion.Of(k => segment.SectionForces(segment.Element, motion.Displacements(k)).Bottom.Axial.Newtons));
+            CutPeaks bottom = earthquake.EndPeaks(segment).Bottom;
+            Assert.Equal(spectral.Peak(M), bottom.Of(4), 1e-6 * bottom.Bending);
+            Assert.Equal(N, bottom.Axial, 1e-6 * N);
+        }
+    }
+
+    [Fact]
+    public void Some_direction_of_an_earthquake_bends_as_the_greatest_peak()
+    {
+        var weightless = new EarthquakeDemands(rest, earthquake, 1);
+        double greatest = weightless.OnBase().Max(b => Norm(b.Reaction.MomentX.NewtonMeters - rest.Cases[0].Base.MomentX.NewtonMeters, b.Reaction.MomentY.NewtonMeters - rest.Cases[0].Base.MomentY.NewtonMeters));
+        Assert.InRange(greatest, 0.99 * earthquake.Base.Overturning.NewtonMeters, (1 + 1e-6) * earthquake.Base.Overturning.NewtonMeters);
+        double lifted = weightless.OnBase().Max(b => b.Reaction.ForceZ.Newtons), pressed = weightless.OnBase().Min(b => b.Reaction.ForceZ.Newtons);
+        Assert.Equal(2 * earthquake.Base.ForceZ.Newtons, lifted - pressed, 1e-6 * lifted - 1e-6 * pressed);
+    }
+
+    [Fact]
+    public void Pull_that_is_let_go_begins_with_the_forces_of_the_steady_pull()
+    {
+        // So heavily damped that nothing swings farther than it was pulled.
+        DampingModel damping = DampingModel.OfRatio(0.6);
+        var release = new Situation { Name = "release", Actions = [new SelfWeight(), new SuddenRelease { Name = "rope", On = "L2", Pull = 2.Kilonewtons }] };
+        ShockResponse shock = ShockResponse.Of(model, release, damping);
+        var demands = new ShockDemands(rest, shock, damping);
+        var steady = new SteadyDemands(model.Respond(new Situation
+        {
+            Name = "pull",
+            Actions = [new SelfWeight(), new ImposedLoad { Name = "rope", On = "L2", AlongX = 2.Kilonewtons }],
+        }));
+        SegmentModel foot = model.LatticeSegments.First();
+        (double Least, double Greatest)[] expected = steady.LatticeOf(foot), found = demands.LatticeOf(foot);
+        int leg = Enumerable.Range(0, expected.Length).MinBy(i => expected[i].Least);
+        Assert.Equal(expected[leg].Least, found[leg].Least, 1e-4 * Math.Abs(expected[leg].Least));
+        BaseReaction first = demands.OnBase().Select(b => b.Reaction).MaxBy(r => r.MomentY.NewtonMeters)!, pulled = steady.OnBase().First().Reaction;
+        Assert.Equal(pulled.MomentY.NewtonMeters, first.MomentY.NewtonMeters, 1e-4 * Math.Abs(pulled.MomentY.NewtonMeters));
+        Assert.Equal(pulled.ForceX.Newtons, first.ForceX.Newtons, 1e-3 * pulled.ForceX.Newtons);
+        Assert.Contains(demands.OnBase(), b => b.When.StartsWith("shock after", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Worst_times_hold_the_greatest_moment_shear_and_pull()
+    {
+        var random = new Random(5);
+        var reactions = new double[6 * 2000];
+        for (int i = 0; i < reactions.Length; i++)
+            reactions[i] = random.NextDouble() - 0.5;
+        int[] times = WorstTimes.Of(reactions);
+        Assert.InRange(times.Length, 3, 51);
+        Assert.True(Greatest(times, i => Norm(reactions[6 * i + 3], reactions[6 * i + 4])) >= Math.Cos(Math.PI / 24) * Greatest(All(), i => Norm(reactions[6 * i + 3], reactions[6 * i + 4])));
+        Assert.Equal(Greatest(All(), i => Norm(reactions[6 * i], reactions[6 * i + 1])), Greatest(times, i => Norm(reactions[6 * i], reactions[6 * i + 1])));
+        Assert.Equal(Greatest(All(), i => reactions[6 * i + 2]), Greatest(times, i => reactions[6 * i + 2]));
+
+        IEnumerable<int> All() => Enumerable.Range(0, 2000);
+
+        static double Greatest(IEnumerable<int> of, Func<int, double> value) => of.Max(value);
+    }
+
+    private static double Norm(double x, double y) => Math.Sqrt(x * x + y * y);
+}
