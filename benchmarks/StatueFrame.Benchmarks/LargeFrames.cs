@@ -53,7 +53,7 @@ internal static class LargeFrames
     {
         double least = double.PositiveInfinity;
         long begin = Stopwatch.GetTimestamp();
-        for (int i = 0; i < 200 && (i == 0 || Stopwatch.GetElapsedTime(begin).TotalSeconds < together); i++)
+        for (int i = 0; i < 3000 && (i == 0 || Stopwatch.GetElapsedTime(begin).TotalSeconds < together); i++)
         {
             long start = Stopwatch.GetTimestamp();
             run();
