@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace StatueFrame.Mechanics.Sparse;
 
 /// <summary>A sparse symmetric matrix: the values of its lower triangle on a shared <see cref="SparsityPattern"/>.</summary>
@@ -41,6 +44,58 @@ public sealed class SymmetricMatrix(SparsityPattern pattern)
                 y[row] += values[k] * xc;
             }
             y[column] += sum;
+        }
+    }
+
+    /// <summary>Computes Y = A X for several vectors, one after the other; <paramref name="scratch"/> has eight values a row.</summary>
+    internal void Multiply(ReadOnlySpan<double> x, Span<double> y, Span<double> scratch)
+    {
+        const int Lanes = 4;
+        int n = Order;
+        Span<double> from = scratch[..(Lanes * n)], to = scratch.Slice(Lanes * n, Lanes * n);
+        for (int first = 0; first < x.Length; first += Lanes * n)
+        {
+            int count = Math.Min(Lanes, (x.Length - first) / n);
+            from.Clear();
+            for (int lane = 0; lane < count; lane++)
+            {
+                ReadOnlySpan<double> one = x.Slice(first + lane * n, n);
+                for (int i = 0; i < one.Length; i++)
+                    from[Lanes * i + lane] = one[i];
+            }
+            MultiplyFour(ref MemoryMarshal.GetReference(from), to);
+            for (int lane = 0; lane < count; lane++)
+            {
+                Span<double> one = y.Slice(first + lane * n, n);
+                for (int i = 0; i < one.Length; i++)
+                    one[i] = to[Lanes * i + lane];
+            }
+        }
+    }
+
+    /// <summary>Four vectors side by side, the values of a row next to each other.</summary>
+    private void MultiplyFour(ref double x, Span<double> product)
+    {
+        const int Lanes = 4;
+        product.Clear();
+        ref double y = ref MemoryMarshal.GetReference(product);
+        ReadOnlySpan<int> starts = Pattern.ColumnStarts, rows = Pattern.Rows;
+        for (int column = 0; column < Order; column++)
+        {
+            int k = starts[column];
+            var xc = Vector256.LoadUnsafe(ref x, (nuint)(Lanes * column));
+            Vector256<double> sum = values[k] * xc;
+            ReadOnlySpan<int> below = rows[(k + 1)..starts[column + 1]];
+            ReadOnlySpan<double> entries = values.AsSpan(k + 1, below.Length);
+            for (int i = 0; i < below.Length; i++)
+            {
+                nuint at = (nuint)(Lanes * below[i]);
+                var entry = Vector256.Create(entries[i]);
+                sum += entry * Vector256.LoadUnsafe(ref x, at);
+                (Vector256.LoadUnsafe(ref y, at) + entry * xc).StoreUnsafe(ref y, at);
+            }
+            nuint own = (nuint)(Lanes * column);
+            (Vector256.LoadUnsafe(ref y, own) + sum).StoreUnsafe(ref y, own);
         }
     }
 

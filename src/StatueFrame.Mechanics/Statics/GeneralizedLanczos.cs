@@ -58,7 +58,7 @@ internal sealed class GeneralizedLanczos(SymmetricMatrix a, SymmetricMatrix b, L
     {
         space.Reserve(Math.Min(a.Order, 3 * wanted + 8) + BlockSize);
         Start();
-        int next = 2 * wanted + 10;
+        int next = 2 * wanted + 10, patience = next + Patience();
         while (true)
         {
             while (space.Processed < space.Count && space.Processed < next)
@@ -72,7 +72,14 @@ internal sealed class GeneralizedLanczos(SymmetricMatrix a, SymmetricMatrix b, L
                 continue;
             }
             if (!closed && converged <= LastOfCluster(wanted - 1))
+            {
+                if (space.Processed < space.Count && space.Processed < patience)
+                {
+                    next = space.Processed + Math.Max(4, wanted / 3);
+                    continue;
+                }
                 converged = Refine(converged, wanted);
+            }
             int last = LastOfCluster(Math.Min(wanted, converged) - 1);
             bool found = closed || last < converged;
             if (found)
@@ -86,6 +93,12 @@ internal sealed class GeneralizedLanczos(SymmetricMatrix a, SymmetricMatrix b, L
             next = space.Processed + Math.Max(4, wanted / 3);
         }
     }
+
+    /// <summary>
+    /// Steps worth taking before pairs are refined: where a factorization costs many solutions, the process had better go on
+    /// until close neighbors settle by themselves.
+    /// </summary>
+    private int Patience() => factors.Symbolic.WorkRatio < 2 ? 0 : (int)Math.Min(4 * factors.Symbolic.WorkRatio, 200);
 
     /// <summary>Gives back the rented room.</summary>
     public void Dispose() => space.Dispose();

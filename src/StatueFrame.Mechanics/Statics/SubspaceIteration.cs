@@ -18,7 +18,7 @@ internal sealed class SubspaceIteration
     private readonly int n, size;
     private readonly SymmetricMatrix shifted;
     private readonly LdlFactorization shiftedFactors;
-    private readonly double[] x, bx, turned, small, half, vectors, values, before, work;
+    private readonly double[] x, bx, turned, lanes, small, half, vectors, values, before, work;
     private readonly int[] order;
 
     /// <summary>Makes room.</summary>
@@ -29,7 +29,7 @@ internal sealed class SubspaceIteration
         (n, this.size) = (symbolic.Order, size);
         shifted = new SymmetricMatrix(symbolic.Pattern);
         shiftedFactors = new LdlFactorization(symbolic);
-        (x, bx, turned) = (new double[n * size], new double[n * size], new double[n * size]);
+        (x, bx, turned, lanes) = (new double[n * size], new double[n * size], new double[n * size], new double[8 * n]);
         (small, half, vectors) = (new double[size * size], new double[size * size], new double[size * size]);
         (values, before, work) = (new double[size], new double[size], new double[2 * size]);
         order = new int[size];
@@ -49,19 +49,32 @@ internal sealed class SubspaceIteration
     /// <param name="wanted">How many; fewer than there are vectors.</param>
     public bool Solve(SymmetricMatrix a, SymmetricMatrix b, LdlFactorization factors, ReadOnlySpan<double> start, int wanted)
     {
-        for (int i = 0; i < size; i++)
-            b.Multiply(start.Slice(i * n, n), bx.AsSpan(i * n, n));
+        b.Multiply(start[..(n * size)], bx, lanes);
         Array.Fill(before, double.NaN);
+        double shift = 0;
         for (int step = 0; step < MostSteps; step++)
         {
             bx.AsSpan().CopyTo(x);
-            factors.Solve(x);
-            if (!Project(b))
+            (shift == 0 ? factors : shiftedFactors).Solve(x);
+            if (!Project(b, shift))
                 return false;
             if (HasSettled(wanted))
                 return IsComplete(a, b, wanted);
+            if (wanted == 1 && shift == 0)
+                shift = Shift(a, b);
         }
         return false;
+    }
+
+    /// <summary>
+    /// Near the largest eigenvalue the steps converge the faster the less its neighbors stand out: takes A − B/σ in place of A
+    /// from now on, with σ just above it. Zero when the estimate is still too coarse for that.
+    /// </summary>
+    private double Shift(SymmetricMatrix a, SymmetricMatrix b)
+    {
+        const double Short = 0.98;
+        double theta = Value(0) / Short;
+        return theta > 0 && CountAbove(a, b, theta) == 0 ? 1 / theta : 0;
     }
 
     /// <summary>The number of eigenvalues above <paramref name="theta"/> &gt; 0; −1 when a pivot vanished.</summary>
@@ -74,25 +87,25 @@ internal sealed class SubspaceIteration
     }
 
     /// <summary>
-    /// Solves the problem projected on x, of which A x = bx stands beside it, and replaces bx by B times the Ritz vectors.
-    /// False when the vectors have become dependent.
+    /// Solves the problem projected on x, beside which (A − shift·B) x stands in bx, and replaces bx by B times the Ritz
+    /// vectors. False when the vectors have become dependent.
     /// </summary>
-    private bool Project(SymmetricMatrix b)
+    private bool Project(SymmetricMatrix b, double shift)
     {
         for (int i = 0; i < size; i++)
         {
             for (int j = 0; j <= i; j++)
                 small[i * size + j] = DenseVector.Dot(x.AsSpan(i * n, n), bx.AsSpan(j * n, n));
         }
-        if (!Cholesky())
-            return false;
-        for (int i = 0; i < size; i++)
-            b.Multiply(x.AsSpan(i * n, n), bx.AsSpan(i * n, n));
+        b.Multiply(x, bx, lanes);
         for (int i = 0; i < size; i++)
         {
             for (int j = 0; j <= i; j++)
                 half[i * size + j] = half[j * size + i] = DenseVector.Dot(x.AsSpan(i * n, n), bx.AsSpan(j * n, n));
         }
+        DenseVector.AddScaled(small, shift, half);
+        if (!Cholesky())
+            return false;
         // With A = L Lᵀ in the projection, C = L⁻¹ B L⁻ᵀ has the eigenvectors y = Lᵀ s.
         SolveLower();
         Transpose();

@@ -105,8 +105,8 @@ internal sealed class BarNumbers
 
     private double BandMass(RingState ring)
     {
-        (BodyModel body, int index) = basis.Model.BandAt(ring.Part.Band);
-        return body.Bands[index].Mass * parts.SkinRatios[Array.IndexOf(basis.Model.Bodies, body)];
+        BandPart band = basis.Bands[ring.Part.Band];
+        return band.Mass(parts.Skins[Array.IndexOf(basis.Model.Bodies, band.Body)]);
     }
 
     private Vector3D StripWeight(RingState ring, int bar, double bandMass) =>

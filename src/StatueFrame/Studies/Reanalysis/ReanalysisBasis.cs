@@ -31,7 +31,8 @@ internal sealed class ReanalysisBasis
         Rings = [.. Model.Rings.Select(r => new RingPart(r.Ring, elements[r.Ring], r.BandInStatue, Model.BandAt(r.BandInStatue).Body))];
         varied = [.. Segments.Select(s => s.Model.Element), .. Rings.Select(r => (FrameElement)r.Ring)];
         FixedStiffness = FindFixedStiffness();
-        BandMasses = FindBandMasses();
+        Bands = [.. Model.Bodies.SelectMany(BandPart.Of)];
+        MeetsCenters = FindWhetherCentersCount(situations);
         Loads = Array.ConvertAll(situations, situation => new LoadTable(Model, situation, Rings));
         ModeShapes = FindModeShapes();
         BucklingShapes = Array.ConvertAll(situations, FindBucklingShapes);
@@ -58,8 +59,11 @@ internal sealed class ReanalysisBasis
     /// <summary>The stiffness of what does not vary, seams and joints of limbs, on the pattern of the frame.</summary>
     public double[] FixedStiffness { get; }
 
-    /// <summary>The 6×6 mass of each band of the statue at its node, bars and fittings left out.</summary>
-    public double[][] BandMasses { get; }
+    /// <summary>The bands of all bodies, in the order of the model.</summary>
+    public BandPart[] Bands { get; }
+
+    /// <summary>Whether something asked for or put on the statue is at the center of a band, which moves with the mass of its skin.</summary>
+    public bool MeetsCenters { get; }
 
     /// <summary>Shapes of the lowest modes, one reduced vector after the other.</summary>
     public double[] ModeShapes { get; }
@@ -78,6 +82,14 @@ internal sealed class ReanalysisBasis
         }
     }
 
+    private bool FindWhetherCentersCount(Situation[] situations)
+    {
+        return Statue.Points.Any(p => p.At is null && IsBand(p.On)) || Statue.Fittings.Any(f => f.At is null && IsBand(f.On))
+            || situations.Any(s => s.Actions.Any(a => a.Action is IceAction || (a.Action is ImposedLoad { At: null } load && IsBand(load.On))));
+
+        bool IsBand(string name) => Array.Exists(Bands, b => b.Body.BandName(b.Index) == name);
+    }
+
     private double[] FindFixedStiffness()
     {
         FrameTopology topology = Model.Frame.Topology;
@@ -92,19 +104,6 @@ internal sealed class ReanalysisBasis
             topology.ScatterElement(i, k, values);
         }
         return values;
-    }
-
-    private double[][] FindBandMasses()
-    {
-        var masses = new double[Model.BandCount][];
-        for (int i = 0; i < masses.Length; i++)
-        {
-            (BodyModel body, int index) = Model.BandAt(i);
-            masses[i] = new double[Frame.NodeSize * Frame.NodeSize];
-            SkinBand band = body.Bands[index];
-            new PointMass(body.BandPlaces[index].Node, band.Mass, Vector3D.Zero, band.Inertia.ToGlobal(body.Axes.Axes)).AddMass(masses[i]);
-        }
-        return masses;
     }
 
     private double[] FindModeShapes()

@@ -123,16 +123,15 @@ internal sealed class VariantFrame
 
     private void AddBands(ref Vector3D moment)
     {
-        int at = 0;
-        for (int b = 0; b < basis.Model.Bodies.Length; b++)
+        int body = 0;
+        foreach (BandPart band in basis.Bands)
         {
-            BodyModel body = basis.Model.Bodies[b];
-            for (int i = 0; i < body.Bands.Length; i++, at++)
-            {
-                double ratio = parts.SkinRatios[b], mass = ratio * body.Bands[i].Mass;
-                DenseVector.AddScaled(NodeMass(body.BandPlaces[i].Node), ratio, basis.BandMasses[at]);
-                Add(mass, mass * body.BandPlaces[i].Center, ref moment);
-            }
+            while (basis.Model.Bodies[body] != band.Body)
+                body++;
+            BandPart.Weighing skin = parts.Skins[body];
+            DenseVector.AddScaled(NodeMass(band.Node), skin.Sheet, band.SheetMatrix);
+            DenseVector.AddScaled(NodeMass(band.Node), skin.Armature, band.ArmatureMatrix);
+            Add(band.Mass(skin), band.Moment(skin), ref moment);
         }
     }
 

@@ -30,7 +30,7 @@ internal sealed class VariantParts
             ring.Fill();
         }
         Rings = [.. baseRings];
-        SkinRatios = new double[basis.Model.Bodies.Length];
+        Skins = new BandPart.Weighing[basis.Model.Bodies.Length];
         hasBareTower = basis.Model.BareSlices.Length > 0 && basis.Loads.Any(l => l.Situation.Wind is not null || l.Situation.Ice is not null);
     }
 
@@ -40,8 +40,8 @@ internal sealed class VariantParts
     /// <summary>The rings, in the order of the basis.</summary>
     public RingState[] Rings { get; }
 
-    /// <summary>Mass of each body's skin over that of the base.</summary>
-    public double[] SkinRatios { get; }
+    /// <summary>How sheet and armature of each body's skin weigh.</summary>
+    public BandPart.Weighing[] Skins { get; }
 
     /// <summary>Takes a variant's parts; false when it must have a basis of its own.</summary>
     public bool Take(Statue variant)
@@ -111,27 +111,34 @@ internal sealed class VariantParts
         return true;
     }
 
-    /// <summary>Metal, thickness and armature of a skin of one thickness scale its mass, and move nothing.</summary>
+    /// <summary>Metal, thickness and armature of a skin weigh its bands, and move nothing.</summary>
     private bool TakeSkin(int body, Skin? skin, Skin? own)
     {
-        SkinRatios[body] = 1;
+        if (own is null)
+            return skin is null;
+        Skins[body] = new BandPart.Weighing(1, own.ArmatureMass.KilogramsPerSquareMeter);
         if (ReferenceEquals(skin, own))
             return true;
-        if (skin is null || own is null || skin.Material is null)
+        if (skin?.Material is null)
             return false;
-        foreach (SkinStation station in own.Stations.AsSpan())
-        {
-            if (station.Thickness is not null || station.FoldFactor is not null)
-                return false;
-        }
         bool sameShape = (skin with { Material = own.Material, Thickness = own.Thickness, ArmatureMass = own.ArmatureMass }).Equals(own);
-        if (!sameShape || !IsValid(skin.ValidateSheet))
+        bool isThicker = skin.Thickness.Meters != own.Thickness.Meters;
+        if (!sameShape || (isThicker && own.Stations.Any(s => s.Thickness is not null)) || !IsValid(skin.ValidateSheet))
             return false;
-        SkinRatios[body] = PerArea(skin) / PerArea(own);
-        return true;
+        double density = skin.Material.Density.KilogramsPerCubicMeter / own.Material.Density.KilogramsPerCubicMeter;
+        Skins[body] = new BandPart.Weighing(density * (skin.Thickness.Meters / own.Thickness.Meters), skin.ArmatureMass.KilogramsPerSquareMeter);
+        return !basis.MeetsCenters || !MovesCenters(body);
+    }
 
-        static double PerArea(Skin skin) =>
-            skin.Material.Density.KilogramsPerCubicMeter * skin.Thickness.Meters * skin.FoldFactor + skin.ArmatureMass.KilogramsPerSquareMeter;
+    private bool MovesCenters(int body)
+    {
+        const double Rounding = 1e-12;
+        foreach (BandPart band in basis.Bands)
+        {
+            if (band.Body == basis.Model.Bodies[body] && (band.Moment(Skins[body]) / band.Mass(Skins[body]) - band.At).Length > Rounding)
+                return true;
+        }
+        return false;
     }
 
     private bool TakeSegment(int at, TowerSegment? segment)
