@@ -27,7 +27,7 @@ public class SkinValidationTests
         };
         Assert.Equal(
         [
-            "Thickness", "ArmatureMass", "FoldFactor", "ForceCoefficient", "Stations[1].Thickness", "Stations[1].FoldFactor",
+            "Thickness", "FoldFactor", "ArmatureMass", "ForceCoefficient", "Stations[1].Thickness", "Stations[1].FoldFactor",
             "Stations[1].Outline.WidthX", "Stations[2].Outline.Vertices",
         ], ProblemsOf(bad));
     }
