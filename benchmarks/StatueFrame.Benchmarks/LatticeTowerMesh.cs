@@ -76,8 +76,15 @@ internal static class LatticeTowerMesh
         double I = Math.PI / 64 * (Math.Pow(diameter, 4) - Math.Pow(inner, 4));
         return new BeamSection
         {
-            EA = E * A, EIy = E * I, EIz = E * I, GJ = 2 * G * I, GAy = 0.5 * G * A, GAz = 0.5 * G * A,
-            Mass = density * A, RotaryY = density * I, RotaryZ = density * I,
+            EA = E * A,
+            EIy = E * I,
+            EIz = E * I,
+            GJ = 2 * G * I,
+            GAy = 0.5 * G * A,
+            GAz = 0.5 * G * A,
+            Mass = density * A,
+            RotaryY = density * I,
+            RotaryZ = density * I,
         };
     }
 }

@@ -80,10 +80,12 @@ public sealed record Skin
 
     internal void Validate(Validator v)
     {
-        ValidateSheet(v);
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
+        CheckThickness(v, Thickness);
         CheckFoldFactor(v, FoldFactor);
         Armature?.Validate(v.At(nameof(Armature)));
         SheetSeam?.Validate(v.At(nameof(SheetSeam)));
+        v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
         if (ForceCoefficient is { } force)
             CheckForceCoefficient(v, force, nameof(ForceCoefficient));
         if (CheckStations(v))
