@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StatueFrame.Shape.Tests.Meshes;
 
 /// <summary>A real scan against another library: the Stanford bunny of the npm package "bunny" 1.0.1, in the public domain.</summary>

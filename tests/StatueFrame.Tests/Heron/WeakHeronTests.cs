@@ -67,7 +67,8 @@ public class WeakHeronTests
         Tower = Segments(s.Tower, segment => segment is LatticeSegment
             ? new ConcreteSegment
             {
-                Section = BlockSection.Rectangle(1.2.Meters, 1.2.Meters), Material = Concrete.OfStrength(40.Megapascals),
+                Section = BlockSection.Rectangle(1.2.Meters, 1.2.Meters),
+                Material = Concrete.OfStrength(40.Megapascals),
                 Reinforcement = new Reinforcement
                 {
                     YieldStrength = 500.Megapascals,

@@ -47,7 +47,9 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
             {
                 yield return steady with
                 {
-                    Bottom = With(steady.Bottom, bottom.State(direction, sign)), Top = With(steady.Top, top.State(direction, sign)), When = when,
+                    Bottom = With(steady.Bottom, bottom.State(direction, sign)),
+                    Top = With(steady.Top, top.State(direction, sign)),
+                    When = when,
                 };
             }
         }

@@ -1,5 +1,4 @@
 using System.Text;
-using StatueFrame.Checks;
 
 namespace StatueFrame.Studies;
 

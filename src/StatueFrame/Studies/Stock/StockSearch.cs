@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using StatueFrame.Analysis;
-using StatueFrame.Checks;
 
 namespace StatueFrame.Studies;
 

@@ -1,5 +1,3 @@
-using StatueFrame.Checks;
-
 namespace StatueFrame.Studies;
 
 /// <summary>Design windows on a statue: every point is a whole sheet.</summary>

@@ -1,5 +1,4 @@
 using StatueFrame.Analysis;
-using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Tests.Analyses.Demands;

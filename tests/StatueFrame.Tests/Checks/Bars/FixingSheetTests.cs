@@ -67,7 +67,10 @@ public class FixingSheetTests
                         var ends = new BarForces(forces);
                         LoadedBar loaded = LoadedBars.Steel() with
                         {
-                            Section = whole.Section, Material = whole.Material, AtTower = BarSectionForces.AtTower(ends), AtSkin = BarSectionForces.AtSkin(ends),
+                            Section = whole.Section,
+                            Material = whole.Material,
+                            AtTower = BarSectionForces.AtTower(ends),
+                            AtSkin = BarSectionForces.AtSkin(ends),
                         };
                         bolt = Math.Max(bolt, FixingChecks.Bolts(loaded, bolts, BarDesign.For(whole.Material), atSkin: true).Utilization!.Value);
                         weld = Math.Max(weld, WeldChecks.Fillets(loaded, (WeldedFixing)whole.TowerFixing!, BarDesign.For(whole.Material)).Utilization!.Value);

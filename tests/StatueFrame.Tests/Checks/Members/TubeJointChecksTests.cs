@@ -11,8 +11,11 @@ public class TubeJointChecksTests
 
     private static readonly FlangeJoint flange = new()
     {
-        Bolt = new Bolt { Diameter = 24.Millimeters, Grade = BoltGrade.Class88 }, Count = 16,
-        BoltCircle = 500.Millimeters, OuterDiameter = 580.Millimeters, Thickness = 30.Millimeters,
+        Bolt = new Bolt { Diameter = 24.Millimeters, Grade = BoltGrade.Class88 },
+        Count = 16,
+        BoltCircle = 500.Millimeters,
+        OuterDiameter = 580.Millimeters,
+        Thickness = 30.Millimeters,
     };
 
     public static IEnumerable<PublishedValue> Rows =>
@@ -77,8 +80,13 @@ public class TubeJointChecksTests
 
     private static LoadedMember Member(Tube tube, double moment, double shear = 0, double torsion = 0, double axial = 0) => new()
     {
-        Section = tube, Material = StructuralSteel.S355, Length = 1.Meters, StrongMoment = Torque.FromKilonewtonMeters(moment), Shear = shear.Kilonewtons,
-        Torsion = Torque.FromKilonewtonMeters(torsion), Axial = axial.Kilonewtons,
+        Section = tube,
+        Material = StructuralSteel.S355,
+        Length = 1.Meters,
+        StrongMoment = Torque.FromKilonewtonMeters(moment),
+        Shear = shear.Kilonewtons,
+        Torsion = Torque.FromKilonewtonMeters(torsion),
+        Axial = axial.Kilonewtons,
     };
 
     private static double FlangePull(double moment, double axial)

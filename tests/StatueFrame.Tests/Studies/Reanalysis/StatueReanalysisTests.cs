@@ -12,7 +12,8 @@ public class StatueReanalysisTests
 
     private static readonly Criteria criteria = new()
     {
-        Modes = 3, Sway = [new SwayLimit("neck", 20.Millimeters)],
+        Modes = 3,
+        Sway = [new SwayLimit("neck", 20.Millimeters)],
     };
 
     private static readonly SampleStatue sample = new() { Base = SampleStatue.Springs };
@@ -46,7 +47,9 @@ public class StatueReanalysisTests
 
     private static Standoff Changed(Standoff standoff, double factor, Material metal) => standoff with
     {
-        Section = new FlatBar(standoff.Section.Width, factor * standoff.Section.Thickness), Material = metal, TowerFixity = EndFixity.Rigid,
+        Section = new FlatBar(standoff.Section.Width, factor * standoff.Section.Thickness),
+        Material = metal,
+        TowerFixity = EndFixity.Rigid,
     };
 
     private static void RequireSame(ReanalysisNumbers numbers, CheckSheet sheet, Statue statue, Situation[] situations)
@@ -164,7 +167,10 @@ public class StatueReanalysisTests
         {
             Tower = new Tower { Levels = [Stages.Tower.Levels[0], Stages.Tower.Levels[1]], Segments = [Stages.Panel] },
             Skin = Stages.Skin with { BandEdges = null, Stations = [Stages.Skin.Stations[0], Stages.Skin.Stations[1]] },
-            Standoffs = [(EvenRing)Stages.Statue.Standoffs[1] with { Count = 3 }], Limbs = [], Fittings = [], Points = [],
+            Standoffs = [(EvenRing)Stages.Statue.Standoffs[1] with { Count = 3 }],
+            Limbs = [],
+            Fittings = [],
+            Points = [],
         };
         var reanalysis = StatueReanalysis.Of(statue, new Criteria(), one, 1);
         Run(500);

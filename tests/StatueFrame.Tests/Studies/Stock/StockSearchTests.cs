@@ -1,5 +1,4 @@
 using CsCheck;
-using StatueFrame.Checks;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Actions;
 

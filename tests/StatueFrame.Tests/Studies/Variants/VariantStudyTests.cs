@@ -1,4 +1,3 @@
-using StatueFrame.Checks;
 using StatueFrame.Studies;
 using StatueFrame.Tests.Actions;
 
