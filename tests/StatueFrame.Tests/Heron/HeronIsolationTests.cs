@@ -1,7 +1,5 @@
-using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Studies;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Heron;
 
@@ -10,7 +8,12 @@ public class HeronIsolationTests
     /// <summary>A sharp wave: long against thick bars, short against those the Heron has.</summary>
     private static readonly PressurePulse wave = new()
     {
-        Name = "wave", Shape = new TrianglePulse(), Peak = 24.Kilopascals, Duration = 0.005.Seconds, Heading = 0.Degrees, WaveSpeed = 340.MetersPerSecond,
+        Name = "wave",
+        Shape = new TrianglePulse(),
+        Peak = 24.Kilopascals,
+        Duration = 0.005.Seconds,
+        Heading = 0.Degrees,
+        WaveSpeed = 340.MetersPerSecond,
     };
 
     [Fact]

@@ -42,8 +42,14 @@ public sealed record CalibrationResult
     {
         var text = new StringBuilder();
         foreach (AdjustedValue v in Values)
-            text.Append(FormattableString.Invariant($"{v.Name}: {v.Value:g4}, 95 % from {v.Low:g4} to {v.High:g4}{(v.IsAtBound ? ", at its bound" : "")}\n"));
-        text.Append(FormattableString.Invariant($"chi-square {ChiSquare:g3} for {DegreesOfFreedom} degrees of freedom{(Converged ? "" : "; NOT SETTLED")}\n"));
+        {
+            string interval = double.IsFinite(v.High) ? FormattableString.Invariant($"95 % from {v.Low:g4} to {v.High:g4}") : "not bounded by the data";
+            text.Append(FormattableString.Invariant($"{v.Name}: {v.Value:g4}, {interval}{(v.IsAtBound ? ", at its bound" : "")}\n"));
+        }
+        text.Append(DegreesOfFreedom > 0
+            ? FormattableString.Invariant($"chi-square {ChiSquare:g3} for {DegreesOfFreedom} degrees of freedom")
+            : "too few measurements to tell how well the model fits");
+        text.Append(Converged ? "\n" : "; NOT SETTLED\n");
         foreach (string direction in CannotTell)
             text.Append($"the data cannot tell: {direction}\n");
         foreach (string pair in Entangled)
