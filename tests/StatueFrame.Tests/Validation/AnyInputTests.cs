@@ -48,7 +48,7 @@ public class AnyInputTests
         (s, f, n) => s.With(t => t with { Seams = new SeamStiffness(1e6.Pascals * f * f, 1e6.Pascals / f) }),
         (s, f, n) => s.With(t => t with { Limbs = [Arm with { Inclination = 20.Degrees * f, Root = Point3.FromMeters(f, 0, 0) }] }),
         (s, f, n) => s.With(t => t with { Limbs = [Arm with { Tower = Arm.Tower with { Base = TowerBase.Rocking(1e6.NewtonMetersPerRadian * f * f) } }] }),
-        (s, f, n) => s.With(t => t with { Limbs = [.. Enumerable.Range(0, Math.Min(Math.Abs(n), 9)).Select(i => Arm with { Name = $"arm{i}", Heading = 40.Degrees * i }), Arm] }),
+        (s, f, n) => s.With(t => t with { Limbs = [.. Enumerable.Range(0, (int)Math.Min(Math.Abs((long)n), 9)).Select(i => Arm with { Name = $"arm{i}", Heading = 40.Degrees * i }), Arm] }),
         (s, f, n) => s.With(t => t with { Fittings = [new Fitting { Name = "lamp", On = "top", Mass = 50.Kilograms * f, At = Point3.FromMeters(f, 0, 0) }] }),
         (s, f, n) => s.With(t => t with { Points = t.Points.With(0, t.Points[0] with { At = Point3.FromMeters(f, 0, f) }) }),
         (s, f, n) => s with { Criteria = s.Criteria with { Modes = n, BarStressFraction = f, LeastBucklingFactor = f } },
