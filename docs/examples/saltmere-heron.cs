@@ -20,7 +20,7 @@ Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = Bolt
 
 TowerSegment panel = new LatticeSegment
 {
-    Legs = new AngleBar(150.Millimeters, 15.Millimeters),
+    Legs = new AngleBar(150.Millimeters, 20.Millimeters),
     Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,
@@ -102,7 +102,7 @@ var skin = new Skin
 // The standoffs: stainless flats, laid obliquely so that they flex when the skin grows with heat.
 var flat = new Standoff
 {
-    Section = new FlatBar(60.Millimeters, 18.Millimeters),
+    Section = new FlatBar(60.Millimeters, 23.Millimeters),
     Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid,
     SkinFixity = EndFixity.Rigid,
@@ -110,10 +110,10 @@ var flat = new Standoff
     SkinFixing = new WeldedFixing { Throat = 7.Millimeters },
     Clearance = 120.Millimeters,
     Slide = SaddleSlide.AlongBar,
-    Saddle = new Saddle { Clamp = 2.Kilonewtons, Friction = 0.15, Travel = 20.Millimeters },
+    Saddle = new Saddle { Clamp = 10.Kilonewtons, Friction = 0.2, LeastFriction = 0.15, Travel = 20.Millimeters },
     FatigueDetail = DetailCategory.FilletToe,
 };
-var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 16.Millimeters) };
+var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 21.Millimeters) };
 
 EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat };
 EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat };
@@ -151,6 +151,7 @@ var wing = new Limb
             Station(6.0, 1.4, 0.8),
             Station(8.2, 0.5, 0.3),
         ],
+        Joints = [.. new[] { 3.4, 5.0, 6.6 }.Select(z => new SkinJoint(z.Meters, 4.Millimeters))],
         BandEdges = [1.9.Meters, 3.4.Meters, 5.0.Meters, 6.6.Meters, 8.2.Meters],
     },
     Standoffs =

@@ -36,14 +36,26 @@ public sealed record CheckSheet
     /// <summary>What the reader should know before trusting the numbers; each once, in the order given.</summary>
     public ValueList<string> Warnings { get; init => field = value.Distinct().ToValueList(); } = [];
 
+    /// <summary>The links by which load travels from the sheet to the ground, and what holds each; empty for sheets made by hand.</summary>
+    public ValueList<PathLink> LoadPath { get; init; } = [];
+
+    /// <summary>The links that carry load and that no check holds.</summary>
+    public IEnumerable<PathLink> OpenLinks => LoadPath.Where(link => link.State == LinkState.Open);
+
     /// <summary>The checks that could not be done.</summary>
     public IEnumerable<Check> NotChecked => Checks.Where(check => check.Verdict == Verdict.NotChecked);
 
     /// <summary>The checks that fail.</summary>
     public IEnumerable<Check> Failed => Checks.Where(check => check.Verdict == Verdict.Fail);
 
-    /// <summary>True when something was checked and nothing fails. See also <see cref="Complete"/> and <see cref="RestsOnAssumedInputs"/>.</summary>
-    public bool Passed => Checks.Any(check => check.Verdict == Verdict.Pass) && !Failed.Any();
+    /// <summary>
+    /// True when something was checked, nothing fails, and no link that carries load is open. See also <see cref="Complete"/>
+    /// and <see cref="RestsOnAssumedInputs"/>.
+    /// </summary>
+    public bool Passed => Holds && !OpenLinks.Any();
+
+    /// <summary>True when something was checked and nothing of it fails; what is open is not asked.</summary>
+    public bool Holds => Checks.Any(check => check.Verdict == Verdict.Pass) && !Failed.Any();
 
     /// <summary>True when there are checks and all of them were done.</summary>
     public bool Complete => Checks.Count > 0 && !NotChecked.Any();
@@ -51,18 +63,21 @@ public sealed record CheckSheet
     /// <summary>True when a check passes only with inputs that nobody gave.</summary>
     public bool RestsOnAssumedInputs => Checks.Any(check => check is { Verdict: Verdict.Pass, AssumedInputs.Count: > 0 });
 
-    /// <summary>The check with the greatest utilization; null when nothing was checked.</summary>
-    public Check? Governing => GoverningByFamily.MinBy(check => check, CheckOrder.WorstFirst);
+    /// <summary>The check with the greatest utilization; null when nothing was checked. Checks of a method's range never govern.</summary>
+    public Check? Governing => GoverningByFamily.Where(check => check.Nature != Nature.Range).MinBy(check => check, CheckOrder.WorstFirst);
 
-    /// <summary>The check with the greatest utilization of each family in which something was checked, by family.</summary>
+    /// <summary>The check with the greatest utilization of each family in which something was checked, by family; checks of a method's range apart.</summary>
     public IEnumerable<Check> GoverningByFamily =>
-        Checks.Where(check => check.Verdict != Verdict.NotChecked).DistinctBy(check => check.Family);
+        Checks.Where(check => check.Verdict != Verdict.NotChecked).DistinctBy(check => (check.Family, check.Nature == Nature.Range));
 
     /// <summary>The check with the greatest utilization of a family; null when nothing of it was checked.</summary>
     /// <param name="family">The family, as in "bars".</param>
-    public Check? GoverningOf(string family) => GoverningByFamily.FirstOrDefault(check => check.Family == family);
+    public Check? GoverningOf(string family) => GoverningByFamily.Where(check => check.Family == family).MinBy(check => check.Nature == Nature.Range);
 
-    /// <summary>The verdict of the whole sheet in words, as in "FAIL: 1 check fails, 12 pass (3 with assumed inputs), 2 not checked".</summary>
+    /// <summary>
+    /// The verdict of the whole sheet in words: what fails, then which links of the load path carry load and are open, then what
+    /// holds, as in "FAIL: 1 check fails, 12 pass (3 with assumed inputs), 2 not checked".
+    /// </summary>
     public string VerdictText => CheckSheetText.VerdictOf(this);
 
     /// <summary>The sheet as plain text, at most 110 columns wide.</summary>

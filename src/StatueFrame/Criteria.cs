@@ -18,6 +18,9 @@ public sealed record Criteria
     /// <summary>The least buckling factor at which forces without second-order effects are good enough; 10 by default.</summary>
     public double LeastBucklingFactor { get; init; } = 10;
 
+    /// <summary>National values of the Eurocodes' factors, which reach every check; null takes the recommended ones, listed as assumed.</summary>
+    public NationalAnnex? Annex { get; init; }
+
     /// <summary>The code that standoffs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
     public DesignCode BarCode { get; init; } = DesignCode.En1993;
 
@@ -63,8 +66,13 @@ public sealed record Criteria
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
+    internal BaseDesign BaseInUse => Annex?.Apply(Base) ?? Base;
+
+    internal BarDesign Apply(BarDesign design) => Annex?.Apply(design) ?? design;
+
     internal void Validate(Validator v, StatueNames names)
     {
+        Annex?.Validate(v.At(nameof(Annex)));
         foreach ((_, SwayLimit sway, Validator at) in v.Items(Sway, StatueSize.Points))
         {
             at.Positive(sway.Limit, sway.Limit.Meters, 1e-6, 10, nameof(SwayLimit.Limit));

@@ -1,5 +1,3 @@
-using StatueFrame.Analysis;
-using StatueFrame.Checks;
 using UnitsNet;
 
 namespace StatueFrame;
@@ -62,26 +60,6 @@ public sealed record Statue
         var v = new Validator();
         Validate(v);
         return v.Problems;
-    }
-
-    /// <summary>
-    /// The main job: builds the model, finds masses, modes and the response to each situation, and checks them. To work
-    /// on with the same numbers, build a <see cref="StatueModel"/> instead.
-    /// </summary>
-    /// <param name="criteria">What is enough.</param>
-    /// <param name="situations">The situations to check; at least one.</param>
-    /// <exception cref="InvalidStatueException">
-    /// The statue, the criteria or the situations have problems, all of which are listed; or a part is loose, and the
-    /// message names the level or band and its direction.
-    /// </exception>
-    public CheckSheet Check(Criteria criteria, params ReadOnlySpan<Situation> situations)
-    {
-        ArgumentNullException.ThrowIfNull(criteria);
-        var v = new Validator();
-        Validate(v);
-        StatueSheet.Validate(v, this, criteria, situations);
-        v.ThrowIfAny();
-        return StatueSheet.Of(ModelBuilder.BuildValid(this), criteria, situations);
     }
 
     internal void Validate(Validator v)

@@ -11,7 +11,7 @@ internal sealed class BarEnvelope
     /// <summary>For every bar of the statue, ring by ring: the load case of its worst stress, that of its greatest deflection, and both states.</summary>
     private readonly Worst[] worst;
 
-    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection, bool StandsAlone, double Yield);
+    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection);
 
     public BarEnvelope(StatueModel model, LoadCase[] cases)
     {
@@ -29,23 +29,9 @@ internal sealed class BarEnvelope
 
     public IReadOnlyList<BarResult> Results => results.Value;
 
-    public BarResult? WorstStress => Greatest(w => w.AtStress.WorseStress);
+    public BarResult? WorstStress => Greatest(w => w.AtStress.Stress);
 
-    public BarResult? GreatestDeflection => Greatest(w => w.AtDeflection.WorseDeflection);
-
-    /// <summary>The bar of a ring whose worst stress is the greatest part of its yield strength: metals may be mixed.</summary>
-    /// <param name="firstBar">Index in the statue of the ring's first bar.</param>
-    /// <param name="count">Number of bars in the ring.</param>
-    public int WorstOfRing(int firstBar, int count)
-    {
-        int at = firstBar;
-        for (int i = firstBar + 1; i < firstBar + count; i++)
-        {
-            if (Extremes.Exceeds(YieldFraction(i), YieldFraction(at)))
-                at = i;
-        }
-        return at;
-    }
+    public BarResult? GreatestDeflection => Greatest(w => w.AtDeflection.Deflection);
 
     public BarResult ResultOf(int bar)
     {
@@ -59,8 +45,6 @@ internal sealed class BarEnvelope
         throw new ArgumentOutOfRangeException(nameof(bar));
     }
 
-    private double YieldFraction(int bar) => worst[bar].AtStress.WorseStress / worst[bar].Yield;
-
     private Worst Of(RingElement ring, BarModel bar, int band)
     {
         Worst found = default;
@@ -68,22 +52,15 @@ internal sealed class BarEnvelope
         {
             BarState state = cases[i].StateOf(ring, bar, band);
             if (i == 0)
-                found = new Worst(0, 0, state, state, true, bar.Bar.Place.Standoff.Material.YieldStrength.Pascals);
-            if (Extremes.Exceeds(state.WorseStress, found.AtStress.WorseStress))
+                found = new Worst(0, 0, state, state);
+            if (Extremes.Exceeds(state.Stress, found.AtStress.Stress))
                 found = found with { StressCase = i, AtStress = state };
-            if (Extremes.Exceeds(state.WorseDeflection, found.AtDeflection.WorseDeflection))
+            if (Extremes.Exceeds(state.Deflection, found.AtDeflection.Deflection))
                 found = found with { DeflectionCase = i, AtDeflection = state };
-            if (double.IsNaN(state.LimpStress))
-                found = found with { StandsAlone = false };
+            if (!state.StandsAlone)
+                found = found with { AtStress = found.AtStress with { StandsAlone = false } };
         }
         return found;
-    }
-
-    /// <summary>The first bar of a ring that a pin at its tower end keeps from standing alone; null when there is none.</summary>
-    public BarResult? FirstThatCannotStand(int firstBar, int count)
-    {
-        int at = Array.FindIndex(worst, firstBar, count, w => !w.StandsAlone);
-        return at < 0 ? null : ResultOf(at);
     }
 
     private BarResult? Greatest(Func<Worst, double> value)

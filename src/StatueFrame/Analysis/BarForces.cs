@@ -9,17 +9,20 @@ namespace StatueFrame.Analysis;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record BarForces
 {
-    internal BarForces(ReadOnlySpan<double> f)
+    internal BarForces(in BarEnds ends)
     {
-        Axial = Force.FromNewtons(f[6]);
-        ShearAlongThickness = Force.FromNewtons(f[7]);
-        ShearAlongWidth = Force.FromNewtons(f[8]);
-        Torsion = Torque.FromNewtonMeters(f[9]);
-        WeakMomentAtTower = Torque.FromNewtonMeters(f[5]);
-        StrongMomentAtTower = Torque.FromNewtonMeters(f[4]);
-        WeakMomentAtSkin = Torque.FromNewtonMeters(f[11]);
-        StrongMomentAtSkin = Torque.FromNewtonMeters(f[10]);
+        Ends = ends;
+        Axial = Force.FromNewtons(ends.Skin.N);
+        ShearAlongThickness = Force.FromNewtons(ends.Skin.AlongThickness);
+        ShearAlongWidth = Force.FromNewtons(ends.Skin.AlongWidth);
+        Torsion = Torque.FromNewtonMeters(ends.Skin.T);
+        WeakMomentAtTower = Torque.FromNewtonMeters(ends.Tower.Weak);
+        StrongMomentAtTower = Torque.FromNewtonMeters(ends.Tower.Strong);
+        WeakMomentAtSkin = Torque.FromNewtonMeters(ends.Skin.Weak);
+        StrongMomentAtSkin = Torque.FromNewtonMeters(ends.Skin.Strong);
     }
+
+    internal BarEnds Ends { get; }
 
     /// <summary>Axial force; compression is negative.</summary>
     public Force Axial { get; }

@@ -8,4 +8,8 @@ namespace StatueFrame.Analysis;
 /// <param name="Mass">Mass of the bar itself, kg; half of it rides on each end.</param>
 /// <param name="Number">Its number in its ring, from 1; missing bars are counted.</param>
 /// <param name="Index">Its place among the bars that are there, from 0.</param>
-internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass, int Number, int Index);
+/// <param name="Where">Its name, as in "band 3, bar 2" or "wing/band 1, bar 4".</param>
+internal sealed record BarModel(PlacedBar Bar, BandShare Share, PlanStretch Strip, double Mass, int Number, int Index, string Where)
+{
+    public Standoff Standoff => Bar.Place.Standoff;
+}

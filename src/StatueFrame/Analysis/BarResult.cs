@@ -5,7 +5,7 @@ namespace StatueFrame.Analysis;
 
 /// <summary>
 /// One standoff in a situation: its worst normal stress and its greatest deflection over all headings, each under the
-/// worse of two bounding assumptions on how the skin shares its load, which is named.
+/// worst of the bounds on how the skin shares its load, which is named.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -44,43 +44,44 @@ public sealed class BarResult
     public Length Length => Length.FromMeters(bar.Bar.Place.Length);
 
     /// <summary>Worst normal stress.</summary>
-    public Pressure Stress => Pressure.FromPascals(worst.AtStress.WorseStress);
+    public Pressure Stress => Pressure.FromPascals(worst.AtStress.Stress);
 
     /// <summary>The assumption under which the stress is worst.</summary>
-    public SkinAssumption StressAssumption => worst.AtStress.Worse;
+    public SkinAssumption StressAssumption => worst.AtStress.AtStress;
 
     /// <summary>The wind's heading for the worst stress; null without wind.</summary>
     public Angle? StressHeading => cases[worst.StressCase].Heading;
 
     /// <summary>Greatest deflection.</summary>
-    public Length Deflection => Length.FromMeters(worst.AtDeflection.WorseDeflection);
+    public Length Deflection => Length.FromMeters(worst.AtDeflection.Deflection);
 
     /// <summary>The assumption under which the deflection is greatest.</summary>
-    public SkinAssumption DeflectionAssumption =>
-        worst.AtDeflection.LimpDeflection > worst.AtDeflection.RingDeflection ? SkinAssumption.LimpSkin : SkinAssumption.RigidRing;
+    public SkinAssumption DeflectionAssumption => worst.AtDeflection.AtDeflection;
 
     /// <summary>The wind's heading for the greatest deflection; null without wind.</summary>
     public Angle? DeflectionHeading => cases[worst.DeflectionCase].Heading;
 
     /// <summary>
-    /// False when, for at least one heading, a pin at the tower end leaves the bar unable to stand alone, so that only the
-    /// rigid ring was looked at.
+    /// False when, for at least one heading, hinges at both ends leave the bar unable to stand alone, so that only the rigid
+    /// ring was looked at.
     /// </summary>
-    public bool StandsAlone => worst.StandsAlone;
+    public bool StandsAlone => worst.AtStress.StandsAlone;
 
     /// <summary>The end forces that go with the worst stress.</summary>
-    public BarForces Forces
+    public BarForces Forces => new(Ends);
+
+    internal BarEnds Ends
     {
         get
         {
             Span<double> forces = stackalloc double[12];
             cases[worst.StressCase].ForcesOf(ring, bar, bandInStatue, StressAssumption, forces);
-            return new BarForces(forces);
+            return BarEnds.Of(forces);
         }
     }
 
     /// <summary>Where it is, as in "band 3, bar 2".</summary>
-    public string Where => string.Create(CultureInfo.InvariantCulture, $"{Band}, bar {Number}");
+    public string Where => bar.Where;
 
     internal FlatBar Section => Standoff.Section;
 

@@ -1,11 +1,9 @@
 namespace StatueFrame.Analysis;
 
-/// <summary>One bar under one load case, both assumptions; SI units. Not a number where a pinned bar cannot stand alone.</summary>
-internal readonly record struct BarState(double RingStress, double RingDeflection, double LimpStress, double LimpDeflection)
-{
-    public double WorseStress => LimpStress > RingStress ? LimpStress : RingStress;
-
-    public SkinAssumption Worse => Extremes.Exceeds(LimpStress, RingStress) ? SkinAssumption.LimpSkin : SkinAssumption.RigidRing;
-
-    public double WorseDeflection => LimpDeflection > RingDeflection ? LimpDeflection : RingDeflection;
-}
+/// <summary>One bar in one load case under the bounds on the skin that it can stand in; SI units.</summary>
+/// <param name="Stress">Greatest normal stress, Pa.</param>
+/// <param name="AtStress">The bound it comes from.</param>
+/// <param name="Deflection">Greatest deflection, m.</param>
+/// <param name="AtDeflection">The bound it comes from.</param>
+/// <param name="StandsAlone">False when hinges at both ends leave it unable to stand alone.</param>
+internal readonly record struct BarState(double Stress, SkinAssumption AtStress, double Deflection, SkinAssumption AtDeflection, bool StandsAlone);

@@ -12,6 +12,7 @@ public sealed class LoadCase
     private readonly ReadOnlyMemory<double> displacements;
     private readonly Vector3D[] bandPressures;
     private readonly double[] bandIceWeights;
+    private readonly Dictionary<BarModel, Vector3D> hanging;
     private readonly Dictionary<SegmentModel, FrameElement>? acting;
     private readonly Resultant resultant;
     private readonly Vector3D wind;
@@ -25,15 +26,19 @@ public sealed class LoadCase
         this.displacements = displacements;
         this.acting = acting;
         (Heading, resultant, wind, bandPressures) = (loads.Heading, loads.Resultant, loads.WindForce, loads.BandPressures);
-        bandIceWeights = loads.BandIceWeights;
+        (bandIceWeights, hanging) = (loads.BandIceWeights, loads.OnBars);
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
+        When = string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), model.Variant, loads.Label }.Where(part => part.Length > 0));
         heat = loads.Heat;
         moved = heat is null ? displacements : Moved(heat, displacements.Span);
     }
 
     /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
     public Angle? Heading { get; }
+
+    /// <summary>What tells it from the others of its situation, in words: the wind's heading, and what model and weights take; empty without.</summary>
+    internal string When { get; }
 
     /// <summary>The total wind force on skin and bare tower, factors included.</summary>
     public Force WindForce => Force.FromNewtons(wind.Length);
@@ -126,43 +131,81 @@ public sealed class LoadCase
     /// <summary>The axial forces of a segment's lattice members, N; zero for a tension-only brace that has gone slack.</summary>
     internal void AxialForces(SegmentModel segment, Span<double> axial)
     {
+        Span<double> forces = stackalloc double[axial.Length * Analysis.MemberForces.Count];
+        MemberForces(segment, forces);
+        for (int i = 0; i < axial.Length; i++)
+            axial[i] = forces[i * Analysis.MemberForces.Count];
+    }
+
+    /// <summary>Axial force, shears and end moments of a segment's lattice members; a tension-only brace that has gone slack carries nothing.</summary>
+    /// <param name="segment">The segment.</param>
+    /// <param name="forces">Receives <see cref="Analysis.MemberForces.Count"/> values a member.</param>
+    internal void MemberForces(SegmentModel segment, Span<double> forces)
+    {
         Span<double> u = stackalloc double[FrameElement.Size];
         FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
         Gather(element, Displacements, u);
-        segment.AxialForces(element, u, axial);
-        for (int i = 0; segment.IsTensionOnly && i < axial.Length; i++)
+        segment.MemberForces(element, u, forces);
+        for (int i = 0; segment.IsTensionOnly && i < segment.Members.Count; i++)
         {
-            if (segment.Members[i].Pair >= 0 && axial[i] < 0)
-                axial[i] = 0;
+            if (segment.Members[i].Pair >= 0 && forces[i * Analysis.MemberForces.Count] < 0)
+                forces[i * Analysis.MemberForces.Count] = 0;
         }
     }
 
     internal MemberForce ForceOf(SegmentModel segment, int member, double axial) => new(
         segment.Name, segment.Members[member].Label, Heading, Force.FromNewtons(axial), Pressure.FromPascals(axial / segment.Members[member].Section.Properties.A));
 
-    /// <summary>The state of a bar under both bounding assumptions.</summary>
+    /// <summary>The worst of a bar over the bounds on the skin.</summary>
     internal BarState StateOf(RingElement ring, BarModel bar, int bandInStatue)
     {
         Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
-        OnRing(ring, bar, motion, forces);
-        bar.Bar.Stiffness.RemoveSlip(motion);
-        double deflection = Norm(motion);
-        double stress = bar.Bar.Stiffness.NormalStress(forces);
-        bool stands = Alone(ring, bar, bandInStatue, motion, forces);
-        return new BarState(
-            stress, deflection, stands ? bar.Bar.Stiffness.NormalStress(forces) : double.NaN, stands ? Norm(motion) : double.NaN);
-
-        static double Norm(ReadOnlySpan<double> d) => Math.Sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
+        (double b, double t) = (bar.Standoff.Section.Width.Meters, bar.Standoff.Section.Thickness.Meters);
+        var worst = new BarState(-1, default, -1, default, true);
+        foreach (SkinAssumption skin in SkinBounds.All)
+        {
+            if (!Find(ring, bar, bandInStatue, skin, motion, forces))
+            {
+                worst = worst with { StandsAlone = worst.StandsAlone && skin != SkinAssumption.LimpSkin };
+                continue;
+            }
+            if (skin == SkinAssumption.RigidRing)
+                bar.Bar.Stiffness.RemoveSlip(motion);
+            double stress = BarEnds.Of(forces).NormalStress(b, t), deflection = Math.Sqrt(motion[0] * motion[0] + motion[1] * motion[1] + motion[2] * motion[2]);
+            if (Extremes.Exceeds(stress, worst.Stress))
+                worst = worst with { Stress = stress, AtStress = skin };
+            if (Extremes.Exceeds(deflection, worst.Deflection))
+                worst = worst with { Deflection = deflection, AtDeflection = skin };
+        }
+        return worst;
     }
 
-    /// <summary>The end forces of a bar, in bar axes, under one assumption; false when the bar cannot stand alone under limp skin.</summary>
+    /// <summary>The end forces of a bar, in bar axes, under one bound; false when it cannot stand so, or the bound is not for it.</summary>
     internal bool ForcesOf(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> forces)
     {
         Span<double> motion = stackalloc double[Frame.NodeSize];
-        if (assumption == SkinAssumption.LimpSkin)
-            return Alone(ring, bar, bandInStatue, motion, forces);
-        OnRing(ring, bar, motion, forces);
-        return true;
+        return Find(ring, bar, bandInStatue, assumption, motion, forces);
+    }
+
+    /// <summary>The end forces of a bar alone under a local pressure on its strip, outward positive, Pa, with weight, ice and heat but no other wind; false when it cannot stand so.</summary>
+    internal bool LocalForcesOf(RingElement ring, BarModel bar, int bandInStatue, double pressure, Span<double> forces)
+    {
+        (BodyModel body, int index) = model.BandAt(bandInStatue);
+        SkinBand band = body.Bands[index];
+        double area = bar.Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
+        Span<double> motion = stackalloc double[Frame.NodeSize];
+        return Alone(ring, bar, WeightOf(bar, bandInStatue) + pressure * area * bar.Bar.Place.Outward, motion, forces);
+    }
+
+    /// <summary>The motion of a bar's skin end and its end forces under one bound; the motion holds the slip on a rigid ring alone.</summary>
+    private bool Find(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> motion, Span<double> forces)
+    {
+        if (assumption == SkinAssumption.RigidRing)
+        {
+            OnRing(ring, bar, motion, forces);
+            return true;
+        }
+        return SkinBounds.FactorOf(assumption, bar) is { } factor && Alone(ring, bar, factor * LimpForce(bar, bandInStatue), motion, forces);
     }
 
     /// <summary>How far a saddle slides along its free direction under the worse assumption, m; without sign.</summary>
@@ -186,9 +229,9 @@ public sealed class LoadCase
     }
 
     /// <summary>A bar alone under its strip of limp skin, with all the movement that heat gives its own point of skin; false when it cannot stand.</summary>
-    private bool Alone(RingElement ring, BarModel bar, int bandInStatue, Span<double> motion, Span<double> forces)
+    private bool Alone(RingElement ring, BarModel bar, Vector3D strip, Span<double> motion, Span<double> forces)
     {
-        bool stands = bar.Bar.Cantilever(LimpForce(bar, bandInStatue), forces, motion);
+        bool stands = bar.Bar.Cantilever(strip, forces, motion);
         if (heat is null || !stands)
             return stands;
         Span<double> free = stackalloc double[Frame.NodeSize], more = stackalloc double[FrameElement.Size];
@@ -232,8 +275,12 @@ public sealed class LoadCase
         Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
         OnRing(ring, bar, motion, forces);
         double asRing = -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]));
-        Alone(ring, bar, bandInStatue, motion, forces);
-        return Math.Max(0, Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]))));
+        for (SkinAssumption skin = SkinAssumption.LimpSkin; skin <= SkinAssumption.SlidingSkin; skin++)
+        {
+            if (Find(ring, bar, bandInStatue, skin, motion, forces))
+                asRing = Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2])));
+        }
+        return Math.Max(0, asRing);
     }
 
     /// <summary>The force on a bar's skin end without its part square to the skin, under the worse assumption, N.</summary>
@@ -242,7 +289,7 @@ public sealed class LoadCase
         Span<double> f = stackalloc double[FrameElement.Size];
         Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
         double worst = 0;
-        for (SkinAssumption skin = SkinAssumption.RigidRing; skin <= SkinAssumption.LimpSkin; skin++)
+        foreach (SkinAssumption skin in SkinBounds.All)
         {
             if (!ForcesOf(ring, bar, bandInStatue, skin, f))
                 continue;
@@ -253,21 +300,28 @@ public sealed class LoadCase
     }
 
     /// <summary>
-    /// The wind on the bar's own strip of skin, and the weight of the strip with its ice. What a wind along the body's
-    /// axis meets, taper and cap, is shared by the strips' areas.
+    /// The wind on the bar's own strip of skin, the weight of the strip with its ice, and what hangs on the band nearest to
+    /// this bar. What a wind along the body's axis meets, taper and cap, is shared by the strips' areas.
     /// </summary>
     internal Vector3D LimpForce(BarModel bar, int bandInStatue)
     {
         (BodyModel body, int index) = model.BandAt(bandInStatue);
         SkinBand band = body.Bands[index];
-        double part = bar.Share.PartOf(band.Top - band.Bottom);
-        var weight = new Vector3D(0, 0, -WeightFactor * bar.Share.Mass * SelfWeight.Gravity - part * bandIceWeights[bandInStatue]);
-        Vector3D pressure = bandPressures[bandInStatue];
+        Vector3D weight = WeightOf(bar, bandInStatue), pressure = bandPressures[bandInStatue];
         if (pressure == Vector3D.Zero)
             return weight;
         Vector3D wind = body.Axes.Axes.ToLocal(WindDirection);
+        double part = bar.Share.PartOf(band.Top - band.Bottom);
         double area = band.ProjectedWidth(bar.Strip, wind) * bar.Share.Height + part * Math.Abs(wind.Z) * (band.TaperArea + band.CapArea);
         return weight + area * pressure;
+    }
+
+    /// <summary>Weight of a bar's own strip with its ice, and what hangs on the bar, N.</summary>
+    private Vector3D WeightOf(BarModel bar, int bandInStatue)
+    {
+        (BodyModel body, int index) = model.BandAt(bandInStatue);
+        double part = bar.Share.PartOf(body.Bands[index].Top - body.Bands[index].Bottom);
+        return new Vector3D(0, 0, -WeightFactor * model.StripMass(bar) * SelfWeight.Gravity - part * bandIceWeights[bandInStatue]) + hanging.GetValueOrDefault(bar);
     }
 
     internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)

@@ -13,6 +13,9 @@ internal sealed class Loads
     /// <summary>Sum of the factors on self-weight.</summary>
     public required double WeightFactor { get; init; }
 
+    /// <summary>What is changed in the situation, in words; empty when it is as given.</summary>
+    public string Label { get; init; } = "";
+
     public Resultant Resultant { get; private set; }
 
     /// <summary>Total wind force, N.</summary>
@@ -24,6 +27,9 @@ internal sealed class Loads
     /// <summary>Weight of the ice on each band of the statue, factor included, N.</summary>
     public required double[] BandIceWeights { get; init; }
 
+    /// <summary>What imposed loads on bands put on single bars when the skin is limp, factors included, N.</summary>
+    public Dictionary<BarModel, Vector3D> OnBars { get; } = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>The situation's heat; null without.</summary>
     public required HeatField? Heat { get; init; }
 
@@ -33,7 +39,8 @@ internal sealed class Loads
     /// <param name="heading">The heading; null when the situation has no wind.</param>
     /// <param name="heat">The situation's heat, which is the same for all headings; null without.</param>
     /// <param name="nodal">Receives the nodal forces: a full vector of the frame.</param>
-    public static Loads Of(StatueModel model, Situation situation, Angle? heading, HeatField? heat, Span<double> nodal)
+    /// <param name="label">What is changed in the situation, in words.</param>
+    public static Loads Of(StatueModel model, Situation situation, Angle? heading, HeatField? heat, Span<double> nodal, string label = "")
     {
         double angle = heading?.Radians ?? 0, weight = 0;
         foreach (FactoredAction action in situation.Actions.AsSpan())
@@ -49,6 +56,7 @@ internal sealed class Loads
             BandPressures = new Vector3D[model.BandCount],
             BandIceWeights = new double[model.BandCount],
             Heat = heat,
+            Label = label,
         };
         loads.AddWeight(model, nodal);
         heat?.AddLoads(nodal);
@@ -82,6 +90,7 @@ internal sealed class Loads
         Place place = model.PlaceOf(load.On);
         var force = factor * new Vector3D(load.AlongX.Newtons, load.AlongY.Newtons, -load.Down.Newtons);
         AddForce(model, nodal, place, force, load.At?.Meters ?? place.Center);
+        model.Hang(load.On, force, load.At, OnBars);
     }
 
     private void AddWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)

@@ -27,9 +27,9 @@ internal sealed class ModelBuilder
     }
 
     /// <summary>Builds the model of a statue that has been validated.</summary>
-    public static StatueModel BuildValid(Statue statue) => new ModelBuilder(statue).Build();
+    public static StatueModel BuildValid(Statue statue, string variant = "") => new ModelBuilder(statue).Build(variant);
 
-    private StatueModel Build()
+    private StatueModel Build(string variant)
     {
         var trunk = new BodyAxes(Axes3D.Global, Vector3D.Zero);
         AddBody("", statue.Tower, statue.Skin, statue.Standoffs, statue.Seams, trunk, null, validator);
@@ -54,7 +54,7 @@ internal sealed class ModelBuilder
             Frame built = frame.Build();
             LooseParts.RequireMoreThanRounding(built);
             double[][] inertia = [.. Enumerable.Range(0, Frame.NodeSize).Select(direction => RigidInertia(built, direction))];
-            return new StatueModel(statue, [.. bodies], places, built, inertia, masses);
+            return new StatueModel(statue, [.. bodies], places, built, inertia, masses) { Variant = variant };
         }
         catch (FrameException e)
         {

@@ -14,7 +14,7 @@ public sealed class Response
     private readonly Lazy<LatticeEnvelope> lattice;
     private readonly Lazy<Stability> stability;
 
-    internal Response(StatueModel model, Situation situation)
+    internal Response(StatueModel model, Situation situation, string label = "")
     {
         Model = model;
         Situation = situation;
@@ -24,7 +24,7 @@ public sealed class Response
         var loads = new Loads[headings.Length];
         Heat = HeatField.Of(model, situation);
         for (int i = 0; i < headings.Length; i++)
-            loads[i] = Loads.Of(model, situation, headings[i], Heat, nodal.AsSpan(i * size, size));
+            loads[i] = Loads.Of(model, situation, headings[i], Heat, nodal.AsSpan(i * size, size), label);
         cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
         lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));

@@ -63,7 +63,8 @@ internal sealed class RingPlacer(
             double skinMass = band.Mass * (to - from) * (top - bottom) / (band.Top - band.Bottom);
             bars[i] = new BarModel(
                 new PlacedBar(place, levels[ring.Level].NodeAt, bandPlaces[ring.Band].NodeAt),
-                new BandShare(from, to, top - bottom, skinMass), PlanCurve.Stretch(fractions, from, to), place.Mass, holding[i] + 1, i);
+                new BandShare(from, to, top - bottom, skinMass), PlanCurve.Stretch(fractions, from, to), place.Mass, holding[i] + 1, i,
+                Invariant($"{prefix}{StatueNames.OfBand(ring.Band)}, bar {holding[i] + 1}"));
         }
         return new RingElement(
             prefix + tower.Levels[ring.Level].Name, ring.Band, prefix + StatueNames.OfBand(ring.Band), bars,

@@ -57,6 +57,12 @@ internal sealed class SegmentModel
     /// <summary>The members of a lattice; empty for other segments.</summary>
     public IReadOnlyList<LatticeMember> Members => panel?.Members ?? [];
 
+    /// <summary>The faces of a lattice that have no diagonal in some bay, as in "face 2, bay 1": legs bend as posts there.</summary>
+    public IReadOnlyList<string> FacesWithoutDiagonal => panel?.FacesWithoutDiagonal ?? [];
+
+    /// <summary>Whether a face on either side of a leg has no diagonal in the leg's bay.</summary>
+    public bool LacksDiagonalBeside(LatticeMember leg) => panel!.LacksDiagonalBeside(leg);
+
     /// <summary>A member as an element in the panel's local node numbers; a tension-only brace has its full stiffness.</summary>
     public FrameElement Member(int index) =>
         IsTensionOnly && Members[index].Pair >= 0 ? MakeBar(Members[index], 1) : members[index];
@@ -79,13 +85,39 @@ internal sealed class SegmentModel
     /// <param name="axial">Receives a force for every member; for one that does not act, what it would carry if it did.</param>
     public void AxialForces(FrameElement element, ReadOnlySpan<double> u, Span<double> axial)
     {
-        Span<double> memberU = stackalloc double[FrameElement.Size];
+        Span<double> forces = stackalloc double[members.Length * Analysis.MemberForces.Count];
+        MemberForces(element, u, forces);
+        for (int i = 0; i < members.Length; i++)
+            axial[i] = forces[i * Analysis.MemberForces.Count];
+    }
+
+    /// <summary>
+    /// Of every member the axial force, tension positive, the two shears, and the moments about its strong and its weak axis at
+    /// its first and at its second joint; N and N·m. Pinned members have axial force alone.
+    /// </summary>
+    /// <param name="element">As of <see cref="AxialForces"/>.</param>
+    /// <param name="u">The twelve displacements.</param>
+    /// <param name="forces">Receives <see cref="Analysis.MemberForces.Count"/> values a member.</param>
+    public void MemberForces(FrameElement element, ReadOnlySpan<double> u, Span<double> forces)
+    {
+        Span<double> memberU = stackalloc double[FrameElement.Size], ends = stackalloc double[FrameElement.Size];
         var condensed = (Superelement)element;
+        forces.Clear();
         for (int i = 0; i < members.Length; i++)
         {
             FrameElement member = Member(i);
             condensed.MemberDisplacements(member, u, memberU);
-            axial[i] = member is BeamElement beam ? beam.AxialForce(memberU) : ((BarElement)member).AxialForce(memberU);
+            Span<double> of = forces.Slice(i * Analysis.MemberForces.Count, Analysis.MemberForces.Count);
+            if (member is BeamElement beam)
+            {
+                beam.EndForces(memberU, ends);
+                (of[0], of[1], of[2]) = (ends[6], ends[7], ends[8]);
+                (of[3], of[4], of[5], of[6]) = (ends[4], ends[5], ends[10], ends[11]);
+            }
+            else
+            {
+                of[0] = ((BarElement)member).AxialForce(memberU);
+            }
         }
     }
 

@@ -37,6 +37,7 @@ public sealed class Stability
         }
         BucklingResult buckling = LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor);
         BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
+        IsLost = !buckling.MissedNone || (BucklingFactor is null && Amplification is null);
     }
 
     /// <summary>The load case.</summary>
@@ -50,6 +51,12 @@ public sealed class Stability
 
     /// <summary>The multiple of the loads at which the statue buckles, α_cr; null when it is above 10 000.</summary>
     public double? BucklingFactor { get; }
+
+    /// <summary>What a sheet says when <see cref="IsLost"/>.</summary>
+    internal const string Lost = "the count of buckling factors says that some lie below the limit, and the lowest was not found";
+
+    /// <summary>True when the lowest factor could not be proved: then nothing may rest on it.</summary>
+    internal bool IsLost { get; }
 
     /// <summary>Why there is no amplification; empty when the statue stands.</summary>
     public string Instability { get; } = "";

@@ -15,6 +15,7 @@ public sealed class StatueModel
     private readonly double[] selfWeight;
     private readonly (BodyModel Body, int Band)[] bands;
     private readonly List<(RingElement Ring, int BandInStatue)> rings = [];
+    private readonly Dictionary<BarModel, Vector3D> hungMasses = new(ReferenceEqualityComparer.Instance);
 
     internal StatueModel(Statue statue, BodyModel[] bodies, Dictionary<string, Place> places, Frame frame, double[][] rigidInertia, MassSummary masses)
     {
@@ -33,7 +34,10 @@ public sealed class StatueModel
             rings.AddRange(body.Rings.Select(ring => (ring, firstBand + ring.Band)));
             firstBand += body.Bands.Length;
         }
+        Segments = [.. bodies.SelectMany(body => body.Segments)];
         BarCount = rings.Sum(r => r.Ring.Bars.Length);
+        foreach (Fitting fitting in statue.Fittings)
+            Hang(fitting.On, new Vector3D(0, 0, -fitting.Mass.Kilograms), fitting.At, hungMasses);
         BareSlices = BareSlice.Of(bodies);
         HasTensionOnly = bodies.Any(body => body.Segments.Any(s => s.IsTensionOnly));
         if (Array.TrueForAll(selfWeight, force => force == 0))
@@ -50,6 +54,9 @@ public sealed class StatueModel
 
     /// <summary>The description the model was built from.</summary>
     public Statue Statue { get; }
+
+    /// <summary>What this model takes that others of the same statue do not, in words, as in "bands tied"; empty for the plain one.</summary>
+    internal string Variant { get; init; } = "";
 
     /// <summary>Masses by group, and their center.</summary>
     public MassSummary Masses { get; }
@@ -79,7 +86,10 @@ public sealed class StatueModel
     /// <exception cref="InvalidStatueException">
     /// The situation has problems, all of which are listed; or tension-only braces leave a part loose, which is named.
     /// </exception>
-    public Response Respond(Situation situation)
+    public Response Respond(Situation situation) => Respond(situation, "");
+
+    /// <summary>The same for a situation that was changed, with what was changed in words.</summary>
+    internal Response Respond(Situation situation, string label)
     {
         ArgumentNullException.ThrowIfNull(situation);
         var v = new Validator();
@@ -87,7 +97,7 @@ public sealed class StatueModel
         v.ThrowIfAny();
         try
         {
-            return new Response(this, situation);
+            return new Response(this, situation, label);
         }
         catch (FrameException e)
         {
@@ -138,10 +148,28 @@ public sealed class StatueModel
     /// <summary>Every ring with the number, in the whole statue, of the band it carries.</summary>
     internal IReadOnlyList<(RingElement Ring, int BandInStatue)> Rings => rings;
 
+    /// <summary>All segments, body by body.</summary>
+    internal SegmentModel[] Segments { get; }
+
     /// <summary>The tower segments that have lattice members, body by body.</summary>
-    internal IEnumerable<SegmentModel> LatticeSegments => Bodies.SelectMany(b => b.Segments).Where(s => s.Members.Count > 0);
+    internal IEnumerable<SegmentModel> LatticeSegments => Segments.Where(s => s.Members.Count > 0);
 
     internal (BodyModel Body, int Band) BandAt(int bandInStatue) => bands[bandInStatue];
+
+    /// <summary>Mass that a bar carries alone when the skin is limp, kg: its strip, and the fittings that hang on it.</summary>
+    internal double StripMass(BarModel bar) => bar.Share.Mass - hungMasses.GetValueOrDefault(bar).Z;
+
+    /// <summary>Hangs a force on the bars of the band named: on the nearest one, or on all alike when it has no place of its own; not when it names a level.</summary>
+    internal void Hang(string on, Vector3D force, Point3? at, Dictionary<BarModel, Vector3D> onBars)
+    {
+        BarModel[] near = [.. rings.Where(r => r.Ring.BandName == on).SelectMany(r => r.Ring.Bars)];
+        if (near.Length == 0)
+            return;
+        if (at is { } place)
+            near = [near.FirstGreatest(bar => -(bar.Bar.Place.SkinEnd - place.Meters).Length)];
+        foreach (BarModel bar in near)
+            onBars[bar] = onBars.GetValueOrDefault(bar) + force / near.Length;
+    }
 
     internal Place PlaceOf(string name) => places[name];
 

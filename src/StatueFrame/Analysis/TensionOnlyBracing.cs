@@ -79,12 +79,17 @@ internal static class TensionOnlyBracing
         bool changed = isFirst;
         (int Segment, int Member, double Wrong) worst = (-1, -1, 0);
         Span<double> own = stackalloc double[FrameElement.Size];
+        var all = new double[segments.Length][];
         for (int i = 0; i < segments.Length; i++)
         {
-            var axial = new double[segments[i].Members.Count];
             LoadCase.Gather(elements[i], u, own);
-            segments[i].AxialForces(elements[i], own, axial);
-            double noise = 1e-9 * axial.Max(Math.Abs);
+            segments[i].AxialForces(elements[i], own, all[i] = new double[segments[i].Members.Count]);
+        }
+        // Rounding is that of the whole frame: a panel may carry nothing else.
+        double noise = 1e-9 * all.Max(forces => forces.Length == 0 ? 0 : forces.Max(Math.Abs));
+        for (int i = 0; i < segments.Length; i++)
+        {
+            double[] axial = all[i];
             for (int m = 0; m < axial.Length; m++)
             {
                 if (segments[i].Members[m].Pair < 0)

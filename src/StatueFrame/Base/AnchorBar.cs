@@ -21,6 +21,9 @@ public sealed record AnchorBar
     /// <summary>What it is made of.</summary>
     public required Material Material { get; init; }
 
+    /// <summary>The metal with the strengths of its thickness.</summary>
+    internal Material Metal => Material.For(Diameter.Meters);
+
     /// <summary>Tensile stress area; null takes 0.78 of the nominal area, as of metric coarse threads.</summary>
     public Area? StressArea { get; init; }
 
@@ -65,7 +68,7 @@ public sealed record AnchorBar
         v.NotNegative(BondLength, BondLength.Meters, 50);
         if (thick && HeadWidth is { } head)
             v.Within(head, head.Meters, 1.2 * Diameter.Meters, 5, nameof(HeadWidth));
-        if (Material is { } m && thick && PreTension.Newtons > m.YieldStrength.Pascals * A_s)
+        if (Material?.For(Diameter.Meters) is { } m && thick && PreTension.Newtons > m.YieldStrength.Pascals * A_s)
             v.Add(nameof(PreTension), "is above the bar's yield force", "Pre-tension is usually 0.3 to 0.7 of yield strength times stress area.");
     }
 }

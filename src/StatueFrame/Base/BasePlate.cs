@@ -24,6 +24,9 @@ public sealed record BasePlate
     /// <summary>What it is made of.</summary>
     public required Material Material { get; init; }
 
+    /// <summary>The metal with the strengths of its thickness.</summary>
+    internal Material Metal => Material.For(Thickness.Meters);
+
     /// <summary>Width along x of what stands on it, at most its own; between the plate's edge and this it bends.</summary>
     public required Length FootX { get; init; }
 

@@ -16,7 +16,9 @@ public sealed record HoldDown
     public ValueList<AnchorBar> Bars { get; init; } = [];
 
     /// <summary>Friction between plate, grout and block, 0 to 1; 0.2 by default (EN 1993-1-8, 6.2.2 (6), cement mortar).</summary>
-    public double Friction { get; init; } = 0.2;
+    public double Friction { get; init; } = DefaultFriction;
+
+    internal const double DefaultFriction = 0.2;
 
     /// <summary>Shear that a key in the block takes, factors included; zero by default.</summary>
     public Force KeyResistance { get; init; }

@@ -27,6 +27,9 @@ public sealed record Check
     /// <summary>The kind of check, as in "bars.bending".</summary>
     public string Id => Subject.Id;
 
+    /// <summary>What kind of question it answers, by the catalogue; strength for checks that a user makes.</summary>
+    public Nature Nature => Catalogue.NatureOf(Id);
+
     /// <summary>The family of checks, as in "bars".</summary>
     public string Family => Subject.Family;
 

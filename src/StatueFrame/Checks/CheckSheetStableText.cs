@@ -13,6 +13,8 @@ internal static class CheckSheetStableText
         var text = new StringBuilder();
         Line("sheet", sheet.Title, sheet.Subject);
         Line("verdict", sheet.VerdictText);
+        foreach (PathLink link in sheet.LoadPath)
+            Line("link", link.Link, link.What, link.State.ToString().ToLowerInvariant(), link.Reason);
         foreach (ResultLine line in sheet.Results)
             Line("result", line.Group, line.Name, CheckNumber.Stable(line.Value, digits, scales.Of(line.Dimension)), line.Note);
         foreach (Check check in sheet.Checks.Order(Comparer<Check>.Create((a, b) => CheckOrder.CompareSubjects(a.Subject, b.Subject))))

@@ -17,6 +17,7 @@ internal static class CheckSheetText
         TextLayout.AppendWrapped(text, "", VerdictOf(sheet));
         if (sheet.Governing is { } governing)
             TextLayout.AppendWrapped(text, "", $"Governs: {governing.Subject}: {CheckNumber.Utilization(governing.Utilization!.Value)} {VerdictOf(governing, sheet)}");
+        AppendLoadPath(text, sheet);
         AppendResults(text, sheet, units);
         AppendChecks(text, sheet, units, allChecks);
         AppendSection(text, "Assumptions", sheet.Assumptions.Select((a, i) => new[] { $"{i + 1}", a.Subject, $"{a.Value} [{a.Source}]" }), new(3, Right: true), new(36), new(0));
@@ -28,19 +29,32 @@ internal static class CheckSheetText
 
     public static string VerdictOf(CheckSheet sheet)
     {
-        int failed = sheet.Failed.Count(), open = sheet.NotChecked.Count(), passed = sheet.Checks.Count - failed - open;
+        int failed = sheet.Failed.Count(), notDone = sheet.NotChecked.Count(), passed = sheet.Checks.Count - failed - notDone;
         int assumed = sheet.Checks.Count(check => check is { Verdict: Verdict.Pass, AssumedInputs.Count: > 0 });
+        string[] open = [.. sheet.OpenLinks.Select(link => link.Link).Distinct()];
         if (failed + passed == 0)
-            return open == 0 ? "NOTHING CHECKED" : $"NOTHING CHECKED: {open} not checked";
+            return notDone == 0 ? "NOTHING CHECKED" : $"NOTHING CHECKED: {notDone} not checked";
         var parts = new List<string>();
         if (failed > 0)
             parts.Add(failed == 1 ? "1 check fails" : $"{failed} checks fail");
+        if (open.Length > 0)
+            parts.Add($"{sheet.OpenLinks.Count()} links carry load unchecked ({string.Join(", ", open)})");
         if (passed > 0)
             parts.Add((passed == 1 ? "1 passes" : $"{passed} pass") + (assumed > 0 ? $" ({assumed} with assumed inputs)" : ""));
-        if (open > 0)
-            parts.Add($"{open} not checked");
-        string word = failed > 0 ? "FAIL" : open > 0 ? "PASS, BUT NOT COMPLETE" : assumed > 0 ? "PASS, WITH ASSUMED INPUTS" : "PASS";
+        if (notDone > 0)
+            parts.Add($"{notDone} not checked");
+        string word = failed > 0 ? "FAIL" : open.Length > 0 ? "OPEN" : notDone > 0 ? "PASS, BUT NOT COMPLETE" : assumed > 0 ? "PASS, WITH ASSUMED INPUTS" : "PASS";
         return $"{word}: {string.Join(", ", parts)}";
+    }
+
+    private static void AppendLoadPath(StringBuilder text, CheckSheet sheet)
+    {
+        LinkState[] order = [LinkState.Fails, LinkState.Open, LinkState.Holds];
+        AppendSection(text, "Load path, from the sheet to the ground", order.SelectMany(state => sheet.LoadPath.Where(link => link.State == state)).Select(link => new[]
+        {
+            link.State switch { LinkState.Fails => "FAILS", LinkState.Open => "OPEN", _ => "holds" }, link.Link, link.What,
+            link.Worst is { } worst ? CheckNumber.Utilization(worst) : "", link.Reason,
+        }), new(6), new(13), new(40), new(5, Right: true), new(0));
     }
 
     private static void AppendResults(StringBuilder text, CheckSheet sheet, DisplayUnits units)
@@ -58,13 +72,14 @@ internal static class CheckSheetText
     {
         Check[] done = [.. sheet.Checks.Where(check => check.Verdict != Verdict.NotChecked)];
         HashSet<Check> governing = new(sheet.GoverningByFamily, ReferenceEqualityComparer.Instance);
-        AppendTable("Governing check of each family", governing.Contains);
+        AppendTable("Governing check of each family", check => governing.Contains(check) && check.Nature != Nature.Range);
+        AppendTable("Whether the methods may be used", check => check.Nature == Nature.Range && (governing.Contains(check) || check.Verdict == Verdict.Fail));
         if (allChecks)
         {
             AppendTable("Other checks", check => !governing.Contains(check));
             return;
         }
-        AppendTable("Other checks that fail", check => check.Verdict == Verdict.Fail && !governing.Contains(check));
+        AppendTable("Other checks that fail", check => check.Verdict == Verdict.Fail && check.Nature != Nature.Range && !governing.Contains(check));
         string[][] counts =
         [
             .. done.Where(check => check.Verdict == Verdict.Pass && !governing.Contains(check))

@@ -5,65 +5,66 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what one situation does, and whether it is enough, into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class SituationSheet(StatueModel model, Criteria criteria, ModalResponse modes, Response response, SheetLists lists)
+internal sealed class SituationSheet(StatueModel model, Criteria criteria, ModalResponse modes, SituationDemands demands, SheetWriter lists)
 {
-    internal const double DefaultBarStressFraction = 1 / 1.5;
-
     /// <summary>Deflection over length of a cantilever above which the linear result is more than 5 % off.</summary>
     private const double SmallDeflectionLimit = 0.24;
 
-    internal static readonly Assumption AllowableStress = new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
-
-    private readonly string name = response.Situation.Name;
-    private readonly WindAction? wind = response.Situation.Wind?.Action as WindAction;
-
-    /// <summary>What was assumed of the inputs of the situation.</summary>
-    private readonly List<Assumption> assumedInputs = [];
+    private readonly Response response = demands.Response;
+    private readonly string name = demands.Situation.Name;
+    private readonly WindAction? wind = demands.Situation.Wind?.Action as WindAction;
 
     /// <summary>Adds the lines; every check says which assumed inputs of the situation it rests on.</summary>
     public void Add()
     {
         int firstCheck = lists.Checks.Count;
-        lists.Heat = response.Heat;
+        lists.Situation = name;
         lists.Assumptions.AddRange(response.Situation.Factors);
-        if (response.Situation.Ice is { } ice)
-            assumedInputs.AddRange(ice.Assumptions());
+        LocalWind? local = LocalWind.Of(model, response.Situation);
         AddReactions();
         AddMovements();
-        if (wind is not null)
-            AddWindInputs(wind);
         if (model.BarCount > 0)
         {
             AddBars();
-            new FixingSheet(model, criteria, response, lists).Add();
+            new BarSheet(model, criteria, demands, local, lists).Add();
             HeatSheet.Add(model, criteria, response.Situation, lists);
         }
         AddLattice();
-        DampingModel damping = ShockSheet.DampingOf(criteria);
-        ShockResponse? shock = response.Situation.HasShock ? ShockResponse.Of(model, response.Situation, damping) : null;
-        EarthquakeResponse? earthquake = response.Situation.Earthquake?.Action is EarthquakeAction action ? EarthquakeResponse.Of(model, action) : null;
-        double factor = Math.Abs(response.Situation.Earthquake?.Factor ?? 0);
-        AddTowerAndBase(shock is not null ? new ShockDemands(response, shock, damping) : earthquake is not null ? new EarthquakeDemands(response, earthquake, factor) : new SteadyDemands(response));
-        lists.Assume(assumedInputs, firstCheck);
-        if (shock is not null)
+        if (response.Situation.LimitState == LimitState.Strength)
+            new MemberSheet(model, criteria, demands, lists).Add();
+        AddStability();
+        new BaseSheet(model, criteria, demands, lists).Add();
+        if (demands.Shock is { } shock)
             new ShockSheet(criteria, shock, lists).Add();
         if (wind is not null)
-            new WindSheet(model, criteria, modes, response, wind, lists).Add();
-        if (earthquake is not null)
-            new EarthquakeSheet(model, criteria, response, earthquake, factor, lists).Add();
+            new WindSheet(model, criteria, modes, response, wind, local, lists).Add();
+        if (demands.Earthquake is { } earthquake)
+            new EarthquakeSheet(model, criteria, response, earthquake, demands.EarthquakeFactor, lists).Add();
+        // After all writers, so that none is left out; what a check does not rest on it does not name.
+        lists.Assume(Inputs(), firstCheck);
+        lists.Situation = "";
     }
 
-    /// <summary>Members of tower and limbs, cores and base: with the forces of a shock or an earthquake, if there is one.</summary>
-    private void AddTowerAndBase(PartDemands demands)
+    /// <summary>What was assumed of the inputs of the situation.</summary>
+    private IEnumerable<Assumption> Inputs()
     {
-        int firstCheck = lists.Checks.Count;
-        if (response.Situation.LimitState == LimitState.Strength)
-            new MemberSheet(model, criteria, response, demands, lists).Add();
-        lists.Assume(demands.Assumptions, firstCheck);
-        AddStability();
-        firstCheck = lists.Checks.Count;
-        new BaseSheet(model, criteria, response, demands, lists).Add();
-        lists.Assume(demands.Assumptions, firstCheck);
+        foreach (Assumption ice in response.Situation.Ice?.Assumptions() ?? [])
+            yield return ice;
+        if (demands.Shock is { } shock)
+        {
+            foreach (Assumption assumption in ShockSheet.DampingOf(criteria).Assumptions.Concat(shock.Assumptions))
+                yield return assumption;
+        }
+        foreach (Assumption assumption in demands.Earthquake?.Assumptions ?? [])
+            yield return assumption;
+        if (demands.Earthquake is not null)
+            yield return new Assumption("peaks of an earthquake in tubes, limbs and base", "axial force, shear, bending and torsion at one time, added to what else acts", Source.Assumed("earthquake"));
+        if (wind is null)
+            yield break;
+        lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));
+        lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
+        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient).Concat(BareTowerNotes.Assumptions(model, wind)))
+            yield return assumption;
     }
 
     private void AddReactions()
@@ -95,73 +96,17 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         }
     }
 
-    private void AddWindInputs(WindAction wind)
-    {
-        double top = model.GreatestHeightAboveGround;
-        assumedInputs.AddRange(wind.Assumptions(model.AllBandsHaveCoefficient));
-        lists.Warnings.AddRange(wind.Profile.RangeWarnings(top));
-        assumedInputs.AddRange(BareTowerNotes.Assumptions(model, wind));
-        lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
-    }
-
     private void AddBars()
     {
         if (response.MostDeflectedBar is { } most)
         {
-            Add(name, "greatest bar deflection", most.Deflection.Meters, Dimension.SmallLength, $"{most.Where}, {Assumed(most.DeflectionAssumption)}, {Towards(most.DeflectionHeading)}");
+            Add(name, "greatest bar deflection", most.Deflection.Meters, Dimension.SmallLength, $"{most.Where}, {most.DeflectionAssumption.InWords()}, {Towards(most.DeflectionHeading)}");
             double relative = most.Deflection.Meters / most.Length.Meters;
             if (relative > SmallDeflectionLimit)
                 lists.Warnings.Add(Invariant($"{name}: {most.Where} deflects by {100 * relative:0} % of its length; above {100 * SmallDeflectionLimit:0} % small-deflection results are more than 5 % off (Mattiasson 1981, Int. J. Num. Meth. Eng. 17)."));
         }
         if (response.WorstBar is { } worst)
-            Add(name, "greatest bar stress", worst.Stress.Pascals, Dimension.Stress, $"{worst.Where}, {Assumed(worst.StressAssumption)}, {Towards(worst.StressHeading)}");
-        if (response.Situation.LimitState != LimitState.Strength)
-            return;
-        double fraction = criteria.BarStressFraction ?? DefaultBarStressFraction;
-        if (criteria.BarStressFraction is null)
-            lists.Assumptions.Add(AllowableStress);
-        int firstBar = 0;
-        foreach ((RingElement ring, _) in model.Rings)
-        {
-            BarResult bar = response.BarEnvelope.ResultOf(response.BarEnvelope.WorstOfRing(firstBar, ring.Bars.Length));
-            Check check = BarChecks.Bending(bar, name, fraction);
-            lists.Checks.Add(criteria.BarStressFraction is null ? check.Assuming(AllowableStress.Short) : check);
-            AddBarByCode(bar);
-            if (response.BarEnvelope.FirstThatCannotStand(firstBar, ring.Bars.Length) is { } pinned)
-                lists.Checks.Add(Check.NotChecked(new CheckSubject("bars.limp", "standoff under limp skin", pinned.Where, name), "a pin at the tower end leaves the bar unable to stand alone; only the rigid ring was looked at", Source.Assumed("standoffs")));
-            firstBar += ring.Bars.Length;
-        }
-    }
-
-    /// <summary>First yield with torsion and shear, buckling as a strut, and the stress of the bent bar, by the code of the criteria.</summary>
-    private void AddBarByCode(BarResult bar)
-    {
-        int firstCheck = lists.Checks.Count;
-        LoadedBar loaded = LoadedBar.Of(bar, name);
-        BarDesign design = BarDesign.For(loaded.Material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? DefaultBarStressFraction };
-        lists.Checks.Add(BarSectionChecks.FirstYield(loaded, design));
-        lists.Checks.Add(BarBucklingChecks.Strut(loaded, design));
-        lists.Checks.Add(BarBucklingChecks.SecondOrder(loaded, design));
-        lists.Assume(AssumptionsOf(design, loaded.Material), firstCheck);
-    }
-
-    /// <summary>What the rules for standoffs take that nobody gave.</summary>
-    private IEnumerable<Assumption> AssumptionsOf(BarDesign design, Material material)
-    {
-        yield return new Assumption("standoffs before loading", "straight, but for the imperfection of their buckling curve", Source.Assumed("bars"));
-        if (design.Code == DesignCode.En1993)
-        {
-            Source source = design.Metal == MetalKind.StainlessSteel ? new Source("EN 1993-1-4:2006", "5.1 (2), from memory") : Source.En1993_1_1("6.1 (1), recommended values");
-            yield return new Assumption($"partial factors of standoffs of {material.Name}", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}"), source);
-            yield break;
-        }
-        if (design.Code != DesignCode.AllowableStress)
-            yield break;
-        if (criteria.BarCode != DesignCode.AllowableStress)
-            yield return new Assumption($"rules for standoffs of {material.Name}", "allowable stress, as the code of the criteria does not cover the metal", Source.Assumed("bars"));
-        if (criteria.BarStressFraction is null)
-            yield return AllowableStress;
-        yield return new Assumption($"safety of standoffs of {material.Name} against elastic buckling", Invariant($"{design.BucklingSafety:0.###}"), Source.CommonPractice);
+            Add(name, "greatest bar stress", worst.Stress.Pascals, Dimension.Stress, $"{worst.Where}, {worst.StressAssumption.InWords()}, {Towards(worst.StressHeading)}");
     }
 
     private void AddLattice()
@@ -187,11 +132,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             lists.Warnings.Add($"{name}: the statue does not stand: {stability.Instability}");
         }
         if (response.Situation.LimitState == LimitState.Strength)
-            lists.Checks.Add(StabilityChecks.SecondOrder(stability, criteria.LeastBucklingFactor, name));
+            lists.Checks.AddRange([StabilityChecks.Buckling(stability, name), StabilityChecks.SecondOrder(stability, criteria.LeastBucklingFactor, name)]);
     }
-
-    private static string Assumed(SkinAssumption assumption) =>
-        assumption == SkinAssumption.RigidRing ? "band as a rigid ring" : "limp skin";
 
     private static string Towards(LoadCase loadCase) => Towards(loadCase.Heading);
 

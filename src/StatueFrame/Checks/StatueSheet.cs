@@ -10,7 +10,7 @@ internal sealed class StatueSheet
 {
     private readonly StatueModel model;
     private readonly Criteria criteria;
-    private readonly SheetLists lists = new();
+    private readonly SheetWriter lists = new();
 
     private StatueSheet(StatueModel model, Criteria criteria)
     {
@@ -41,17 +41,20 @@ internal sealed class StatueSheet
         sheet.AddMasses();
         sheet.AddRest();
         ModalResponse modes = sheet.AddModes();
+        StatueModel[] models = TiedBands.Of(model);
         var responses = new List<Response>(situations.Length);
         foreach (Situation situation in situations)
         {
-            responses.Add(model.Respond(situation));
-            new SituationSheet(model, criteria, modes, responses[^1], sheet.lists).Add();
+            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria));
+            responses.Add(demands.Response);
+            new SituationSheet(model, criteria, modes, demands, sheet.lists).Add();
         }
         SkinSheet.AddAtRest(model, criteria, sheet.lists);
         if (model.Statue.Corrosion is { } corrosion)
             new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
         FatigueSheet.Add(model, criteria, responses, sheet.lists);
         sheet.AddModelAssumptions();
+        sheet.AddEndOfLife(situations);
         sheet.AddNotChecked();
         return new CheckSheet
         {
@@ -61,6 +64,7 @@ internal sealed class StatueSheet
             Checks = sheet.lists.Checks.ToValueList(),
             Assumptions = sheet.lists.Assumptions.ToValueList(),
             Warnings = sheet.lists.Warnings.ToValueList(),
+            LoadPath = LoadPath.Of(model, criteria, sheet.lists.Checks),
         };
     }
 
@@ -117,30 +121,60 @@ internal sealed class StatueSheet
         lists.Assumptions.Add(new Assumption("levels", "rigid in plan", Source.Assumed("model")));
         if (model.LatticeSegments.Any())
             lists.Assumptions.Add(new Assumption("horizontals of a lattice at its levels", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
+        if (criteria.Annex is { } annex)
+            lists.Assumptions.Add(annex.AsAssumption());
+        if (statue.HoldDown is { } holdDown && holdDown.Friction == HoldDown.DefaultFriction)
+            lists.Assumptions.Add(new Assumption("friction under the base plates", Invariant($"{holdDown.Friction}"), new Source("EN 1993-1-8:2005", "6.2.2 (6)")));
+        foreach (BodyModel body in model.Bodies.Where(b => b.Skin is { FoldFactor: 1 } && b.Skin.Stations.All(s => s.FoldFactor is null)))
+            lists.Assumptions.Add(new Assumption($"folds of the skin of {body.Name}", "none: fold factor 1", Source.Assumed("skin")));
         foreach (BodyModel body in model.Bodies)
         {
             if (body.Tower.Base.IsFixed)
                 lists.Assumptions.Add(new Assumption($"base of {body.Name}", "held rigidly", Source.Assumed("tower")));
-            if (body.Bands.Length > 1 && !body.HasSeams)
-                lists.Assumptions.Add(new Assumption($"bands of {body.Name}", "not tied to each other", Source.Assumed("skin")));
+            if (TiedBands.IsOpen(body))
+                lists.Assumptions.Add(new Assumption($"bands of {body.Name}", "joints of the skin are not described: both apart and tied by the sheet, and the worse counts; modes and sway are of bands apart", Source.Assumed("skin")));
+            else if (body.Bands.Length > 1 && !body.HasSeams)
+                lists.Assumptions.Add(new Assumption($"bands of {body.Name}", "not tied to each other at their joints", Source.Assumed("skin")));
             foreach (SegmentModel segment in body.Segments.Where(s => s.IsTensionOnly))
                 lists.Assumptions.Add(new Assumption($"tension-only braces of {segment.Name} in modes and buckling", "one diagonal of each pair acts, half from each", Source.Assumed("tower")));
         }
         foreach (StandoffRing ring in statue.Standoffs.Concat(statue.Limbs.SelectMany(l => l.Standoffs)))
             lists.Assumptions.AddRange(ring.Assumptions());
         if (model.BarCount > 0)
-            lists.Assumptions.Add(new Assumption("skin between bars", "each bar is looked at both as part of a rigid ring and alone under its own strip of limp skin; the worse counts", Source.Assumed("standoffs")));
+            lists.Assumptions.Add(new Assumption("skin between bars", "each bar is looked at as part of a rigid ring, alone under its own strip of limp skin, and, where its saddle slides, under 5/3 of that strip; the worst counts", Source.Assumed("standoffs")));
     }
 
+    /// <summary>The statue as it is when its design life ends: its worst check of strength.</summary>
+    private void AddEndOfLife(ReadOnlySpan<Situation> situations)
+    {
+        if (model.Statue.Corrosion is null || (criteria.DesignLife ?? criteria.Durability?.DesignLife.Years365) is not { } years)
+            return;
+        CheckEntry entry = Catalogue.Find("life.end")!;
+        try
+        {
+            Statue corroded = model.Statue.Corroded(UnitsNet.Duration.FromYears365(years)) with { Corrosion = null };
+            CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations);
+            Check? worst = then.Checks.Where(check => check.Utilization is not null && Catalogue.NatureOf(check.Id) == Nature.Strength).MinBy(check => check, CheckOrder.WorstFirst);
+            if (worst is null)
+                return;
+            CheckSubject subject = entry.Subject(Invariant($"after {years:0.#} years: {worst.Id}, {worst.Where}").TrimEnd(',', ' '), worst.Situation);
+            lists.Checks.Add(Check.Of(subject, Dimension.Number, worst.Source, w => (w.Given("u", worst.Utilization!.Value, Dimension.Number, "utilization of the corroded statue's worst check"), 1)));
+        }
+        catch (InvalidStatueException e)
+        {
+            lists.Checks.Add(Check.Of(entry.Subject(Invariant($"after {years:0.#} years: {e.Problems[0]}")), Dimension.Number, Source.Assumed("checks"), _ => (1, 0)));
+        }
+    }
+
+    /// <summary>Entries that the statue needs and that no line of the sheet is about, each with what it lacks.</summary>
     private void AddNotChecked()
     {
-        foreach ((string id, string title, string reason) in StatueNotChecked.Items(model, lists.Checks))
-            lists.Checks.Add(Check.NotChecked(new CheckSubject(id, title), reason, Source.Assumed("checks")));
+        var ids = lists.Checks.Select(check => check.Id).ToHashSet();
+        foreach (CheckEntry entry in Catalogue.Entries.Where(entry => !ids.Contains(entry.Id) && StatueNotChecked.Needs(model, criteria, entry, lists.Checks)))
+            lists.Checks.Add(entry.NotChecked(entry.Needs));
         foreach (SwayLimit limit in criteria.Sway.Where(limit => lists.Checks.All(c => c.Id != "sway.limit" || c.Where != limit.Point)))
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("sway.limit", "sway at a named point", limit.Point), "no service situation was given", limit.Source));
+            lists.Checks.Add(Catalogue.Find("sway.limit")!.NotChecked("no service situation was given", limit.Point));
         foreach (Platform platform in criteria.Platforms.Where(platform => lists.Checks.All(c => c.Id != "comfort.sway" || c.Where != platform.Point)))
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("comfort.sway", "comfort of people on a platform", platform.Point), $"there is no situation \"{platform.Situation}\" with wind", Source.User));
-        if (criteria.Sway.Count == 0)
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("sway.limit", "sway at a named point"), "no sway limit was given", Source.User));
+            lists.Checks.Add(Catalogue.Find("comfort.sway")!.NotChecked($"there is no situation \"{platform.Situation}\" with wind", platform.Point));
     }
 }

@@ -1,5 +1,4 @@
 using StatueFrame.Analysis;
-using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Checks;
@@ -9,14 +8,10 @@ namespace StatueFrame.Checks;
 /// enough, what happens across the wind, how people feel it, and what the skin feels.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalResponse modes, Response response, WindAction wind, SheetLists lists)
+internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalResponse modes, Response response, WindAction wind, LocalWind? local, SheetWriter lists)
 {
     /// <summary>Modes that wind can excite are looked for among at least this many.</summary>
     private const int ModesForVortices = 20;
-
-    private static readonly Assumption acrossLimb = new("wind on the skin of limbs", "in full across the limb's axis, from all round", Source.CommonPractice);
-
-    private static readonly ValueList<Angle> aroundLimb = Headings.Evenly(72);
 
     private readonly string name = response.Situation.Name;
 
@@ -88,47 +83,27 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         }
     }
 
-    /// <summary>The greatest local pressure and suction on the skins, and what their bars feel of them; the situation's factor is in both.</summary>
+    /// <summary>The greatest local pressure and suction on the skins, and what the sheets feel of them; the situation's factor is in both.</summary>
     private void AddLocalPressure()
     {
         foreach (BodyModel body in model.Bodies.Where(b => b.Bands.Length > 0))
-            AddLocalPressure(body);
+            AddLocalPressure(body, local!);
     }
 
-    private void AddLocalPressure(BodyModel body)
+    private void AddLocalPressure(BodyModel body, LocalWind local)
     {
-        double factor = response.Situation.Wind!.Factor, length = body.Bands[^1].Top - body.Bands[0].Bottom;
-        bool isTrunk = body == model.Bodies[0];
-        var local = new CladdingWind { Profile = wind.Profile };
-        CladdingPressure[] found = Array.ConvertAll(body.Bands, band =>
-            local.OnStrip(band, 0, 1, Math.Max(0, model.Statue.BaseAboveGround.Meters + Highest(body, band)), length, isTrunk ? wind.Headings : aroundLimb));
-        int[] bands = [.. Enumerable.Range(0, found.Length)];
-        int inward = bands.FirstGreatest(i => found[i].Inward.Pascals), suction = bands.FirstGreatest(i => found[i].Suction.Pascals);
-        string skin = isTrunk ? "the skin" : $"the skin of {body.Name}";
-        AddPressure($"greatest local pressure on {skin}", factor * found[inward].Inward.Pascals, found[inward].InwardHeading, inward);
-        AddPressure($"greatest local suction on {skin}", factor * found[suction].Suction.Pascals, found[suction].SuctionHeading, suction);
-        Assumption[] across = isTrunk ? [] : [acrossLimb];
-        lists.Assumptions.AddRange([.. found.SelectMany(pressure => pressure.Assumptions), .. across]);
-        int widest = bands.FirstGreatest(i => body.Bands[i].MidOutline.Perimeter), narrowest = bands.FirstGreatest(i => -body.Bands[i].MidOutline.Perimeter);
-        lists.Warnings.AddRange([.. found[widest].Warnings, .. found[narrowest].Warnings]);
-        if (response.Situation.LimitState != LimitState.Strength)
-            return;
-        new SkinSheet(criteria, lists, name).AddBands(body, [.. found.Select(p => (factor * Math.Max(0, p.Inward.Pascals), factor * Math.Max(0, p.Suction.Pascals), (ValueList<Assumption>)[.. p.Assumptions, .. across]))]);
-        foreach (RingElement ring in body.Rings)
-        {
-            CladdingPressure pressure = found[ring.Band];
-            lists.Checks.Add(BarChecks.LocalPressure(ring, body.Bands[ring.Band], factor * Math.Max(pressure.Inward.Pascals, pressure.Suction.Pascals), name, criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction));
-            Assumption[] allowable = criteria.BarStressFraction is null ? [SituationSheet.AllowableStress] : [];
-            lists.Assume([.. pressure.Assumptions, .. across, .. allowable], lists.Checks.Count - 1);
-        }
+        int[] bands = [.. Enumerable.Range(0, model.BandCount).Where(i => model.BandAt(i).Body == body)];
+        int inward = bands.FirstGreatest(local.Inward), suction = bands.FirstGreatest(local.Suction);
+        string skin = local.IsTrunk(body) ? "the skin" : $"the skin of {body.Name}";
+        AddPressure($"greatest local pressure on {skin}", local.Inward(inward), local.InwardHeading(inward), inward);
+        AddPressure($"greatest local suction on {skin}", local.Suction(suction), local.SuctionHeading(suction), suction);
+        lists.Assumptions.AddRange(bands.SelectMany(local.Assumptions));
+        double Perimeter(int i) => body.Bands[model.BandAt(i).Band].MidOutline.Perimeter;
+        lists.Warnings.AddRange([.. local.Warnings(bands.FirstGreatest(Perimeter)), .. local.Warnings(bands.FirstGreatest(i => -Perimeter(i)))]);
+        if (response.Situation.LimitState == LimitState.Strength)
+            new SkinSheet(criteria, lists, name).AddBands(body, bands, local, response.Heat);
 
         void AddPressure(string line, double pressure, Angle heading, int band) =>
-            lists.Results.Add(new ResultLine(name, line, pressure, Dimension.Pressure, isTrunk ? $"{body.BandName(band)}, {Headings.Describe(heading)}" : body.BandName(band)));
+            lists.Results.Add(new ResultLine(name, line, pressure, Dimension.Pressure, local.IsTrunk(body) ? $"{body.BandName(model.BandAt(band).Band)}, {Headings.Describe(heading)}" : body.BandName(model.BandAt(band).Band)));
     }
-
-    /// <summary>Elevation of a band's highest point, m; of its upper edge on the trunk.</summary>
-    private static double Highest(BodyModel body, SkinBand band) => Math.Max(Highest(body, band.BottomOutline, band.Bottom), Highest(body, band.TopOutline, band.Top));
-
-    private static double Highest(BodyModel body, PlanCurve outline, double z) =>
-        Enumerable.Range(0, outline.X.Length).Max(i => body.Axes.ToGlobal(new Vector3D(outline.X[i], outline.Y[i], z)).Z);
 }

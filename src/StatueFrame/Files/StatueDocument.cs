@@ -31,7 +31,7 @@ public sealed record StatueDocument
         return v.Problems;
     }
 
-    /// <summary>Analyzes and checks the statue; see <see cref="Statue.Check"/>.</summary>
+    /// <summary>Analyzes and checks the statue; see <see cref="StatueChecks.Check(Statue, Criteria, ReadOnlySpan{Situation})"/>.</summary>
     /// <exception cref="InvalidStatueException">The description has problems, all of which are listed; or there is no situation.</exception>
     public CheckSheet Check() => Statue.Check(Criteria, Situations.AsSpan());
 }

@@ -165,8 +165,13 @@ internal sealed class PlanCurve
         }
     }
 
+    /// <summary>The distance of a point from the curve, m.</summary>
+    public double DistanceTo(double px, double py) => Nearest(px, py).Distance;
+
     /// <summary>The perimeter position, in metres anticlockwise from vertex 0, of the point of the curve nearest to (px, py).</summary>
-    public double NearestPosition(double px, double py)
+    public double NearestPosition(double px, double py) => Nearest(px, py).Position;
+
+    private (double Position, double Distance) Nearest(double px, double py)
     {
         double nearest = double.PositiveInfinity, position = 0, start = 0;
         for (int i = 0; i < x.Length; i++)
@@ -181,7 +186,7 @@ internal sealed class PlanCurve
                 (nearest, position) = (distance, start + t * length);
             start += length;
         }
-        return position < Perimeter ? position : 0;
+        return (position < Perimeter ? position : 0, Math.Sqrt(nearest));
     }
 
     /// <summary>Perimeter positions of the vertices as fractions of the perimeter: from 0 for vertex 0, ascending, below 1.</summary>

@@ -19,6 +19,7 @@ public static class Aluminum
     private static Material Sheet(string alloy, double proof, double ultimate) => new()
     {
         Name = $"aluminum {alloy}",
+        Family = MetalFamily.Aluminum,
         YoungsModulus = 70.Gigapascals,
         ShearModulus = 27.Gigapascals,
         Density = 2700.KilogramsPerCubicMeter,

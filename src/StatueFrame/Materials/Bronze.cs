@@ -8,6 +8,7 @@ public static class Bronze
     public static Material TinCuSn8R450 { get; } = new()
     {
         Name = "bronze CuSn8 (R450)",
+        Family = MetalFamily.Bronze,
         YoungsModulus = 115.Gigapascals,
         ShearModulus = Material.ShearModulusOf(115.Gigapascals, 0.34),
         Density = 8800.KilogramsPerCubicMeter,
@@ -21,6 +22,7 @@ public static class Bronze
     public static Material GunmetalCuSn5Zn5Pb5 { get; } = new()
     {
         Name = "gunmetal CuSn5Zn5Pb5-C, sand cast",
+        Family = MetalFamily.Bronze,
         YoungsModulus = 85.Gigapascals,
         ShearModulus = Material.ShearModulusOf(85.Gigapascals, 0.34),
         Density = 8700.KilogramsPerCubicMeter,
@@ -35,6 +37,7 @@ public static class Bronze
     public static Material SiliconC65500 { get; } = new()
     {
         Name = "silicon bronze C65500, annealed",
+        Family = MetalFamily.Bronze,
         YoungsModulus = 15_000.KilopoundsForcePerSquareInch,
         ShearModulus = 5_600.KilopoundsForcePerSquareInch,
         Density = 8530.KilogramsPerCubicMeter,

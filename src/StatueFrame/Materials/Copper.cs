@@ -36,6 +36,7 @@ public static class Copper
     private static Material Sheet(string name, Pressure proof, Pressure ultimate, Source source) => new()
     {
         Name = name,
+        Family = MetalFamily.Copper,
         YoungsModulus = 17_000.KilopoundsForcePerSquareInch,
         ShearModulus = Material.ShearModulusOf(17_000.KilopoundsForcePerSquareInch, 0.34),
         Density = 8930.KilogramsPerCubicMeter,

@@ -30,7 +30,13 @@ public sealed record Material
     /// <summary>Coefficient of linear thermal expansion α.</summary>
     public required CoefficientOfThermalExpansion ThermalExpansion { get; init; }
 
-    /// <summary>What it is for weather and for other metals; null lets its name tell, see <see cref="MetalFamilies.Of"/>.</summary>
+    /// <summary>The strengths above a thickness; null when they are the same for all.</summary>
+    public StrengthStep? Thicker { get; init; }
+
+    /// <summary>
+    /// What it is for rules, weather and other metals. Null is a metal that no code covers: it is checked by allowable stress,
+    /// and how it corrodes is not known. The name decides nothing.
+    /// </summary>
     public MetalFamily? Family { get; init; }
 
     /// <summary>Poisson's ratio ν, as it follows from E and G of an isotropic metal: E/(2G) − 1.</summary>
@@ -58,6 +64,11 @@ public sealed record Material
             ? youngsModulus / (2 * (1 + poissonRatio))
             : throw new ArgumentOutOfRangeException(nameof(poissonRatio), poissonRatio, "Poisson's ratio must be from 0 to 0.5.");
 
+    /// <summary>The metal with its strengths in a product of a thickness, m.</summary>
+    internal Material For(double thickness) => Thicker is { } step && thickness > step.Above.Meters * (1 + 1e-9)
+        ? this with { YieldStrength = step.YieldStrength, UltimateStrength = step.UltimateStrength, Thicker = null }
+        : this;
+
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 
@@ -71,6 +82,7 @@ public sealed record Material
         if (strong && UltimateStrength < YieldStrength)
             v.Add(nameof(UltimateStrength), $"is below the yield strength ({QuantityText.Of(UltimateStrength)} < {QuantityText.Of(YieldStrength)})", "Were the two swapped?");
         v.Required(Source);
+        Thicker?.Validate(v.At(nameof(Thicker)));
         if (Family is { } family)
             v.Defined(family, nameof(Family));
         double ratio = YoungsModulus.Pascals / ShearModulus.Pascals;

@@ -14,6 +14,7 @@ public static class StainlessSteel
     public static Material Grade316L { get; } = new()
     {
         Name = "stainless steel 316L (1.4404)",
+        Family = MetalFamily.StainlessSteel,
         YoungsModulus = 200.Gigapascals,
         ShearModulus = 76.9.Gigapascals,
         Density = 8000.KilogramsPerCubicMeter,
@@ -27,6 +28,7 @@ public static class StainlessSteel
     public static Material Duplex2205 { get; } = new()
     {
         Name = "stainless steel duplex 2205 (1.4462)",
+        Family = MetalFamily.StainlessSteel,
         YoungsModulus = 200.Gigapascals,
         ShearModulus = 76.9.Gigapascals,
         Density = 7800.KilogramsPerCubicMeter,

@@ -11,6 +11,7 @@ public static class WroughtIron
     public static Material Puddled { get; } = new()
     {
         Name = "puddled wrought iron",
+        Family = MetalFamily.WroughtIron,
         YoungsModulus = 190.Gigapascals,
         ShearModulus = Material.ShearModulusOf(190.Gigapascals, 0.28),
         Density = 7700.KilogramsPerCubicMeter,

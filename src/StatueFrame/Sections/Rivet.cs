@@ -33,7 +33,7 @@ public sealed record Rivet
         UltimateStrength = material.UltimateStrength,
         YieldStrength = material.YieldStrength,
         Source = material.Source,
-        Family = MetalFamilies.Of(material),
+        Family = material.Family,
     };
 
     internal double d_0 => Hole.Meters;

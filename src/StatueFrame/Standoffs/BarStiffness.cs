@@ -31,7 +31,12 @@ internal sealed class BarStiffness
     private readonly double[]? slip;
 
     /// <summary>One plane of bending: the stiffness by deflection and rotation of the skin end, and what a unit force moves a cantilever's tip.</summary>
-    private readonly record struct Bending(double Shear, double Mixed, double Moment, double TipDeflection, double TipRotation);
+    private readonly record struct Bending(double Shear, double Mixed, double Moment, double TipDeflection, double TipRotation, double SaddleDeflection)
+    {
+        public bool StandsOnTower => double.IsFinite(TipDeflection);
+
+        public bool Swings => double.IsInfinity(TipDeflection) && double.IsInfinity(SaddleDeflection);
+    }
 
     /// <summary>Makes the stiffness of a bar.</summary>
     /// <param name="section">The flat.</param>
@@ -110,49 +115,33 @@ internal sealed class BarStiffness
 
     /// <summary>
     /// The bar alone, as a cantilever from its tower end under a force at its free skin end: the help that remains where
-    /// the skin is limp. The saddle, its spring and its slide play no part.
+    /// the skin is limp. The saddle, its spring and its slide play no part, unless a hinge at the tower end leaves the
+    /// moment to the saddle: it is then the same, at the other end.
     /// </summary>
     /// <param name="force">The force at the skin end in bar axes, N.</param>
     /// <param name="forces">The forces on the bar at its two ends (12 values).</param>
     /// <param name="deflection">The motion of the skin end, tower end held (6 values).</param>
-    /// <returns>False, with all values zero, when a hinge at the tower end lets the bar swing under this force.</returns>
+    /// <returns>False, with all values zero, when hinges at both ends let the bar swing under this force.</returns>
     public bool Cantilever(Vector3D force, Span<double> forces, Span<double> deflection)
     {
         forces.Clear();
         deflection.Clear();
         double least = NegligibleForce * force.Length;
         bool bendsWeak = Math.Abs(force.Y) > least, bendsStrong = Math.Abs(force.Z) > least;
-        if ((bendsWeak && double.IsInfinity(weak.TipDeflection)) || (bendsStrong && double.IsInfinity(strong.TipDeflection)))
+        if ((bendsWeak && weak.Swings) || (bendsStrong && strong.Swings))
             return false;
         (forces[6], deflection[0]) = (force.X, force.X / axial);
-        if (bendsWeak)
+        if (bendsWeak && weak.StandsOnTower)
             (forces[7], deflection[1], deflection[5]) = (force.Y, force.Y * weak.TipDeflection, force.Y * weak.TipRotation);
-        if (bendsStrong)
+        else if (bendsWeak)
+            (forces[7], forces[11], deflection[1]) = (force.Y, -force.Y * L, force.Y * weak.SaddleDeflection);
+        if (bendsStrong && strong.StandsOnTower)
             (forces[8], deflection[2], deflection[4]) = (force.Z, force.Z * strong.TipDeflection, -force.Z * strong.TipRotation);
+        else if (bendsStrong)
+            (forces[8], forces[10], deflection[2]) = (force.Z, force.Z * L, force.Z * strong.SaddleDeflection);
         Balance(forces);
         return true;
     }
-
-    /// <summary>
-    /// The stresses that end forces (12 values, bar axes) make. Normal stress at an end is
-    /// |N|/A + |M_weak|/W_weak + |M_strong|/W_strong, reached at one corner.
-    /// </summary>
-    public BarStress Stress(ReadOnlySpan<double> forces) => new(
-        Normal(forces[..6]), Normal(forces[6..]), Math.Abs(forces[9]) / section.TorsionW,
-        1.5 * Math.Sqrt(forces[7] * forces[7] + forces[8] * forces[8]) / section.A);
-
-    /// <summary>The greater normal stress of the two ends alone.</summary>
-    public double NormalStress(ReadOnlySpan<double> forces)
-    {
-        (double b, double t) = section;
-        double perWidth = 1 / b, perThickness = 1 / t;
-        double atTower = Math.Abs(forces[5]) * perThickness + Math.Abs(forces[4]) * perWidth;
-        double atSkin = Math.Abs(forces[11]) * perThickness + Math.Abs(forces[10]) * perWidth;
-        return (Math.Abs(forces[6]) + 6 * Math.Max(atTower, atSkin)) * perWidth * perThickness;
-    }
-
-    private double Normal(ReadOnlySpan<double> end) =>
-        Math.Abs(end[0]) / section.A + Math.Abs(end[5]) / section.WeakW + Math.Abs(end[4]) / section.StrongW;
 
     /// <summary>The forces at the skin end. A rotation about z lifts the far end along +y, one about y along −z: hence the signs.</summary>
     private void SkinForces(ReadOnlySpan<double> d, Span<double> f)
@@ -175,7 +164,7 @@ internal sealed class BarStiffness
         double k11 = p1 / D, k22 = p2 / D, k12 = -c * p1 * p2 / D;
         return new Bending(
             (k11 + 2 * k12 + k22) / (L * L), (k12 + k22) / L, k22,
-            L * L * L / (3 * EI) + L / GA + L * L / k1, L * L / (2 * EI) + L / k1);
+            L * L * L / (3 * EI) + L / GA + L * L / k1, L * L / (2 * EI) + L / k1, L * L * L / (3 * EI) + L / GA + L * L / k2);
     }
 
     private (Vector3D Slide, double[] Slip) Release(Vector3D direction)

@@ -16,6 +16,15 @@ public sealed record Saddle
     /// <summary>Coefficient of friction μ, 0.001 to 1; by test. Take the least for a saddle that holds and the greatest for one that slides.</summary>
     public required double Friction { get; init; }
 
+    /// <summary>
+    /// The least coefficient of friction, 0.001 to <see cref="Friction"/>, for what friction must hold; null takes
+    /// <see cref="Friction"/> for both.
+    /// </summary>
+    public double? LeastFriction { get; init; }
+
+    /// <summary>True when a stop or a bolt head holds the skin on the bar at the end of its slide, whatever the friction.</summary>
+    public bool HasStop { get; init; }
+
     /// <summary>Faces that rub, 1 or 2.</summary>
     public int Faces { get; init; } = 1;
 
@@ -32,6 +41,8 @@ public sealed record Saddle
     {
         v.NotNegative(Clamp, Clamp.Newtons, 1e7);
         v.InRange(Friction, 1e-3, 1, "Coefficients of friction lie near 0.1 to 0.5.");
+        if (LeastFriction is { } least)
+            v.InRange(least, 1e-3, Friction, "It is at most Friction, which is the greatest for a saddle that slides.", nameof(LeastFriction));
         v.InRange(Faces, 1, 2, "A strap rubs on one face, or on both of the part in it.");
         if (Travel is { } travel)
             v.NotNegative(travel, travel.Meters, 1, nameof(Travel));

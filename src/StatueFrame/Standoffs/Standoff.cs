@@ -66,6 +66,8 @@ public sealed record Standoff
     /// </summary>
     public Duration PutIn { get; init; }
 
+    internal FlatRectangle Rectangle => new(Section.Width.Meters, Section.Thickness.Meters);
+
     internal void Validate(Validator v)
     {
         if (v.Required(Section) is not null

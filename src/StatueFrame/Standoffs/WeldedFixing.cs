@@ -21,6 +21,12 @@ public sealed record WeldedFixing : StandoffFixing
     /// <summary>True for the simplified method of EN 1993-1-8, 4.5.3.3, which does not look at the direction of the force.</summary>
     public bool Simplified { get; init; }
 
+    /// <summary>
+    /// The metal that the flat is welded to: the weaker of the two counts. Null takes that of the tower segments at the tower
+    /// end, and the flat's own at the skin end, which the sheet lists as assumed.
+    /// </summary>
+    public Material? JoinedTo { get; init; }
+
     internal double Run(double width) => WeldLength?.Meters ?? width - 2 * Throat.Meters;
 
     internal override void Validate(Validator v, double width)
@@ -28,6 +34,7 @@ public sealed record WeldedFixing : StandoffFixing
         v.Positive(Throat, Throat.Meters, 0.003, 0.03);
         v.InRange(CorrelationFactor, 0.8, 1, "See EN 1993-1-8, Table 4.1.");
         v.Positive(ElectrodeStrength, ElectrodeStrength.Pascals, 2e8, 1e9);
+        JoinedTo?.Validate(v.At(nameof(JoinedTo)));
         double least = Math.Max(0.03, 6 * Throat.Meters);
         if (!(Run(width) >= least * (1 - 1e-9)))
             v.Add(nameof(WeldLength), "is too short to carry load (EN 1993-1-8, 4.5.1 (2))", "At least 30 mm and six throats; the default takes one throat off each end.");

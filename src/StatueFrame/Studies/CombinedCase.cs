@@ -70,7 +70,7 @@ internal sealed class CombinedCase(StatueModel model, LoadCase calm, LoadCase? w
             for (int i = 0; i < forces.Length; i++)
                 forces[i] += factor * added[i];
         }
-        return bar.Bar.Stiffness.Stress(forces).Normal;
+        return BarEnds.Of(forces).NormalStress(bar.Standoff.Section.Width.Meters, bar.Standoff.Section.Thickness.Meters);
     }
 
     private static double Norm(double x, double y) => Math.Sqrt(x * x + y * y);

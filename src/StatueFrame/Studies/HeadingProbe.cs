@@ -1,4 +1,5 @@
 using StatueFrame.Analysis;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame.Studies;
 
@@ -73,15 +74,23 @@ internal sealed class HeadingProbe
         if (model.BarCount == 0)
             return;
         int all = values.Count;
+        Span<double> forces = stackalloc double[FrameElement.Size];
         values.Add(double.NaN);
         foreach ((RingElement ring, int band) in model.Rings)
         {
             (double rigid, double limp) = (double.NaN, double.NaN);
             foreach (BarModel bar in ring.Bars)
             {
-                BarState state = loadCase.StateOf(ring, bar, band);
-                rigid = Greater(rigid, state.RingStress);
-                limp = Greater(limp, state.LimpStress);
+                foreach (SkinAssumption skin in SkinBounds.All)
+                {
+                    if (!loadCase.ForcesOf(ring, bar, band, skin, forces))
+                        continue;
+                    double stress = BarEnds.Of(forces).NormalStress(bar.Standoff.Section.Width.Meters, bar.Standoff.Section.Thickness.Meters);
+                    if (skin == SkinAssumption.RigidRing)
+                        rigid = Greater(rigid, stress);
+                    else
+                        limp = Greater(limp, stress);
+                }
             }
             values.AddRange([rigid, limp]);
             values[all] = Greater(values[all], Greater(rigid, limp));

@@ -71,6 +71,16 @@ internal sealed class LatticePanel
     /// <summary>Positions of the interior nodes; local node number 2 comes first.</summary>
     public IReadOnlyList<Vector3D> Interior => interior;
 
+    /// <summary>The faces that have no diagonal in some bay, as in "face 2, bay 1".</summary>
+    public IReadOnlyList<string> FacesWithoutDiagonal =>
+        [.. from bay in Enumerable.Range(1, segment.Bays) from face in Enumerable.Range(1, bottom.Length) where !HasDiagonal(face, bay) select $"face {face}, bay {bay}"];
+
+    /// <summary>Whether a face on either side of a leg has no diagonal in the leg's bay.</summary>
+    public bool LacksDiagonalBeside(LatticeMember leg) =>
+        segment.Missing.Count > 0 && !(HasDiagonal(leg.Place, leg.Bay) && HasDiagonal(leg.Place == 1 ? bottom.Length : leg.Place - 1, leg.Bay));
+
+    private bool HasDiagonal(int face, int bay) => members.Exists(m => m.Role == LatticeRole.Brace && m.Place == face && m.Bay == bay);
+
     /// <summary>
     /// Takes members out by their labels. A brace that loses its crossing partner stands alone; a tension-only one becomes a
     /// pair with itself, as it still goes slack.

@@ -102,7 +102,12 @@ public class ForceCoefficientTableTests
         static double Limp(WindAction wind)
         {
             LoadCase loadCase = Figures.At(Figures.Model, wind, 1).Cases[0];
-            return Figures.Model.Rings.Max(r => r.Ring.Bars.Max(bar => loadCase.StateOf(r.Ring, bar, r.BandInStatue).LimpStress));
+            return Figures.Model.Rings.Max(r => r.Ring.Bars.Max(bar =>
+            {
+                Span<double> forces = stackalloc double[12];
+                return loadCase.ForcesOf(r.Ring, bar, r.BandInStatue, SkinAssumption.LimpSkin, forces)
+                    ? BarEnds.Of(forces).NormalStress(bar.Standoff.Section.Width.Meters, bar.Standoff.Section.Thickness.Meters) : 0;
+            }));
         }
     }
 

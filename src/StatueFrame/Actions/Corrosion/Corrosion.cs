@@ -58,7 +58,7 @@ public sealed record Corrosion
     /// <param name="sinceYears">The statue's age when the part was put in, years.</param>
     internal double? Loss(Material material, CorrosionFace face, double untilYears, double sinceYears = 0)
     {
-        if (MetalFamilies.Of(material) is not { } metal || AirAt(face).FirstYear(metal) is not { } first)
+        if (material.Family is not { } metal || AirAt(face).FirstYear(metal) is not { } first)
             return null;
         // Stainless steel and lead have no exponent of their own: a loss given for them goes on at its first rate.
         double b = metal == MetalFamily.CarbonSteel && Steel is { } steel ? steel.ExponentInUse : CorrosionLaw.Exponent(metal, Exponent) ?? 1;

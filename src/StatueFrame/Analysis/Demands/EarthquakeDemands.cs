@@ -5,8 +5,8 @@ using static System.FormattableString;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The forces of what acts steadily with the peaks of an earthquake: lattice members by their own peaks, pulled and pressed;
-/// cuts by the peaks of shear and bending towards each of many directions, with the peaks of axial force, up and down, and
+/// The forces of what acts steadily with the peaks of an earthquake: bars and lattice members at the peaks of each of their
+/// forces and corners, both ways; cuts by the peaks of shear and bending towards each of many directions, with the peaks of axial force, up and down, and
 /// of torsion. Taking these peaks at one time is on the safe side.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
@@ -15,33 +15,65 @@ namespace StatueFrame.Analysis;
 /// <param name="factor">Factor on it, zero or more.</param>
 internal sealed class EarthquakeDemands(Response response, EarthquakeResponse earthquake, double factor) : PartDemands
 {
+    private readonly SteadyDemands rest = new(response);
+
     /// <summary>Every 15°, from the direction that is bent most.</summary>
     private const int Directions = 24;
 
-    public override IEnumerable<Assumption> Assumptions =>
-    [
-        .. earthquake.Assumptions,
-        new Assumption("peaks of an earthquake in tower, limbs and base", "axial force, shear, bending and torsion at one time, added to what else acts", Source.Assumed("earthquake")),
-    ];
-
-    public override (double Least, double Greatest)[] LatticeOf(SegmentModel segment)
+    public override void Bars(int ring, BarVisitor visit)
     {
-        (double Least, double Greatest)[] all = new SteadyDemands(response).LatticeOf(segment);
-        double[] peaks = earthquake.MemberPeaks(segment);
-        for (int i = 0; i < all.Length; i++)
+        (RingElement element, int band) = response.Model.Rings[ring];
+        rest.Bars(ring, visit);
+        var still = new Dictionary<(BarModel, SkinAssumption), List<(BarEnds Ends, string When)>>();
+        rest.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string when) =>
         {
-            double peak = factor * peaks[i];
-            all[i] = (all[i].Least - peak, all[i].Greatest + peak);
-            if (segment.IsTensionOnly && segment.Members[i].Pair >= 0)
-                all[i].Least = Math.Max(0, all[i].Least);
-        }
-        return all;
+            if (!still.TryGetValue((bar, skin), out List<(BarEnds, string)>? states))
+                still[(bar, skin)] = states = [];
+            states.Add((ends, when));
+        });
+        earthquake.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
+        {
+            foreach ((BarEnds ends, string when) in still.GetValueOrDefault((bar, skin)) ?? [])
+            {
+                visit(bar, skin, ends + factor * peak, Shaken(when));
+                visit(bar, skin, ends + -factor * peak, Shaken(when));
+            }
+        });
     }
 
-    public override IEnumerable<EndForces> EndsOf(SegmentModel segment)
+    public override void Members(int number, MemberVisitor visit)
     {
-        (CutPeaks bottom, CutPeaks top) = earthquake.EndPeaks(segment);
-        foreach (EndForces steady in new SteadyDemands(response).EndsOf(segment))
+        rest.Members(number, visit);
+        SegmentModel segment = response.Model.Segments[number];
+        double[][] peaks = earthquake.MemberStates(segment);
+        var forces = new double[segment.Members.Count * MemberForces.Count];
+        Span<double> sum = stackalloc double[MemberForces.Count];
+        foreach (LoadCase loadCase in response.Cases)
+        {
+            loadCase.MemberForces(segment, forces);
+            for (int i = 0; i < segment.Members.Count; i++)
+            {
+                bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
+                foreach (double sign in (ReadOnlySpan<double>)[1, -1])
+                {
+                    for (int state = 0; state < peaks[i].Length; state += MemberForces.Count)
+                    {
+                        for (int k = 0; k < sum.Length; k++)
+                            sum[k] = forces[i * sum.Length + k] + sign * factor * peaks[i][state + k];
+                        sum[0] = goesSlack ? Math.Max(0, sum[0]) : sum[0];
+                        visit(i, MemberForces.Of(sum), Shaken(loadCase.When));
+                    }
+                }
+            }
+        }
+    }
+
+    private static string Shaken(string steady, string shaken = "earthquake") => steady.Length == 0 ? shaken : $"{shaken}, {steady}";
+
+    public override IEnumerable<EndForces> EndsOf(int number)
+    {
+        (CutPeaks bottom, CutPeaks top) = earthquake.EndPeaks(response.Model.Segments[number]);
+        foreach (EndForces steady in rest.EndsOf(number))
         {
             foreach ((double direction, int sign, string when) in States(bottom.MainDirection))
             {
@@ -49,7 +81,7 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
                 {
                     Bottom = With(steady.Bottom, bottom.State(direction, sign)),
                     Top = With(steady.Top, top.State(direction, sign)),
-                    When = when,
+                    When = Shaken(steady.When, when),
                 };
             }
         }
@@ -64,7 +96,7 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
             {
                 (Vector3D force, Vector3D moment) = peaks.State(direction, sign);
                 Vector3D m = loadCase.Resultant.Moment;
-                yield return new BaseForces(new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * Alike(moment, m))), loadCase, when);
+                yield return new BaseForces(new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * Alike(moment, m))), loadCase, Shaken(loadCase.When, when));
             }
         }
     }

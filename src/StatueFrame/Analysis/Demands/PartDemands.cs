@@ -1,22 +1,38 @@
 namespace StatueFrame.Analysis;
 
+/// <summary>Takes one state of a standoff.</summary>
+/// <param name="bar">The bar.</param>
+/// <param name="skin">The bound on the skin that it is found under.</param>
+/// <param name="ends">What acts on its ends.</param>
+/// <param name="when">The wind's heading, the earthquake or the shock, in words.</param>
+internal delegate void BarVisitor(BarModel bar, SkinAssumption skin, in BarEnds ends, string when);
+
+/// <summary>Takes one state of a lattice member.</summary>
+/// <param name="member">Its number in its segment.</param>
+/// <param name="forces">What it carries.</param>
+/// <param name="when">As of a bar.</param>
+internal delegate void MemberVisitor(int member, in MemberForces forces, string when);
+
 /// <summary>
-/// The forces that tower, limbs and base have to bear in a situation: load case by load case, with the peaks of an earthquake
-/// in every direction, or at the worst times of a shock.
+/// What the parts of a statue have to bear in a situation, whatever causes it: load case by load case, with the peaks of an
+/// earthquake in every direction, or at the worst times of a shock. Every state that may be the worst for some check is told.
 /// </summary>
+/// <remarks>Rings and segments go by their numbers in the statue, which all models of one statue share.</remarks>
 internal abstract class PartDemands
 {
-    /// <summary>False when an earthquake or a shock is in the forces.</summary>
-    public virtual bool IsSteady => false;
+    /// <summary>The states of all bars of a ring, under every bound on the skin.</summary>
+    /// <param name="ring">The ring's number in the statue.</param>
+    /// <param name="visit">Takes them.</param>
+    public abstract void Bars(int ring, BarVisitor visit);
 
-    /// <summary>What is taken where an earthquake or a shock is in the forces.</summary>
-    public virtual IEnumerable<Assumption> Assumptions => [];
-
-    /// <summary>The least and the greatest axial force of each of a segment's lattice members, N; compression is negative.</summary>
-    public abstract (double Least, double Greatest)[] LatticeOf(SegmentModel segment);
+    /// <summary>The states of all members of a lattice segment.</summary>
+    /// <param name="segment">The segment's number in the statue.</param>
+    /// <param name="visit">Takes them.</param>
+    public abstract void Members(int segment, MemberVisitor visit);
 
     /// <summary>The forces at both ends of a segment, for every time that may be the worst for some check.</summary>
-    public abstract IEnumerable<EndForces> EndsOf(SegmentModel segment);
+    /// <param name="segment">The segment's number in the statue.</param>
+    public abstract IEnumerable<EndForces> EndsOf(int segment);
 
     /// <summary>The forces on the base, for every time that may be the worst for some check.</summary>
     public abstract IEnumerable<BaseForces> OnBase();

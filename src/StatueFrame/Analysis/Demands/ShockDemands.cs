@@ -7,43 +7,79 @@ namespace StatueFrame.Analysis;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="response">What acts steadily; one load case, as a shock has no wind beside it.</param>
 /// <param name="shock">The shock.</param>
-/// <param name="damping">The damping that it was worked out with.</param>
-internal sealed class ShockDemands(Response response, ShockResponse shock, DampingModel damping) : PartDemands
+internal sealed class ShockDemands(Response response, ShockResponse shock) : PartDemands
 {
+    private readonly SteadyDemands still = new(response);
+    private readonly ShockStrips strips = new(response.Model, response.Situation);
+    private const string Shock = "shock, peaks at one time";
+
     private readonly LoadCase rest = response.Cases[0];
 
-    public override IEnumerable<Assumption> Assumptions => [.. damping.Assumptions, .. shock.Assumptions];
-
-    public override (double Least, double Greatest)[] LatticeOf(SegmentModel segment)
+    public override void Bars(int ring, BarVisitor visit)
     {
-        (double Least, double Greatest)[] all = new SteadyDemands(response).LatticeOf(segment);
-        ReadOnlySpan<(double Least, double Greatest)> moved = shock.Tower.MembersOf(segment);
-        for (int i = 0; i < all.Length; i++)
+        (RingElement element, int band) = response.Model.Rings[ring];
+        still.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string _) =>
         {
-            all[i] = (all[i].Least + moved[i].Least, all[i].Greatest + moved[i].Greatest);
-            if (segment.IsTensionOnly && segment.Members[i].Pair >= 0)
-                all[i].Least = Math.Max(0, all[i].Least);
-        }
-        return all;
+            visit(bar, skin, ends, "at rest");
+            if (skin == SkinAssumption.RigidRing)
+            {
+                (BarEnds pressed, BarEnds pulled) = shock.BarPeaks!.PeaksOf(ring, bar);
+                visit(bar, skin, ends + pressed, Shock);
+                visit(bar, skin, ends + pulled, Shock);
+            }
+            else if (strips.PeakOf(element, bar, band, skin, out BarEnds peak))
+            {
+                visit(bar, skin, ends + peak, Shock);
+                visit(bar, skin, ends + -1 * peak, Shock);
+            }
+        });
     }
 
-    public override IEnumerable<EndForces> EndsOf(SegmentModel segment)
+    public override void Members(int number, MemberVisitor visit)
     {
-        EndForces still = new SteadyDemands(response).EndsOf(segment).First();
-        yield return still with { When = "at rest" };
+        SegmentModel segment = response.Model.Segments[number];
+        var forces = new double[segment.Members.Count * MemberForces.Count];
+        rest.MemberForces(segment, forces);
+        Span<double> sum = stackalloc double[MemberForces.Count];
+        for (int i = 0; i < segment.Members.Count; i++)
+        {
+            ReadOnlySpan<double> own = forces.AsSpan(i * MemberForces.Count, MemberForces.Count);
+            visit(i, MemberForces.Of(own), "at rest");
+            bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
+            ReadOnlySpan<(double Least, double Greatest)> moved = shock.Tower.MembersOf(segment, i);
+            foreach (bool pulled in (ReadOnlySpan<bool>)[false, true])
+            {
+                sum[0] = own[0] + (pulled ? moved[0].Greatest : moved[0].Least);
+                sum[0] = goesSlack ? Math.Max(0, sum[0]) : sum[0];
+                // The other forces each the way it goes farther: taking the peaks at one time is on the safe side.
+                for (int k = 1; k < sum.Length; k++)
+                    sum[k] = own[k] + moved[k].Greatest >= -(own[k] + moved[k].Least) ? own[k] + moved[k].Greatest : own[k] + moved[k].Least;
+                visit(i, MemberForces.Of(sum), Shock);
+            }
+        }
+    }
+
+    public override IEnumerable<EndForces> EndsOf(int number)
+    {
+        SegmentModel segment = response.Model.Segments[number];
+        EndForces first = still.EndsOf(number).First();
+        yield return first with { When = "at rest" };
         foreach ((int sample, double[] cuts) in shock.Tower.EndsOf(segment))
         {
             SectionForce bottom = SectionForce.Of(cuts.AsSpan(0, Frame.NodeSize)), top = SectionForce.Of(cuts.AsSpan(Frame.NodeSize));
-            yield return still with { Bottom = Sum(still.Bottom, bottom), Top = Sum(still.Top, top), When = At(sample) };
+            yield return first with { Bottom = Sum(first.Bottom, bottom), Top = Sum(first.Top, top), When = At(sample) };
         }
     }
 
     public override IEnumerable<BaseForces> OnBase()
     {
+        // The reactions hold what acts steadily as it was given; here it may be changed.
+        var changed = new Resultant(rest.Resultant.Force - shock.AtRest.Force, rest.Resultant.Moment - shock.AtRest.Moment);
         foreach (int sample in WorstTimes.Of(shock.Reactions))
         {
             ReadOnlySpan<double> r = shock.Reactions.Slice(Frame.NodeSize * sample, Frame.NodeSize);
-            yield return new BaseForces(new BaseReaction(new Resultant(new Vector3D(r[0], r[1], r[2]), new Vector3D(r[3], r[4], r[5]))), rest, At(sample));
+            var given = new Resultant(new Vector3D(r[0], r[1], r[2]), new Vector3D(r[3], r[4], r[5]));
+            yield return new BaseForces(new BaseReaction(given + changed), rest, At(sample));
         }
     }
 

@@ -1,29 +1,50 @@
+using StatueFrame.Mechanics.Elements;
+
 namespace StatueFrame.Analysis;
 
 /// <summary>The forces of what acts steadily, one set a load case.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class SteadyDemands(Response response) : PartDemands
 {
-    public override bool IsSteady => true;
-
-    public override (double Least, double Greatest)[] LatticeOf(SegmentModel segment)
+    public override void Bars(int ring, BarVisitor visit)
     {
-        ReadOnlySpan<LatticeEnvelope.Extreme> extremes = response.Lattice.Of(segment);
-        var all = new (double, double)[extremes.Length];
-        for (int i = 0; i < all.Length; i++)
-            all[i] = (extremes[i].Least, extremes[i].Greatest);
-        return all;
+        (RingElement element, int band) = response.Model.Rings[ring];
+        Span<double> forces = stackalloc double[FrameElement.Size];
+        foreach (LoadCase loadCase in response.Cases)
+        {
+            foreach (BarModel bar in element.Bars)
+            {
+                foreach (SkinAssumption skin in SkinBounds.All)
+                {
+                    if (loadCase.ForcesOf(element, bar, band, skin, forces))
+                        visit(bar, skin, BarEnds.Of(forces), loadCase.When);
+                }
+            }
+        }
     }
 
-    public override IEnumerable<EndForces> EndsOf(SegmentModel segment)
+    public override void Members(int number, MemberVisitor visit)
     {
+        SegmentModel segment = response.Model.Segments[number];
+        var forces = new double[segment.Members.Count * MemberForces.Count];
+        foreach (LoadCase loadCase in response.Cases)
+        {
+            loadCase.MemberForces(segment, forces);
+            for (int i = 0; i < segment.Members.Count; i++)
+                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.When);
+        }
+    }
+
+    public override IEnumerable<EndForces> EndsOf(int number)
+    {
+        SegmentModel segment = response.Model.Segments[number];
         foreach (LoadCase loadCase in response.Cases)
         {
             (SectionForce bottom, SectionForce top) = loadCase.SectionForcesOf(segment);
-            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, Headings.Describe(loadCase.Heading));
+            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.When);
         }
     }
 
     public override IEnumerable<BaseForces> OnBase() =>
-        response.Cases.Select(loadCase => new BaseForces(loadCase.Base, loadCase, Headings.Describe(loadCase.Heading)));
+        response.Cases.Select(loadCase => new BaseForces(loadCase.Base, loadCase, loadCase.When));
 }

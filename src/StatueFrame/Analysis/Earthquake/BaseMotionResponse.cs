@@ -172,18 +172,18 @@ public sealed class BaseMotionResponse
 
     private BaseMotionBar WorstOf(RingElement ring, int band)
     {
-        double[] stress = new double[BaseMotionBars.Corners * motion.Count], axial = new double[motion.Count], history = new double[SampleCount];
+        double[] stress = new double[BarEnds.Corners * motion.Count], axial = new double[motion.Count], history = new double[SampleCount];
         (int Bar, SkinAssumption Assumption, double Stress, int Sample, double OfYield) worst = (0, SkinAssumption.RigidRing, 0, 0, -1);
         for (int i = 0; i < ring.Bars.Length; i++)
         {
             double yield = ring.Bars[i].Bar.Place.Standoff.Material.YieldStrength.Pascals;
-            foreach (SkinAssumption assumption in (ReadOnlySpan<SkinAssumption>)[SkinAssumption.RigidRing, SkinAssumption.LimpSkin])
+            foreach (SkinAssumption assumption in SkinBounds.All)
             {
                 if (!BaseMotionBars.Stresses(model, motion, ring, ring.Bars[i], band, assumption, stress, axial))
                     continue;
-                for (int corner = 0; corner < BaseMotionBars.Corners; corner++)
+                for (int corner = 0; corner < BarEnds.Corners; corner++)
                 {
-                    Sum(stress.AsSpan(corner * motion.Count, motion.Count), assumption == SkinAssumption.LimpSkin ? accelerated : displaced, 1, history);
+                    Sum(stress.AsSpan(corner * motion.Count, motion.Count), assumption == SkinAssumption.RigidRing ? displaced : accelerated, 1, history);
                     for (int sample = 0; sample < history.Length; sample++)
                     {
                         double size = Math.Abs(history[sample]);

@@ -38,9 +38,6 @@ public sealed record EarthquakeBar
     /// <summary>The peak axial force of the earthquake, its factor included, without sign.</summary>
     public required Force Axial { get; init; }
 
-    /// <summary>False when a pin at the tower end leaves the bar unable to stand alone, so that only the rigid ring was looked at.</summary>
-    public required bool StandsAlone { get; init; }
-
     /// <summary>Both stresses together.</summary>
     public Pressure Stress => StaticStress + EarthquakeStress;
 

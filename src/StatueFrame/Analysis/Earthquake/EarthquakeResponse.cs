@@ -143,6 +143,42 @@ public sealed class EarthquakeResponse
         return Array.ConvertAll(ByUnitMotions(segment.Members.Count, (u, axial) => segment.AxialForces(segment.Element, u, axial)), c => moved.Peak(c));
     }
 
+    /// <summary>
+    /// The states of a segment's lattice members when their axial force, one of their other forces, or the stress of one of
+    /// their corners has its peak: <see cref="MemberForces.Count"/> values each, one after the other; with either sign.
+    /// </summary>
+    internal double[][] MemberStates(SegmentModel segment)
+    {
+        const int n = Analysis.MemberForces.Count, corners = 8;
+        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
+        double[][] rows = ByUnitMotions(segment.Members.Count * n, (u, forces) => segment.MemberForces(segment.Element, u, forces));
+        var all = new double[segment.Members.Count][];
+        Span<double> c = stackalloc double[Frame.NodeSize], state = stackalloc double[Frame.NodeSize];
+        for (int i = 0; i < all.Length; i++)
+        {
+            SectionProperties p = segment.Members[i].Section.Properties;
+            var states = new List<double>();
+            for (int measure = 0; measure < n + corners; measure++)
+            {
+                for (int k = 0; k < c.Length; k++)
+                    c[k] = measure < n ? rows[i * n + measure][k] : Corner(i, k, measure - n, p);
+                if (!moved.StateAtPeak(c, state))
+                    continue;
+                for (int part = 0; part < n; part++)
+                    states.Add(Mechanics.Statics.DenseVector.Dot(rows[i * n + part], state));
+            }
+            all[i] = [.. states];
+        }
+        return all;
+
+        double Corner(int member, int k, int corner, in SectionProperties p)
+        {
+            int end = corner < corners / 2 ? 0 : 2;
+            double strong = (corner & 1) == 0 ? 1 : -1, weak = (corner & 2) == 0 ? 1 : -1;
+            return rows[member * n][k] / p.A + strong * rows[member * n + 3 + end][k] / p.Wy + weak * rows[member * n + 4 + end][k] / p.Wz;
+        }
+    }
+
     /// <summary>The inertia force of every level and band.</summary>
     public IReadOnlyList<EarthquakeLevelForce> LevelForces()
     {
@@ -175,14 +211,14 @@ public sealed class EarthquakeResponse
     ];
 
     /// <summary>The most stressed standoff of each ring, as a part of its yield strength, by the earthquake alone.</summary>
-    public IReadOnlyList<EarthquakeBar> Rings() => Rings(null, 1);
+    public IReadOnlyList<EarthquakeBar> Rings() => Rings([], 1);
 
     /// <summary>The same with what else acts: the worst of the load cases, and a factor on the earthquake.</summary>
-    internal IReadOnlyList<EarthquakeBar> Rings(IReadOnlyList<LoadCase>? cases, double factor)
-    {
-        var bars = new EarthquakeBarStress(Model, motion, spectral, cases ?? [], Math.Abs(factor));
-        return [.. Model.Rings.Where(r => r.Ring.Bars.Length > 0).Select(r => bars.WorstOf(r.Ring, r.BandInStatue))];
-    }
+    internal IReadOnlyList<EarthquakeBar> Rings(IReadOnlyList<LoadCase> cases, double factor) =>
+        [.. Model.Rings.Select(r => Bars.WorstOf(r.Ring, r.BandInStatue, cases, Math.Abs(factor)))];
+
+    /// <summary>The peaks of single standoffs.</summary>
+    internal EarthquakeBars Bars => new(Model, motion, spectral);
 
     private EarthquakeMode ModeAt(int i)
     {

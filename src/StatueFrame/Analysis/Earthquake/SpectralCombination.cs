@@ -99,6 +99,32 @@ internal sealed class SpectralCombination
     /// <summary>The peak under all three components.</summary>
     public double Peak(ReadOnlySpan<double> c) => Together([Peak(0, c), Peak(1, c), Peak(2, c)]);
 
+    /// <summary>
+    /// The coordinates at the time when a quantity has its peak under all three components: of all states the earthquake can
+    /// reach, the one that makes the quantity greatest. False when nothing shakes it.
+    /// </summary>
+    /// <param name="c">The quantity's coefficients.</param>
+    /// <param name="state">Receives the coordinates: C c/√(cᵀC c), components combined as the action asks.</param>
+    public bool StateAtPeak(ReadOnlySpan<double> c, Span<double> state)
+    {
+        Span<double> peaks = [Peak(0, c), Peak(1, c), Peak(2, c)];
+        double all = Together(peaks);
+        state.Clear();
+        if (!(all > 0))
+            return false;
+        bool squares = action.DirectionRule == DirectionRule.SquareRootOfSquares;
+        int main = peaks[0] >= peaks[1] && peaks[0] >= peaks[2] ? 0 : peaks[1] >= peaks[2] ? 1 : 2;
+        for (int d = 0; d < Components; d++)
+        {
+            if (covariances[d] is not { } covariance || peaks[d] == 0)
+                continue;
+            double weight = squares ? 1 / all : (d == main ? 1 : Share) / peaks[d];
+            for (int i = 0; i < state.Length; i++)
+                state[i] += weight * DenseVector.Dot(covariance.AsSpan(i * state.Length, state.Length), c);
+        }
+        return true;
+    }
+
     /// <summary>The greatest peak, over all directions in a plane, of a vector given by two components.</summary>
     public double GreatestInPlane(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {

@@ -6,22 +6,25 @@ using StatueFrame.Mechanics.Elements;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The greatest stress of every elastic standoff and the greatest movement of its skin end, over all steps. Four bars of
-/// a ring go through the arithmetic together.
+/// The greatest stress of every elastic standoff on its rigid ring, the least and greatest of each of its end forces, and the
+/// greatest movement of its skin end, over all steps. Four bars of a ring go through the arithmetic together.
 /// </summary>
 /// <remarks>For one thread.</remarks>
 internal sealed class BarPeaks
 {
-    private const int Lanes = 4, Motions = Frame.NodeSize, Functions = 8;
+    private const int Lanes = 4, Motions = Frame.NodeSize, Functions = 11, Forces = 8;
 
+    private readonly StatueModel model;
+    private readonly LoadCase still;
     private readonly RingElement[] rings;
     private readonly int[] firstGroup;
 
     /// <summary>
-    /// For every four bars of a ring: eight functions of the ring's motion, four of each coefficient. Five stresses, N/A
-    /// and the bending at both ends about both axes; three movements of the skin end.
+    /// For every four bars of a ring: eleven functions of the ring's motion, four of each coefficient. Five stresses, N/A
+    /// and the bending at both ends about both axes; the shears along thickness and width, and torsion; three movements of the
+    /// skin end.
     /// </summary>
-    private readonly double[] coefficients, rest, stress, movement, stressAt, movementAt, motionAt;
+    private readonly double[] coefficients, rest, stress, movement, stressAt, movementAt, motionAt, least, greatest;
 
     /// <summary>The six motions of a ring, each ready to multiply four bars.</summary>
     private readonly struct RingMotion(ReadOnlySpan<double> motion)
@@ -33,9 +36,10 @@ internal sealed class BarPeaks
     }
 
     /// <param name="model">The model.</param>
-    /// <param name="atRest">What <see cref="ShockProbes.Look"/> says of the statue at rest.</param>
-    public BarPeaks(StatueModel model, ReadOnlySpan<double> atRest)
+    /// <param name="still">The statue at rest, with its heat.</param>
+    public BarPeaks(StatueModel model, LoadCase still)
     {
+        (this.model, this.still) = (model, still);
         rings = [.. model.Rings.Select(r => r.Ring)];
         firstGroup = new int[rings.Length + 1];
         for (int i = 0; i < rings.Length; i++)
@@ -45,8 +49,9 @@ internal sealed class BarPeaks
         rest = new double[groups * Functions * Lanes];
         (stress, movement, stressAt, movementAt) = (new double[groups * Lanes], new double[groups * Lanes], new double[groups * Lanes], new double[groups * Lanes]);
         motionAt = new double[groups * Lanes * Motions];
+        (least, greatest) = (new double[groups * Forces * Lanes], new double[groups * Forces * Lanes]);
         for (int i = 0; i < rings.Length; i++)
-            Fill(i, atRest.Slice(i * Motions, Motions));
+            Fill(i);
     }
 
     /// <summary>Looks at one step.</summary>
@@ -58,6 +63,7 @@ internal sealed class BarPeaks
         ReadOnlySpan<Vector256<double>> r0 = MemoryMarshal.Cast<double, Vector256<double>>(rest);
         Span<Vector256<double>> s = MemoryMarshal.Cast<double, Vector256<double>>(stress.AsSpan()), m = MemoryMarshal.Cast<double, Vector256<double>>(movement.AsSpan());
         Span<Vector256<double>> sAt = MemoryMarshal.Cast<double, Vector256<double>>(stressAt.AsSpan()), mAt = MemoryMarshal.Cast<double, Vector256<double>>(movementAt.AsSpan());
+        Span<Vector256<double>> low = MemoryMarshal.Cast<double, Vector256<double>>(least.AsSpan()), high = MemoryMarshal.Cast<double, Vector256<double>>(greatest.AsSpan());
         var now = Vector256.Create((double)sample);
         for (int ring = 0; ring < rings.Length; ring++)
         {
@@ -66,10 +72,13 @@ internal sealed class BarPeaks
             for (int g = firstGroup[ring]; g < firstGroup[ring + 1]; g++)
             {
                 ReadOnlySpan<Vector256<double>> k = c.Slice(g * Functions * Motions, Functions * Motions), o = r0.Slice(g * Functions, Functions);
-                Vector256<double> axial = Vector256.Abs(by.Sum(k) + o[0]);
-                Vector256<double> tower = Vector256.Abs(by.Sum(k[6..]) + o[1]) + Vector256.Abs(by.Sum(k[12..]) + o[2]);
-                Vector256<double> skin = Vector256.Abs(by.Sum(k[18..]) + o[3]) + Vector256.Abs(by.Sum(k[24..]) + o[4]);
-                Vector256<double> x = by.Sum(k[30..]), y = by.Sum(k[36..]), z = by.Sum(k[42..]);
+                Span<Vector256<double>> below = low.Slice(g * Forces, Forces), above = high.Slice(g * Forces, Forces);
+                Vector256<double> axial = Vector256.Abs(Force(by, k, below, above, 0) + o[0]);
+                Vector256<double> tower = Vector256.Abs(Force(by, k, below, above, 1) + o[1]) + Vector256.Abs(Force(by, k, below, above, 2) + o[2]);
+                Vector256<double> skin = Vector256.Abs(Force(by, k, below, above, 3) + o[3]) + Vector256.Abs(Force(by, k, below, above, 4) + o[4]);
+                for (int force = 5; force < Forces; force++)
+                    Force(by, k, below, above, force);
+                Vector256<double> x = by.Sum(k[(Forces * Motions)..]), y = by.Sum(k[((Forces + 1) * Motions)..]), z = by.Sum(k[((Forces + 2) * Motions)..]);
                 Vector256<double> size = axial + Vector256.Max(tower, skin), moved = x * x + y * y + z * z;
                 Vector256<double> more = Vector256.GreaterThan(size, s[g]), farther = Vector256.GreaterThan(moved, m[g]);
                 m[g] = Vector256.Max(m[g], moved);
@@ -87,24 +96,50 @@ internal sealed class BarPeaks
         }
     }
 
+    private static Vector256<double> Force(in RingMotion by, ReadOnlySpan<Vector256<double>> k, Span<Vector256<double>> below, Span<Vector256<double>> above, int force)
+    {
+        Vector256<double> value = by.Sum(k[(force * Motions)..]);
+        below[force] = Vector256.Min(below[force], value);
+        above[force] = Vector256.Max(above[force], value);
+        return value;
+    }
+
+    /// <summary>
+    /// The end forces of a bar from rest with each force at its peak: each the one way it goes farther, once pulled and once
+    /// pressed. Taking the peaks at one time is on the safe side.
+    /// </summary>
+    public (BarEnds Pressed, BarEnds Pulled) PeaksOf(int ring, BarModel bar)
+    {
+        int first = (firstGroup[ring] + bar.Index / Lanes) * Forces * Lanes + bar.Index % Lanes;
+        FlatRectangle section = bar.Standoff.Rectangle;
+        (double V_t, double V_b, double T) = (Farther(5), Farther(6), Farther(7));
+        var tower = new FlatForces(0, Farther(1) * section.WeakW, Farther(2) * section.StrongW, T, V_t, V_b);
+        var skin = new FlatForces(0, Farther(3) * section.WeakW, Farther(4) * section.StrongW, T, V_t, V_b);
+        return (With(least[first] * section.A), With(greatest[first] * section.A));
+
+        double Farther(int force) => greatest[first + force * Lanes] >= -least[first + force * Lanes] ? greatest[first + force * Lanes] : least[first + force * Lanes];
+
+        BarEnds With(double N) => new(tower with { N = N }, skin with { N = N });
+    }
+
     /// <summary>The peaks of all bars, ring by ring.</summary>
-    /// <param name="atRest">As in the constructor.</param>
     /// <param name="time">The time of a step, s.</param>
-    public ShockBar[] Results(ReadOnlySpan<double> atRest, Func<int, double> time)
+    public ShockBar[] Results(Func<int, double> time)
     {
         var all = new List<ShockBar>();
-        Span<double> motion = stackalloc double[Motions], d = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size];
-        Span<double> still = stackalloc double[Motions];
+        Span<double> d = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size], rest = stackalloc double[FrameElement.Size];
+        Span<double> none = stackalloc double[Motions];
         for (int ring = 0; ring < rings.Length; ring++)
         {
             for (int i = 0; i < rings[ring].Bars.Length; i++)
             {
                 int at = firstGroup[ring] * Lanes + i;
                 BarModel bar = rings[ring].Bars[i];
-                for (int k = 0; k < Motions; k++)
-                    motion[k] = motionAt[at * Motions + k] + atRest[ring * Motions + k];
-                bar.Bar.Motion(still, motion, d);
+                bar.Bar.Motion(none, motionAt.AsSpan(at * Motions, Motions), d);
                 bar.Bar.Stiffness.Forces(d, forces);
+                still.ForcesOf(rings[ring], bar, model.Rings[ring].BandInStatue, SkinAssumption.RigidRing, rest);
+                for (int k = 0; k < forces.Length; k++)
+                    forces[k] += rest[k];
                 all.Add(Result(rings[ring], i, stress[at], time((int)stressAt[at]), forces, Math.Sqrt(movement[at]), time((int)movementAt[at]), false));
             }
         }
@@ -116,44 +151,45 @@ internal sealed class BarPeaks
         {
             Level = ring.Level,
             Band = ring.BandName,
-            Number = bar + 1,
+            Number = ring.Bars[bar].Number,
             Standoff = ring.Bars[bar].Bar.Place.Standoff,
             Stress = new(UnitsNet.Pressure.FromPascals(stress), UnitsNet.Duration.FromSeconds(stressTime)),
-            Forces = new BarForces(forces),
+            Forces = new BarForces(BarEnds.Of(forces)),
             Movement = new(UnitsNet.Length.FromMeters(movement), UnitsNet.Duration.FromSeconds(movementTime)),
             HasYielded = hasYielded,
         };
 
-    private void Fill(int ring, ReadOnlySpan<double> atRest)
+    private void Fill(int ring)
     {
-        Span<double> unit = stackalloc double[Motions], still = stackalloc double[Motions], f = stackalloc double[Functions];
-        for (int i = 0; i < rings[ring].Bars.Length; i++)
+        Span<double> unit = stackalloc double[Motions], d = stackalloc double[Motions], none = stackalloc double[Motions], f = stackalloc double[Functions];
+        Span<double> forces = stackalloc double[FrameElement.Size];
+        foreach (BarModel bar in rings[ring].Bars)
         {
-            BarModel bar = rings[ring].Bars[i];
-            int group = firstGroup[ring] + i / Lanes, lane = i % Lanes;
+            int group = firstGroup[ring] + bar.Index / Lanes, lane = bar.Index % Lanes;
             for (int k = 0; k < Motions; k++)
             {
                 unit.Clear();
                 unit[k] = 1;
-                Of(bar, unit, still, f);
+                bar.Bar.Motion(none, unit, d);
+                bar.Bar.Stiffness.Forces(d, forces);
+                Of(bar, forces, d, f);
                 for (int function = 0; function < Functions; function++)
-                {
                     coefficients[((group * Functions + function) * Motions + k) * Lanes + lane] = f[function];
-                    rest[(group * Functions + function) * Lanes + lane] += f[function] * atRest[k];
-                }
             }
+            still.ForcesOf(rings[ring], bar, model.Rings[ring].BandInStatue, SkinAssumption.RigidRing, forces);
+            Of(bar, forces, none, f);
+            for (int function = 0; function < Functions; function++)
+                rest[(group * Functions + function) * Lanes + lane] = f[function];
         }
     }
 
-    private static void Of(BarModel bar, ReadOnlySpan<double> motion, ReadOnlySpan<double> still, Span<double> functions)
+    private static void Of(BarModel bar, ReadOnlySpan<double> forces, ReadOnlySpan<double> d, Span<double> functions)
     {
-        Span<double> d = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size];
-        var section = new FlatRectangle(bar.Bar.Place.Standoff.Section.Width.Meters, bar.Bar.Place.Standoff.Section.Thickness.Meters);
-        bar.Bar.Motion(still, motion, d);
-        bar.Bar.Stiffness.Forces(d, forces);
+        FlatRectangle section = bar.Standoff.Rectangle;
         functions[0] = forces[6] / section.A;
         (functions[1], functions[2]) = (forces[5] / section.WeakW, forces[4] / section.StrongW);
         (functions[3], functions[4]) = (forces[11] / section.WeakW, forces[10] / section.StrongW);
-        (functions[5], functions[6], functions[7]) = (d[0], d[1], d[2]);
+        (functions[5], functions[6], functions[7]) = (forces[7], forces[8], forces[9]);
+        (functions[8], functions[9], functions[10]) = (d[0], d[1], d[2]);
     }
 }

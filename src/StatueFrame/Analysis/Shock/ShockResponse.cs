@@ -39,9 +39,11 @@ public sealed class ShockResponse
         var atRest = new double[probes.Count];
         var nodal = new double[model.Frame.FreedomCount];
         Loads rest = Analysis.Loads.Of(model, situation, null, HeatField.Of(model, situation), nodal);
-        probes.Look(model.Statics.Solve(nodal), atRest);
+        double[] displaced = model.Statics.Solve(nodal);
+        probes.Look(displaced, atRest);
+        AtRest = rest.Resultant;
         var recorder = new ShockRecorder(model, probes, step, samples, rest.Resultant, options.KeepsHistory);
-        var notes = new List<Assumption> { new("bars and skin in a shock", "each band a rigid ring on its bars", Source.Assumed("shock")) };
+        var notes = new List<Assumption> { new("bars and skin in a shock", "each band a rigid ring on its bars, and each bar alone with its own strip of limp skin while the tower stands still; the worse counts", Source.Assumed("shock")) };
         if (options.Yielding is { } yielding)
         {
             double w1 = 2 * Math.PI * lowest, w2 = 2 * Math.PI * highest;
@@ -52,9 +54,9 @@ public sealed class ShockResponse
         }
         else
         {
-            var peaks = new BarPeaks(model, atRest);
-            new ModalShock(model, loads, probes, modes, ModeCount, damping, step).Run(samples, recorder, peaks);
-            bars = peaks.Results(atRest, sample => sample * step);
+            BarPeaks = new BarPeaks(model, new LoadCase(model, rest, displaced, null));
+            new ModalShock(model, loads, probes, modes, ModeCount, damping, step).Run(samples, recorder, BarPeaks);
+            bars = BarPeaks.Results(sample => sample * step);
         }
         (reactions, Tower) = (recorder.Reactions, recorder.Tower);
         Points = recorder.Points();
@@ -88,6 +90,8 @@ public sealed class ShockResponse
         options.Validate(v.At(nameof(ShockOptions)));
         if (options.Yielding is not null && model.BarCount == 0)
             v.At(nameof(ShockOptions)).Add(nameof(ShockOptions.Yielding), "asks bars to yield, but the statue has none", "Leave it out.");
+        if (options.Yielding is not null && situation.Actions?.Any(a => a?.Action is TemperatureAction) == true)
+            v.At(nameof(ShockOptions)).Add(nameof(ShockOptions.Yielding), "does not go with a temperature in the situation", "Leave one of the two out: yielding counts from the statue without heat.");
         v.ThrowIfAny();
         try
         {
@@ -165,8 +169,14 @@ public sealed class ShockResponse
     /// <summary>Forces and moments on the base in every step, weight included, six a step.</summary>
     internal ReadOnlySpan<double> Reactions => reactions;
 
+    /// <summary>What was on the base before it, in <see cref="Reactions"/> too.</summary>
+    internal Resultant AtRest { get; }
+
     /// <summary>The greatest forces in tower and limbs, from rest.</summary>
     internal TowerPeaks Tower { get; }
+
+    /// <summary>The peaks of every standoff's end forces on its rigid ring; null where bars yield.</summary>
+    internal BarPeaks? BarPeaks { get; }
 
     /// <summary>What the library took for the user; that of the damping is the damping's own.</summary>
     public ValueList<Assumption> Assumptions { get; }

@@ -5,7 +5,7 @@ using StatueFrame.Mechanics.Statics;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The greatest forces in tower and limbs over all steps, from rest: the least and greatest axial force of every lattice
+/// The greatest forces in tower and limbs over all steps, from rest: the least and greatest of each force of every lattice
 /// member; and for every other segment the forces at both ends at the times when these are the greatest in one of many
 /// directions. All of them are linear in the motion of the segment's upper end against its lower one.
 /// </summary>
@@ -36,9 +36,9 @@ internal sealed class TowerPeaks
         {
             Segment = segment;
             IsLattice = segment.Members.Count > 0;
-            Count = IsLattice ? segment.Members.Count : Ends;
+            Count = IsLattice ? segment.Members.Count * MemberForces.Count : Ends;
             Coefficients = new double[Count * Motions];
-            Members = new (double, double)[segment.Members.Count];
+            Members = new (double, double)[segment.Members.Count * MemberForces.Count];
             Greatest = new double[IsLattice ? 0 : Slots];
             Samples = new int[Greatest.Length];
             Array.Fill(Samples, Never);
@@ -50,7 +50,7 @@ internal sealed class TowerPeaks
                 u.Clear();
                 u[Motions + k] = 1;
                 if (IsLattice)
-                    segment.AxialForces(segment.Element, u, column);
+                    segment.MemberForces(segment.Element, u, column);
                 else
                     segment.EndForces(segment.Element, u, column);
                 for (int i = 0; i < Count; i++)
@@ -93,8 +93,8 @@ internal sealed class TowerPeaks
         }
     }
 
-    /// <summary>The least and greatest axial force of each member of a lattice segment, from rest, N.</summary>
-    public ReadOnlySpan<(double Least, double Greatest)> MembersOf(SegmentModel segment) => Find(segment).Members;
+    /// <summary>The least and greatest of each force of a member of a lattice segment, from rest.</summary>
+    public ReadOnlySpan<(double Least, double Greatest)> MembersOf(SegmentModel segment, int member) => Find(segment).Members.AsSpan(member * MemberForces.Count, MemberForces.Count);
 
     /// <summary>The forces at both ends of a segment that is no lattice, from rest, at the times that count.</summary>
     public IEnumerable<(int Sample, double[] Cuts)> EndsOf(SegmentModel segment)

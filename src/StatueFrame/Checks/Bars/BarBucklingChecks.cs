@@ -15,8 +15,57 @@ public static class BarBucklingChecks
     private static readonly Source beamColumnEn = Source.En1993_1_1("6.3.3 (6.61), (6.62) with Annex B; solid flats by its rows for I-sections");
     private static readonly Source beamColumnAisc = new("AISC 360-16 and 360-22", "H1.1 with E3, F11 and Appendix 8 (B₁, B₂)");
     private static readonly Source secondOrder = new("Timoshenko and Gere, Theory of Elastic Stability", "chapter 1: beam-columns");
+    private static readonly Source lateral = new("Timoshenko and Gere, Theory of Elastic Stability", "6.2: M_cr = π √(EI GJ)/L of a narrow rectangle, against a safety factor; straight-line interaction; no code covers the metal");
     private static readonly Source bow = Source.En1993_1_1("6.3.1.2, read as a bow e₀ = α(λ̄ − λ̄₀) W/A");
     private static readonly Source springs = new("Timoshenko and Gere, Theory of Elastic Stability", "chapter 2: struts with end springs");
+
+    internal static readonly FormulaEntry<BarLoad> StrutEntry = new(
+        "bars.strut", "buckling of a standoff as a strut", Nature.Strength, "every bar, every state", "axial compression",
+        "buckling resistance with the bar's own end springs", "no strength situation was given")
+    {
+        Dimension = Dimension.Force,
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad load) => load.Bar.Design.Code switch { DesignCode.En1993 => strutEn, DesignCode.AllowableStress => euler, _ => strutAisc },
+        Lacks = (in BarLoad load) => load.Bar.Design.Uncovered ?? (load.IsMechanism ? Mechanism : null),
+        Run = (Working? w, in BarLoad load) =>
+        {
+            double N = TellStrut(w, load);
+            return (N, Resistance(w, load.Weak, load.Strong, load.Bar.E, load.Bar.f_y, load.Bar.Design));
+        },
+    };
+
+    internal static readonly FormulaEntry<BarLoad> BeamColumnEntry = new(
+        "bars.beam-column", "standoff in compression and bending, with lateral-torsional buckling", Nature.Strength, "every bar, every state",
+        "interaction of compression and both moments", "1", "no strength situation was given")
+    {
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad load) => load.Bar.Design.Code == DesignCode.AllowableStress ? lateral
+            : load.Bar.Design.IsAisc ? beamColumnAisc : load.Bar.Design.Metal == MetalKind.StainlessSteel ? En1993Strut.Stainless : beamColumnEn,
+        Lacks = (in BarLoad load) => load.Bar.Design.Uncovered ?? (load.IsMechanism ? Mechanism : null),
+        Run = (Working? w, in BarLoad load) =>
+        {
+            double N = TellStrut(w, load);
+            CheckedBar bar = load.Bar;
+            return bar.Design.Code == DesignCode.AllowableStress ? (ElasticInteraction(w, N, load), 1)
+                : bar.Design.IsAisc ? AiscInteraction(w, N, load)
+                : (En1993Strut.Interaction(w, N, load.Weak, load.Strong, bar.L, load.Restraint != BarRestraint.Held, bar.E, bar.G, bar.f_y, bar.Design), 1);
+        },
+    };
+
+    internal static readonly FormulaEntry<BarLoad> SecondOrderEntry = new(
+        "bars.second-order", "second-order stress of a standoff", Nature.Strength, "every bar, every state", "stress of the bent and bowed bar in compression",
+        "elastic limit", "no strength situation was given")
+    {
+        Dimension = Dimension.Stress,
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad _) => secondOrder,
+        Lacks = (in BarLoad load) => load.IsMechanism ? Mechanism : null,
+        Run = (Working? w, in BarLoad load) =>
+        {
+            double N = TellStrut(w, load);
+            return SecondOrderStress(w, load, N);
+        },
+    };
 
     /// <summary>
     /// The compression of the bar against its buckling resistance about the weaker axis. Under allowable stress, the
@@ -25,23 +74,7 @@ public static class BarBucklingChecks
     /// <param name="bar">The bar.</param>
     /// <param name="design">Rules and factors.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check Strut(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("bars.strut", "buckling of a standoff as a strut");
-        Source source = design.Code switch { DesignCode.En1993 => strutEn, DesignCode.AllowableStress => euler, _ => strutAisc };
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, source);
-        double N = Compression(bar);
-        StrutAxis weak = StrutAxis.Of(bar, true), strong = StrutAxis.Of(bar, false);
-        if (!double.IsFinite(weak.EffectiveLength) || !double.IsFinite(strong.EffectiveLength))
-            return Check.NotChecked(subject, Mechanism, source);
-        return Check.Of(subject, Dimension.Force, source, w =>
-        {
-            TellStrut(w, bar, N);
-            return (N, Resistance(w, weak, strong, bar.E, bar.f_y, design));
-        });
-    }
+    public static Check Strut(LoadedBar bar, BarDesign design) => StrutEntry.With(bar.Load(design), bar.Situation);
 
     /// <summary>Resistance to buckling about the weaker axis, N.</summary>
     internal static double Resistance(Working? w, in StrutAxis weak, in StrutAxis strong, double E, double f_y, BarDesign design) =>
@@ -49,33 +82,13 @@ public static class BarBucklingChecks
 
     /// <summary>
     /// Compression with bending about both axes and lateral-torsional buckling: EN 1993-1-1, 6.3.3 by method 2 (Annex B),
-    /// EN 1993-1-4, 5.5.2 for stainless steel, or AISC H1. Under allowable stress take <see cref="SecondOrder"/>.
+    /// EN 1993-1-4, 5.5.2 for stainless steel, or AISC H1. Under allowable stress compression and bending add up by straight
+    /// lines, bending about the strong axis against the lesser of yield and lateral-torsional buckling, each with its safety.
     /// </summary>
     /// <param name="bar">The bar.</param>
     /// <param name="design">Rules and factors.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check BeamColumn(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("bars.beam-column", "standoff in compression and bending");
-        Source source = design.IsAisc ? beamColumnAisc : design.Metal == MetalKind.StainlessSteel ? En1993Strut.Stainless : beamColumnEn;
-        if (design.Code == DesignCode.AllowableStress)
-            return Check.NotChecked(subject, "no code covers the metal; the second-order stress is checked instead", secondOrder);
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, source);
-        double N = Compression(bar);
-        StrutAxis weak = StrutAxis.Of(bar, true), strong = StrutAxis.Of(bar, false);
-        if (!double.IsFinite(weak.EffectiveLength) || !double.IsFinite(strong.EffectiveLength))
-            return Check.NotChecked(subject, Mechanism, source);
-        bool sway = bar.Restraint != BarRestraint.Held;
-        return Check.Of(subject, Dimension.Number, source, w =>
-        {
-            TellStrut(w, bar, N);
-            return design.IsAisc
-                ? AiscInteraction(w, N, weak, strong, bar, design)
-                : (En1993Strut.Interaction(w, N, weak, strong, bar.L, sway, bar.E, bar.G, bar.f_y, design), 1);
-        });
-    }
+    public static Check BeamColumn(LoadedBar bar, BarDesign design) => BeamColumnEntry.With(bar.Load(design), bar.Situation);
 
     /// <summary>
     /// The stress at first yield by elastic second-order theory: axial force, amplified end moments, and the moment of the
@@ -84,25 +97,14 @@ public static class BarBucklingChecks
     /// <param name="bar">The bar.</param>
     /// <param name="design">Rules and factors.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check SecondOrder(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("bars.second-order", "second-order stress of a standoff");
-        double N = Compression(bar);
-        StrutAxis weak = StrutAxis.Of(bar, true), strong = StrutAxis.Of(bar, false);
-        if (!double.IsFinite(weak.EffectiveLength) || !double.IsFinite(strong.EffectiveLength))
-            return Check.NotChecked(subject, Mechanism, secondOrder);
-        return Check.Of(subject, Dimension.Stress, secondOrder, w =>
-        {
-            TellStrut(w, bar, N);
-            return SecondOrderStress(w, bar, N, weak, strong, design);
-        });
-    }
+    public static Check SecondOrder(LoadedBar bar, BarDesign design) => SecondOrderEntry.With(bar.Load(design), bar.Situation);
 
     /// <summary>The second-order stress and what is allowed, Pa, under a compression.</summary>
-    internal static (double Demand, double Capacity) SecondOrderStress(Working? w, LoadedBar bar, double N, in StrutAxis weak, in StrutAxis strong, BarDesign design)
+    internal static (double Demand, double Capacity) SecondOrderStress(Working? w, in BarLoad load, double N)
     {
-        bool sway = bar.Restraint != BarRestraint.Held;
+        CheckedBar bar = load.Bar;
+        BarDesign design = bar.Design;
+        (StrutAxis weak, StrutAxis strong, bool sway) = (load.Weak, load.Strong, load.Restraint != BarRestraint.Held);
         double demandFactor = design.Code == DesignCode.AiscAsd ? 1.6 : design.Code == DesignCode.AllowableStress ? design.BucklingSafety : 1;
         double allowed = w.Given("f_d", design.Code switch
         {
@@ -125,7 +127,7 @@ public static class BarBucklingChecks
         w.Given(strongMoment, Dimension.Moment);
         w.Given(weakBow, Dimension.Moment);
         w.Given(strongBow, Dimension.Moment);
-        double axial = w.Given("axial", Math.Max(Math.Abs(bar.AtTower.Axial.Newtons), Math.Abs(bar.AtSkin.Axial.Newtons)), Dimension.Force, "greatest axial force");
+        double axial = w.Given("axial", Math.Max(Math.Abs(load.Ends.Tower.N), Math.Abs(load.Ends.Skin.N)), Dimension.Force, "greatest axial force");
         double sigma_N = w.Let("sigma_N", axial / A, Dimension.Stress, secondOrder);
         double sigma_M = w.Let("sigma_M", weakMoment / W_weak + strongMoment / W_strong, Dimension.Stress, secondOrder, "amplified end moments");
         double sigma_0 = w.Let("sigma_0", Math.Max(weakBow / W_weak, strongBow / W_strong), Dimension.Stress, secondOrder, "bow about the worse axis");
@@ -133,7 +135,7 @@ public static class BarBucklingChecks
     }
 
     private static (double Moment, double Bow) Amplified(
-        Working? w, string name, in StrutAxis axis, double N, double safety, bool sway, LoadedBar bar, BarDesign design)
+        Working? w, string name, in StrutAxis axis, double N, double safety, bool sway, CheckedBar bar, BarDesign design)
     {
         using IDisposable? part = w?.Part($"Amplification about the {name} axis");
         w.Given(N, Dimension.Force, "compression");
@@ -146,7 +148,7 @@ public static class BarBucklingChecks
         double lambda = Math.Sqrt(axis.Depth * axis.Across * bar.f_y / N_cr);
         BucklingCurve curve = design.CurveOrDefault;
         double imperfection = Math.Max(0, curve.Alpha * (lambda - curve.Plateau)) * axis.Depth / 6;
-        double e_0 = w.Given("e_0", imperfection + bar.InitialBow.Meters, Dimension.SmallLength, "bow with its imperfection", bow);
+        double e_0 = w.Given("e_0", imperfection + bar.InitialBow, Dimension.SmallLength, "bow with its imperfection", bow);
         return (w.Let("M_II", k * M, Dimension.Moment, secondOrder), w.Let("M_0", N * e_0 / (1 - n), Dimension.Moment, secondOrder));
     }
 
@@ -164,16 +166,39 @@ public static class BarBucklingChecks
         return w.Let("N_allow", Math.Min(N_E / safety, f_allow * A), Dimension.Force, euler);
     }
 
-    private static (double Demand, double Capacity) AiscInteraction(
-        Working? w, double P, in StrutAxis weak, in StrutAxis strong, LoadedBar bar, BarDesign design)
+    /// <summary>N/N_allow + M_strong/M_allow + M_weak/M_allow under allowable stress; the compression has its safety in it twice over.</summary>
+    private static double ElasticInteraction(Working? w, double N, in BarLoad load)
     {
+        CheckedBar bar = load.Bar;
+        BarDesign design = bar.Design;
+        (StrutAxis weak, StrutAxis strong) = (load.Weak, load.Strong);
+        double N_allow = Resistance(w, weak, strong, bar.E, bar.f_y, design);
+        double E = w.Given("E", bar.E, Dimension.Stress, "Young's modulus"), G = w.Given("G", bar.G, Dimension.Stress, "shear modulus");
+        double I_z = w.Given("I_z", weak.I, Dimension.AreaMomentOfInertia, "about the weak axis");
+        double J = w.Given("J", SolidRectangle.TorsionConstant(bar.b, bar.t), Dimension.AreaMomentOfInertia, "torsion constant");
+        double L = w.Given("L", bar.L, Dimension.Length, "length between points held against twist");
+        double M_cr = w.Let("M_cr", Math.PI / L * Math.Sqrt(E * I_z * G * J), Dimension.Moment, lateral, "lateral-torsional buckling");
+        double safety = w.Given("safety", design.BucklingSafety, Dimension.Number), f_allow = w.Given("f_allow", design.AllowableFraction * bar.f_y, Dimension.Stress, "allowable stress");
+        double W_y = w.Given("W_y", strong.W, Dimension.SectionModulus), W_z = w.Given("W_z", weak.W, Dimension.SectionModulus);
+        double M_y = w.Given("M_y", strong.GreatestMoment, Dimension.Moment, "strong axis"), M_z = w.Given("M_z", weak.GreatestMoment, Dimension.Moment, "weak axis");
+        double M_yallow = w.Let("M_yallow", Math.Min(M_cr / safety, f_allow * W_y), Dimension.Moment, lateral);
+        w.Given(N, Dimension.Force, "compression");
+        w.Given(N_allow, Dimension.Force, "allowable compression");
+        return w.Let("u", N / N_allow + M_y / M_yallow + M_z / (f_allow * W_z), Dimension.Number, lateral);
+    }
+
+    private static (double Demand, double Capacity) AiscInteraction(Working? w, double P, in BarLoad load)
+    {
+        CheckedBar bar = load.Bar;
+        BarDesign design = bar.Design;
+        (StrutAxis weak, StrutAxis strong) = (load.Weak, load.Strong);
         double c = design.Aisc(0.9, 1.67), alpha = design.Code == DesignCode.AiscLrfd ? 1 : 1.6;
         if (alpha * P >= weak.CriticalForce(bar.E) || alpha * P >= strong.CriticalForce(bar.E))
         {
             w?.Note("The compression reaches the elastic critical force.");
             return (1, 0);
         }
-        bool sway = bar.Restraint != BarRestraint.Held;
+        bool sway = load.Restraint != BarRestraint.Held;
         double P_c = Math.Min(Resistance(w, "strong", strong, bar.E, bar.f_y, design), Resistance(w, "weak", weak, bar.E, bar.f_y, design));
         double M_nx = Aisc360.StrongMoment(w, bar.b, bar.t, bar.L, 1, bar.E, bar.f_y);
         w.Given(P, Dimension.Force, "compression");
@@ -183,7 +208,7 @@ public static class BarBucklingChecks
         double M_cy = w.Let("M_cy", c * bar.f_y * weak.Wpl, Dimension.Moment, beamColumnAisc, "weak axis");
         double M_rx = w.Let("M_rx", Magnifier(strong, P, alpha, sway, bar.E) * strong.GreatestMoment, Dimension.Moment, beamColumnAisc);
         double M_ry = w.Let("M_ry", Magnifier(weak, P, alpha, sway, bar.E) * weak.GreatestMoment, Dimension.Moment, beamColumnAisc);
-        double T = w.Given("T", Math.Max(0, Math.Max(bar.AtTower.Axial.Newtons, bar.AtSkin.Axial.Newtons)), Dimension.Force, "tension");
+        double T = w.Given("T", Math.Max(0, Math.Max(load.Ends.Tower.N, load.Ends.Skin.N)), Dimension.Force, "tension");
         double T_c = w.Given("T_c", c * bar.f_y * bar.b * bar.t, Dimension.Force, "available tensile strength in yielding, D2");
         double p = w.Let("p", Math.Max(P / P_c, T / T_c), Dimension.Number, beamColumnAisc);
         double m = w.Let("m", M_rx / M_cx + M_ry / M_cy, Dimension.Number, beamColumnAisc);
@@ -197,15 +222,17 @@ public static class BarBucklingChecks
         return sway ? 1 / rest : Math.Max(1, (0.6 + 0.4 * axis.MomentRatio) / rest);
     }
 
-    internal static double Compression(LoadedBar bar) => Math.Max(0, -Math.Min(bar.AtTower.Axial.Newtons, bar.AtSkin.Axial.Newtons));
-
-    private static void TellStrut(Working? w, LoadedBar bar, double N)
+    /// <summary>Tells where the forces come from and how the bar is held; returns its compression, N.</summary>
+    private static double TellStrut(Working? w, in BarLoad load)
     {
+        double N = load.Compression;
         if (w is null)
-            return;
-        w.Given("L", bar.L, Dimension.Length, "length");
-        w.Given("K_weak", bar.EffectiveLengthFactor(true), Dimension.Number, "effective length factor, weak axis", springs);
-        w.Given("K_strong", bar.EffectiveLengthFactor(false), Dimension.Number, "effective length factor, strong axis", springs);
-        w.Note(N > 0 ? $"The bar is in compression; its skin end is {bar.Restraint switch { BarRestraint.Held => "held", BarRestraint.Sway => "free to sway", _ => "free" }}." : "The bar is not in compression; tension is not counted in its favor.");
+            return N;
+        load.Tell(w);
+        w.Given("L", load.Bar.L, Dimension.Length, "length");
+        w.Given("K_weak", load.Bar.EffectiveLengthFactor(true, load.Restraint), Dimension.Number, "effective length factor, weak axis", springs);
+        w.Given("K_strong", load.Bar.EffectiveLengthFactor(false, load.Restraint), Dimension.Number, "effective length factor, strong axis", springs);
+        w.Note(N > 0 ? $"The bar is in compression; its skin end is {load.Restraint switch { BarRestraint.Held => "held", BarRestraint.Sway => "free to sway", _ => "free" }}." : "The bar is not in compression; tension is not counted in its favor.");
+        return N;
     }
 }

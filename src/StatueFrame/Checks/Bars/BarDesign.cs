@@ -38,7 +38,7 @@ public sealed record BarDesign
     /// The recommended factors for a metal: γ_M0 = γ_M1 = 1.0, and 1.1 for stainless steel. Under EN 1993, a metal that
     /// the code does not cover is checked by allowable stress.
     /// </summary>
-    /// <param name="material">The metal; its kind is told by the name the library gives it, see <see cref="KindOf"/>.</param>
+    /// <param name="material">The metal; its family tells its kind, see <see cref="KindOf"/>.</param>
     /// <param name="code">The rules.</param>
     public static BarDesign For(Material material, DesignCode code = DesignCode.En1993)
     {
@@ -54,12 +54,14 @@ public sealed record BarDesign
         };
     }
 
-    /// <summary>The kind of a metal by its name: "steel …" and "stainless steel …" as in the library's own; any other is <see cref="MetalKind.Other"/>.</summary>
+    /// <summary>The kind of a metal by its family: carbon steel, stainless steel, and others, which no code of bars covers.</summary>
     /// <param name="material">The metal.</param>
-    public static MetalKind KindOf(Material material) =>
-        material.Name.StartsWith("steel ", StringComparison.OrdinalIgnoreCase) ? MetalKind.StructuralSteel
-        : material.Name.StartsWith("stainless steel", StringComparison.OrdinalIgnoreCase) ? MetalKind.StainlessSteel
-        : MetalKind.Other;
+    public static MetalKind KindOf(Material material) => material.Family switch
+    {
+        MetalFamily.CarbonSteel => MetalKind.StructuralSteel,
+        MetalFamily.StainlessSteel => MetalKind.StainlessSteel,
+        _ => MetalKind.Other,
+    };
 
     internal BucklingCurve CurveOrDefault => Curve ?? (Metal == MetalKind.StainlessSteel ? BucklingCurve.StainlessFlat : BucklingCurve.C);
 

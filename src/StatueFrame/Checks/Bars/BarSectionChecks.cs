@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Strength of a flat bar's cross-section, at the worse of its two ends.</summary>
@@ -9,6 +11,32 @@ public static class BarSectionChecks
     private static readonly Source allowableStress = Source.Assumed("bars: allowable stress is a fraction of the yield or proof strength; no code covers the metal");
     private static readonly Source plastic = Source.En1993_1_1("6.2.9.1 (3) (6.32), (6) (6.41) with α = β = 1; shear 6.2.6 (4), 6.2.8");
 
+    internal static readonly FormulaEntry<BarLoad> Yield = new(
+        "bars.shear", "first yield of a standoff with torsion and shear", Nature.Strength, "every bar, every state",
+        "greatest von Mises stress at corner, face middles and center of both ends", "by the code of the criteria", "no strength situation was given")
+    {
+        Dimension = Dimension.Stress,
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad load) => load.Bar.Design.Code switch { DesignCode.En1993 => yieldEn, DesignCode.AllowableStress => allowableStress, _ => yieldAisc },
+        Lacks = (in BarLoad load) => load.Bar.Design.Uncovered,
+        Run = (Working? w, in BarLoad load) =>
+        {
+            load.Tell(w);
+            FlatForces worse = Worse(load, (of, end) => Equivalent(null, of, end));
+            return (Equivalent(w, load, worse), Allowed(w, load.Bar.f_y, load.Bar.Design, yieldEn));
+        },
+    };
+
+    private static readonly FormulaEntry<BarLoad> Reserve = new(
+        "bars.plastic", "plastic resistance of a standoff", Nature.Strength, "a bar in a script", "plastic interaction of axial force and both moments", "1", "it is for scripts")
+    {
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad _) => plastic,
+        Lacks = (in BarLoad load) => load.Bar.Design.Code != DesignCode.En1993
+            ? "plastic resistance is checked by EN 1993 only; AISC's is in the check of the member" : load.Bar.Design.Uncovered,
+        Run = (Working? w, in BarLoad load) => Plastic(w, Worse(load, PlasticDemand), load.Bar.b, load.Bar.t, load.Bar.f_y, load.Bar.Design.GammaM0),
+    };
+
     /// <summary>
     /// First yield with torsion and transverse shear: the greatest von Mises stress at corner, face middles and center
     /// against f_y/γ_M0 (EN 1993), 0.9 f_y or f_y/1.67 (AISC), or a fraction of f_y (allowable stress).
@@ -16,18 +44,7 @@ public static class BarSectionChecks
     /// <param name="bar">The bar.</param>
     /// <param name="design">Rules and factors.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check FirstYield(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("bars.shear", "first yield of a standoff with torsion and shear");
-        Source source = design.Code switch { DesignCode.En1993 => yieldEn, DesignCode.AllowableStress => allowableStress, _ => yieldAisc };
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, source);
-        (double b, double t, double f_y) = (bar.b, bar.t, bar.f_y);
-        (double wide, double narrow) = (new FlatRectangle(b, t).TorsionW, FlatStresses.NarrowTorsionW(b, t));
-        FlatForces f = Worse(bar, (end, b, t) => FlatStresses.Equivalent(null, end, b, t, wide, narrow));
-        return Check.Of(subject, Dimension.Stress, source, w => (FlatStresses.Equivalent(w, f, b, t, wide, narrow), Allowed(w, f_y, design, source)));
-    }
+    public static Check FirstYield(LoadedBar bar, BarDesign design) => Yield.With(bar.Load(design), bar.Situation);
 
     /// <summary>
     /// Plastic resistance of the solid rectangle under axial force and both moments by EN 1993-1-1, as a load factor: the
@@ -37,22 +54,7 @@ public static class BarSectionChecks
     /// <param name="bar">The bar.</param>
     /// <param name="design">Rules and factors; <see cref="DesignCode.En1993"/>.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check Plastic(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("bars.plastic", "plastic resistance of a standoff");
-        if (design.Code != DesignCode.En1993)
-            return Check.NotChecked(subject, "plastic resistance is checked by EN 1993 only; AISC's is in the check of the member", plastic);
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, plastic);
-        (double b, double t, double f_y, double gamma) = (bar.b, bar.t, bar.f_y, design.GammaM0);
-        FlatForces f = Worse(bar, (end, _, _) =>
-        {
-            (double demand, double capacity) = Plastic(null, end, b, t, f_y, gamma);
-            return capacity > 0 ? demand : double.PositiveInfinity;
-        });
-        return Check.Of(subject, Dimension.Number, plastic, w => Plastic(w, f, b, t, f_y, gamma));
-    }
+    public static Check Plastic(LoadedBar bar, BarDesign design) => Reserve.With(bar.Load(design), bar.Situation);
 
     /// <summary>The stress allowed at first yield, Pa.</summary>
     internal static double Allowed(Working? w, double f_y, BarDesign design, Source source)
@@ -91,9 +93,15 @@ public static class BarSectionChecks
         return (w.Let("u", (m + Math.Sqrt(m * m + 4 * n * n)) / 2, Dimension.Number, plastic, "root of n²/u² + m/u = 1"), 1);
     }
 
-    private static FlatForces Worse(LoadedBar bar, Func<FlatForces, double, double, double> measure)
+    private static FlatForces Worse(in BarLoad load, Func<BarLoad, FlatForces, double> measure) =>
+        measure(load, load.Ends.Skin) > measure(load, load.Ends.Tower) ? load.Ends.Skin : load.Ends.Tower;
+
+    private static double Equivalent(Working? w, in BarLoad load, in FlatForces end) =>
+        FlatStresses.Equivalent(w, end, load.Bar.b, load.Bar.t, load.Bar.WideTorsionW, load.Bar.NarrowTorsionW);
+
+    private static double PlasticDemand(BarLoad load, FlatForces end)
     {
-        FlatForces tower = bar.AtTower.Si(nameof(LoadedBar.AtTower)), skin = bar.AtSkin.Si(nameof(LoadedBar.AtSkin));
-        return measure(skin, bar.b, bar.t) > measure(tower, bar.b, bar.t) ? skin : tower;
+        (double demand, double capacity) = Plastic(null, end, load.Bar.b, load.Bar.t, load.Bar.f_y, load.Bar.Design.GammaM0);
+        return capacity > 0 ? demand : double.PositiveInfinity;
     }
 }

@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Forces in the worst bolt of a fixing by the elastic vector method. SI units.</summary>

@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Elastic stresses of a flat under all six forces, at the four points of the rectangle where they can be greatest.</summary>

@@ -64,48 +64,40 @@ public sealed record LoadedBar
         };
     }
 
-    internal double b => Section.Width.Meters;
-
-    internal double t => Section.Thickness.Meters;
-
-    internal double L => Length.Meters;
-
-    internal double E => Material.YoungsModulus.Pascals;
-
-    internal double G => Material.ShearModulus.Pascals;
-
-    internal double f_y => Material.YieldStrength.Pascals;
-
-    internal double f_u => Material.UltimateStrength.Pascals;
-
-    /// <summary>Effective length factor about one axis; +∞ for a mechanism.</summary>
-    internal double EffectiveLengthFactor(bool weak)
+    /// <summary>As the catalogue's entries take it.</summary>
+    /// <exception cref="InvalidStatueException">Something is not valid.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A force is not finite.</exception>
+    internal BarLoad Load(BarDesign design, StandoffFixing? fixing = null, bool atSkin = false)
     {
-        double I = weak ? b * t * t * t / 12 : t * b * b * b / 12;
-        EndSprings tower = TowerFixity.Springs, skin = SkinFixity.Springs;
-        double scale = L / (E * I);
-        double atTower = (weak ? tower.Weak : tower.Strong) * scale;
-        double atSkin = Restraint == BarRestraint.Free ? 0 : (weak ? skin.Weak : skin.Strong) * scale;
-        return EffectiveLength.Factor(atTower, atSkin, Restraint != BarRestraint.Held);
+        Validate(design);
+        if (fixing is not null)
+        {
+            var v = new Validator();
+            fixing.Validate(v.At("Fixing"), Section.Width.Meters);
+            v.ThrowIfAny();
+        }
+        var standoff = new Standoff
+        {
+            Section = Section, Material = Material, TowerFixity = TowerFixity, SkinFixity = SkinFixity,
+            TowerFixing = atSkin ? null : fixing, SkinFixing = atSkin ? fixing : null,
+        };
+        return new BarLoad(
+            new CheckedBar(standoff, Length.Meters, design, Where, InitialBow.Meters), new BarEnds(AtTower.Si(nameof(AtTower)), AtSkin.Si(nameof(AtSkin))), Restraint, "");
     }
-
-    internal CheckSubject Subject(string id, string title) => new(id, title, Where, Situation);
 
     /// <summary>Refuses what no bar can be.</summary>
     /// <exception cref="InvalidStatueException">Something is not valid.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force is not finite.</exception>
-    internal void Validate(BarDesign design)
+    private void Validate(BarDesign design)
     {
         var v = new Validator();
         Section.Validate(v.At(nameof(Section)));
         Material.Validate(v.At(nameof(Material)));
-        v.Positive(Length, L, Standoff.LeastLength, Standoff.GreatestLength);
+        v.Positive(Length, Length.Meters, Standoff.LeastLength, Standoff.GreatestLength);
         TowerFixity.Validate(v.At(nameof(TowerFixity)));
         SkinFixity.Validate(v.At(nameof(SkinFixity)));
         v.NotNegative(InitialBow, InitialBow.Meters, 1);
         design.Validate(v.At("Design"));
         v.ThrowIfAny();
-        _ = AtTower.Si(nameof(AtTower));
-        _ = AtSkin.Si(nameof(AtSkin));
     }
 }

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using UnitsNet;
 
 namespace StatueFrame.Checks;
@@ -8,6 +9,57 @@ public static class SaddleChecks
 {
     private static readonly Source slip = new("EN 1993-1-8:2005", "3.9.1, (3.6); friction by test for other surfaces");
     private static readonly Source gapRule = Source.Assumed("bars: clearance is the gap less the movement");
+
+    /// <summary>A saddle with the force that its friction has to hold, N, and the reason why it cannot be checked.</summary>
+    internal readonly record struct SaddleLoad(CheckedBar Bar, double Force, string When);
+
+    internal static readonly FormulaEntry<SaddleLoad> SlipEntry = new(
+        "bars.saddle-slip", "slip of a clamped saddle", Nature.Strength, "every saddle that holds, every state", "force of the bar along the skin",
+        "friction by the clamping force", "no strength situation was given")
+    {
+        Dimension = Dimension.Force,
+        Where = (in SaddleLoad load) => load.Bar.Where,
+        Rule = (in SaddleLoad _) => slip,
+        Lacks = (in SaddleLoad load) => load.Bar.Standoff.Saddle is null ? $"the saddle is not described (Standoff.{nameof(Standoff.Saddle)})" : null,
+        Run = (Working? w, in SaddleLoad load) => Held(w, load, "force along the saddle"),
+    };
+
+    internal static readonly FormulaEntry<SaddleLoad> StopEntry = new(
+        "bars.saddle-hold", "what holds the skin on a saddle that slides square to it", Nature.Strength, "every saddle that slides, every state",
+        "what pushes the skin along the slide", "friction at its least, unless the saddle has a stop", "no strength situation was given")
+    {
+        Dimension = Dimension.Force,
+        Where = (in SaddleLoad load) => load.Bar.Where,
+        Rule = (in SaddleLoad _) => slip,
+        Run = (Working? w, in SaddleLoad load) =>
+        {
+            if (load.Bar.Standoff.Saddle is { } saddle)
+                return Held(w, load, "what pushes the skin along the slide");
+            w?.Note($"Nothing is described that holds it (Standoff.{nameof(Standoff.Saddle)}).");
+            return (w.Given("F", load.Force, Dimension.Force, "what pushes the skin along the slide"), 0);
+        },
+    };
+
+    /// <summary>A gap with the movement that it must leave room for, m.</summary>
+    internal readonly record struct GapLoad(string Where, double? Gap, double Movement);
+
+    internal static readonly FormulaEntry<GapLoad> ClearanceEntry = new(
+        "bars.clearance", "clearance to the tower", Nature.Service, "every bar, every heading", "movement of the skin end towards the tower", "gap", "no situation moves a bar")
+    {
+        Dimension = Dimension.SmallLength,
+        Where = (in GapLoad load) => load.Where,
+        Rule = (in GapLoad _) => gapRule,
+        Lacks = (in GapLoad load) => load.Gap is null ? $"it is not described (Standoff.{nameof(Standoff.Clearance)})" : null,
+        Run = (Working? w, in GapLoad load) => Room(w, load.Gap!.Value, load.Movement, 0),
+    };
+
+    private static (double, double) Held(Working? w, in SaddleLoad load, string what)
+    {
+        if (w is not null && load.When.Length > 0)
+            w.Note($"Worst of all states: {load.When}.");
+        Saddle saddle = load.Bar.Standoff.Saddle!;
+        return (w.Given("F", load.Force, Dimension.Force, what), SlipResistance(w, saddle.Clamp.Newtons, saddle.LeastFriction ?? saddle.Friction, saddle.Faces, load.Bar.Design.GammaM3));
+    }
 
     /// <summary>The force along a clamped saddle against its friction: μ × clamping force × faces/γ_M3.</summary>
     /// <param name="force">Force along the saddle.</param>
@@ -24,7 +76,7 @@ public static class SaddleChecks
         CheckInput.Within(friction, 1e-3, 1, nameof(friction));
         CheckInput.Within(faces, 1, 2, nameof(faces));
         CheckInput.Within(gammaM3, 1, 3, nameof(gammaM3));
-        return Check.Of(new CheckSubject("bars.saddle-slip", "slip of a clamped saddle", where, situation), Dimension.Force, slip, w =>
+        return Check.Of(SlipEntry.Subject(where, situation), Dimension.Force, slip, w =>
             (w.Given(F, Dimension.Force, "force along the saddle"), SlipResistance(w, C, friction, faces, gammaM3)));
     }
 
@@ -41,13 +93,15 @@ public static class SaddleChecks
     {
         double g = CheckInput.NotNegative(gap.Meters, nameof(gap)), delta = CheckInput.NotNegative(movement.Meters, nameof(movement));
         double r = CheckInput.NotNegative(reserve.Meters, nameof(reserve));
-        return Check.Of(new CheckSubject("bars.clearance", "clearance to the tower", where, situation), Dimension.SmallLength, gapRule, w =>
-        {
-            w.Given(delta, Dimension.SmallLength, "movement towards the tower");
-            w.Given(r, Dimension.SmallLength, "reserve");
-            double needed = w.Let("needed", delta + r, Dimension.SmallLength, gapRule);
-            return (needed, w.Given(g, Dimension.SmallLength, "gap"));
-        });
+        return Check.Of(ClearanceEntry.Subject(where, situation), Dimension.SmallLength, gapRule, w => Room(w, g, delta, r));
+    }
+
+    private static (double, double) Room(Working? w, double g, double delta, double r)
+    {
+        w.Given(delta, Dimension.SmallLength, "movement towards the tower");
+        w.Given(r, Dimension.SmallLength, "reserve");
+        double needed = w.Let("needed", delta + r, Dimension.SmallLength, gapRule);
+        return (needed, w.Given(g, Dimension.SmallLength, "gap"));
     }
 
     /// <summary>Friction that holds a saddle, N.</summary>

@@ -20,12 +20,4 @@ internal readonly record struct StrutAxis(double Depth, double Across, double Ef
     public double I => Across * Depth * Depth * Depth / 12;
 
     public double CriticalForce(double E) => Math.PI * Math.PI * E * I / (EffectiveLength * EffectiveLength);
-
-    public static StrutAxis Of(LoadedBar bar, bool weak)
-    {
-        double L = bar.EffectiveLengthFactor(weak) * bar.L;
-        return weak
-            ? new StrutAxis(bar.t, bar.b, L, bar.AtTower.WeakMoment.NewtonMeters, bar.AtSkin.WeakMoment.NewtonMeters)
-            : new StrutAxis(bar.b, bar.t, L, bar.AtTower.StrongMoment.NewtonMeters, bar.AtSkin.StrongMoment.NewtonMeters);
-    }
 }

@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Strength of a flat against its bolts tearing out. SI units.</summary>

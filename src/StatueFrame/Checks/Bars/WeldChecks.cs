@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Fillet welds at one end of a flat bar.</summary>
@@ -9,6 +11,23 @@ public static class WeldChecks
     private static readonly Source aisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX without the increase for direction; φ = 0.75, Ω = 2");
     private static readonly Source line = new("Blodgett, Design of Welded Structures, from memory", "welds as lines; elastic theory");
 
+    internal static readonly FormulaEntry<FixingLoad> FilletsEntry = new(
+        "bars.welds", "fillet welds of a standoff", Nature.Strength, "both ends of every welded bar, every state", "stress of the throat by elastic theory of lines",
+        "strength of the throat", "no strength situation was given")
+    {
+        Dimension = Dimension.Stress,
+        Where = (in FixingLoad load) => load.Where,
+        Rule = (in FixingLoad load) => load.Load.Bar.Design.IsAisc ? aisc : load.Welds.Simplified ? simplified : directional,
+        Lacks = (in FixingLoad load) => load.Load.Bar.Design.Code == DesignCode.AllowableStress
+            ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover" : load.Load.Bar.Design.Uncovered,
+        Run = (Working? w, in FixingLoad load) =>
+        {
+            load.Load.Tell(w);
+            CheckedBar bar = load.Load.Bar;
+            return Fillets(w, load.Forces, bar.t, bar.JoinedStrength(load.AtSkin), load.Welds, load.Welds.Run(bar.b), bar.Design);
+        },
+    };
+
     /// <summary>
     /// The greatest force per length of the two welds by elastic theory of lines, against the strength of the throat. By
     /// the directional method the von Mises stress of the throat at 45° counts, with the worst signs.
@@ -18,19 +37,8 @@ public static class WeldChecks
     /// <param name="design">Rules and factors.</param>
     /// <param name="atSkin">True for the skin end.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check Fillets(LoadedBar bar, WeldedFixing fixing, BarDesign design, bool atSkin = false)
-    {
-        bar.Validate(design);
-        fixing.Require(bar.b);
-        CheckSubject subject = bar.Subject("bars.welds", $"fillet welds of a standoff, {(atSkin ? "skin" : "tower")} end");
-        Source source = design.IsAisc ? aisc : fixing.Simplified ? simplified : directional;
-        if (design.Code == DesignCode.AllowableStress)
-            return Check.NotChecked(subject, "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover", source);
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, source);
-        FlatForces f = atSkin ? bar.AtSkin.Si(nameof(bar.AtSkin)) : bar.AtTower.Si(nameof(bar.AtTower));
-        return Check.Of(subject, Dimension.Stress, source, w => Fillets(w, f, bar.t, bar.f_u, fixing, fixing.Run(bar.b), design));
-    }
+    public static Check Fillets(LoadedBar bar, WeldedFixing fixing, BarDesign design, bool atSkin = false) =>
+        FilletsEntry.With(FixingLoad.Of(bar, fixing, design, atSkin), bar.Situation);
 
     /// <summary>Stress of the throat and its strength, Pa.</summary>
     internal static (double Demand, double Capacity) Fillets(

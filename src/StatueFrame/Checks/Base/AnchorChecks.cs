@@ -210,8 +210,8 @@ public static class AnchorChecks
 
     internal static double TensionResistance(Working? w, AnchorBar bar, BaseDesign design)
     {
-        double A_s = w.Given("A_s", bar.A_s, Dimension.SmallArea, "stress area"), f_u = w.Given("f_u", bar.Material.UltimateStrength.Pascals, Dimension.Stress, "ultimate strength", bar.Material.Source);
-        double f_y = w.Given("f_y", bar.Material.YieldStrength.Pascals, Dimension.Stress, "yield strength");
+        double A_s = w.Given("A_s", bar.A_s, Dimension.SmallArea, "stress area"), f_u = w.Given("f_u", bar.Metal.UltimateStrength.Pascals, Dimension.Stress, "ultimate strength", bar.Material.Source);
+        double f_y = w.Given("f_y", bar.Metal.YieldStrength.Pascals, Dimension.Stress, "yield strength");
         if (design.IsAmerican)
         {
             double f_most = w.Given("f_most", 860e6, Dimension.Stress, "125 000 psi", steelAci);
@@ -224,8 +224,8 @@ public static class AnchorChecks
 
     internal static double ShearResistance(Working? w, AnchorBar bar, BaseDesign design)
     {
-        double A_s = w.Given("A_s", bar.A_s, Dimension.SmallArea, "stress area"), f_u = w.Given("f_u", bar.Material.UltimateStrength.Pascals, Dimension.Stress, "ultimate strength", bar.Material.Source);
-        double f_y = w.Given("f_y", bar.Material.YieldStrength.Pascals, Dimension.Stress, "yield strength");
+        double A_s = w.Given("A_s", bar.A_s, Dimension.SmallArea, "stress area"), f_u = w.Given("f_u", bar.Metal.UltimateStrength.Pascals, Dimension.Stress, "ultimate strength", bar.Material.Source);
+        double f_y = w.Given("f_y", bar.Metal.YieldStrength.Pascals, Dimension.Stress, "yield strength");
         if (design.IsAmerican)
         {
             double f_most = w.Given("f_most", 860e6, Dimension.Stress, "125 000 psi", shearAci);

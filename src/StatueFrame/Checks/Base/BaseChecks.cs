@@ -45,8 +45,8 @@ public static class BaseChecks
             PlanArea plan = holdDown.Plan;
             if (!design.IsAmerican)
             {
-                BasePlate thin = holdDown.Plates.MinBy(plate => plate.Thickness.Meters * Math.Sqrt(plate.Material.YieldStrength.Pascals))!;
-                double c = PlateBearing.Spread(w, thin.Thickness.Meters, thin.Material.YieldStrength.Pascals, f, design.GammaM0);
+                BasePlate thin = holdDown.Plates.MinBy(plate => plate.Thickness.Meters * Math.Sqrt(plate.Metal.YieldStrength.Pascals))!;
+                double c = PlateBearing.Spread(w, thin.Thickness.Meters, thin.Metal.YieldStrength.Pascals, f, design.GammaM0);
                 plan = Effective(holdDown, c);
                 w.Given("A_eff", plan.Whole.A, Dimension.Area, "what stands on the plates and a rim c, within the plates", bearingEn);
             }
@@ -64,9 +64,9 @@ public static class BaseChecks
         Check.Of(new CheckSubject("base.plate-bending", "bending of a base plate", where, situation), Dimension.Stress, plateAisc, w =>
         {
             Tell(w, load);
-            BasePlate plate = holdDown.Plates.MaxBy(p => Math.Max(p.Overhang.X, p.Overhang.Y) / (p.Thickness.Meters * Math.Sqrt(p.Material.YieldStrength.Pascals)))!;
+            BasePlate plate = holdDown.Plates.MaxBy(p => Math.Max(p.Overhang.X, p.Overhang.Y) / (p.Thickness.Meters * Math.Sqrt(p.Metal.YieldStrength.Pascals)))!;
             double l = w.Given("l", Math.Max(plate.Overhang.X, plate.Overhang.Y), Dimension.SmallLength, "overhang"), t = w.Given("t", plate.Thickness.Meters, Dimension.SmallLength, "thickness");
-            double F_y = w.Given("F_y", plate.Material.YieldStrength.Pascals, Dimension.Stress, "yield strength", plate.Material.Source);
+            double F_y = w.Given("F_y", plate.Metal.YieldStrength.Pascals, Dimension.Stress, "yield strength", plate.Material.Source);
             if (BaseGroup.Solve(holdDown, holdDown.Plan, material, load.N, load.mx, load.my, preTensioned: true) is not { } state)
                 return (F_y, 0);
             double p = w.Given("p", state.GreatestPressure.Pascals, Dimension.Stress, "greatest pressure", group);

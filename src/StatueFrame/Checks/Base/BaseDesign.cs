@@ -28,6 +28,9 @@ public sealed record BaseDesign
     /// <summary>ϕ of anchors whose concrete fails, without supplementary reinforcement, 0.3 to 1; 0.70 by default (ACI 318-19, Table 17.5.3).</summary>
     public double PhiConcrete { get; init; } = 0.70;
 
+    /// <summary>What the weight that holds a statue down counts in overturning.</summary>
+    internal static readonly Assumption EquilibriumWeight = new("weight in static equilibrium", "0.9 of its own value, other actions as given", Source.En1990("Table A1.2(A), recommended value"));
+
     internal bool IsAmerican => Code == BaseCode.American;
 
     internal IEnumerable<Assumption> Assumptions()

@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of the foundation in one situation into a sheet, and what the give of the ground adds to the sway.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class FoundationSheet(StatueModel model, Foundation foundation, Criteria criteria, BaseState[] states, string situation, SheetLists lists)
+internal sealed class FoundationSheet(StatueModel model, Foundation foundation, Criteria criteria, BaseState[] states, BaseState[] tipping, string situation, SheetWriter lists)
 {
     private static readonly Source tilt = new("rigid footing on elastic ground, second order", "theory page on foundations");
 
@@ -16,18 +16,19 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
     public void AddStrength()
     {
         int first = lists.Checks.Count;
-        BaseDesign design = criteria.Base;
-        lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Overturning(foundation, Under(s), design, s.Where, situation))));
-        lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Sliding(foundation, Under(s), design, s.Where, situation))));
-        lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Bearing(foundation, Under(s), design, s.Where, situation))));
+        BaseDesign design = criteria.BaseInUse;
+        lists.AddWorst(tipping.Select(s => FoundationChecks.Overturning(foundation, Under(s), design, s.Where, situation)));
+        lists.Assume([BaseDesign.EquilibriumWeight], first);
+        lists.AddWorst(Each(s => FoundationChecks.Sliding(foundation, Under(s), design, s.Where, situation)));
+        lists.AddWorst(Each(s => FoundationChecks.Bearing(foundation, Under(s), design, s.Where, situation)));
         lists.Assume(design.Assumptions(), first);
     }
 
     /// <param name="isSteady">False when the sway is not that of the load cases.</param>
     public void AddService(bool isSteady)
     {
-        lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Pressure(foundation, Under(s), s.Where, situation))));
-        lists.Checks.Add(BaseState.Worst(Each(s => FoundationChecks.Uplift(foundation, Under(s), s.Where, situation))));
+        lists.AddWorst(Each(s => FoundationChecks.Pressure(foundation, Under(s), s.Where, situation)));
+        lists.AddWorst(Each(s => FoundationChecks.Uplift(foundation, Under(s), s.Where, situation)));
         var subject = new CheckSubject("foundation.sway", "sway with the give of the ground", Situation: situation);
         if (!isSteady)
             lists.Checks.Add(Check.NotChecked(subject, "it is worked out for steady loads alone", tilt));

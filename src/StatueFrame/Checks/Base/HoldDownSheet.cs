@@ -3,9 +3,9 @@ using UnitsNet;
 
 namespace StatueFrame.Checks;
 
-/// <summary>Writes the checks of plates and anchor bars in one situation into a sheet: the worst heading and bar of each kind.</summary>
+/// <summary>Runs the checks of plates and of every anchor bar in every state of a situation, and writes the worst of each kind.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign design, BaseState[] states, string situation, SheetLists lists)
+internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign design, BaseState[] states, BaseState[] tipping, string situation, SheetWriter lists)
 {
     private static readonly Source notDescribed = Source.Assumed("base");
 
@@ -15,7 +15,8 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
     public void AddStrength()
     {
         int first = lists.Checks.Count;
-        lists.Checks.Add(BaseState.Worst(Each(s => BaseChecks.Overturning(holdDown, s.Load, design, s.Where, situation))));
+        lists.AddWorst(tipping.Select(s => BaseChecks.Overturning(holdDown, s.Load, design, s.Where, situation)));
+        lists.Assume([BaseDesign.EquilibriumWeight], first);
         if (block is null)
         {
             foreach ((string id, string title) in new[] { ("base.bearing", "pressure under the base plates"), ("base.sliding", "sliding of the base"), ("base.anchor-tension", "tension in an anchor bar"), ("base.breakout", "concrete cone of the anchor bars in tension") })
@@ -39,7 +40,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         else if (holdDown.Bars.All(bar => bar.PreTension.Newtons == 0))
             lists.Checks.Add(Check.NotChecked(subject, "the bars are not pre-tensioned", notDescribed));
         else
-            lists.Checks.Add(BaseState.Worst(Each(s => BaseChecks.Separation(holdDown, block.Material, s.Load, s.Where, situation))));
+            lists.AddWorst(Each(s => BaseChecks.Separation(holdDown, block.Material, s.Load, s.Where, situation)));
         Assume(first);
     }
 
@@ -47,90 +48,88 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
 
     private void AddPlates(BaseBlock on)
     {
-        lists.Checks.Add(BaseState.Worst(Each(s => BaseChecks.Bearing(holdDown, on.Section, on.Material, on.Height, s.Load, design, s.Where, situation))));
+        lists.AddWorst(Each(s => BaseChecks.Bearing(holdDown, on.Section, on.Material, on.Height, s.Load, design, s.Where, situation)));
         if (design.IsAmerican)
-            lists.Checks.Add(BaseState.Worst(Each(s => BaseChecks.PlateBending(holdDown, on.Material, s.Load, s.Where, situation))));
-        lists.Checks.Add(BaseState.Worst(Each(s => BaseChecks.Sliding(holdDown, on.Material, s.Load, design, s.Where, situation))));
+            lists.AddWorst(Each(s => BaseChecks.PlateBending(holdDown, on.Material, s.Load, s.Where, situation)));
+        lists.AddWorst(Each(s => BaseChecks.Sliding(holdDown, on.Material, s.Load, design, s.Where, situation)));
     }
 
     private void AddBars(BaseBlock on)
     {
-        BarPull? tension = null, shear = null, both = null;
-        (BaseState State, BaseGroup Group)? pulled = null;
-        bool unbalanced = false;
+        List<Check> steel = [], anchorage = [];
+        (double T, string Where) greatest = (0, "");
         foreach (BaseState s in states)
         {
-            if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true) is not { } group)
+            if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true) is not { } group
+                || BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: false) is not { } bare)
             {
-                unbalanced = true;
+                steel.Add(Check.NotChecked(new CheckSubject("base.anchor-tension", "tension in an anchor bar", s.Where, situation), "plates and bars cannot balance the load", notDescribed));
                 continue;
             }
             double[] V = Shears(s.Load, group);
             for (int i = 0; i < V.Length; i++)
             {
                 AnchorBar bar = holdDown.Bars[i];
-                double T = group.Forces[i], t = T / AnchorChecks.TensionResistance(null, bar, design), v = V[i] / AnchorChecks.ShearResistance(null, bar, design);
-                Keep(ref tension, new BarPull(i, T, V[i], s.Where, t));
-                Keep(ref shear, new BarPull(i, T, V[i], s.Where, v));
-                Keep(ref both, new BarPull(i, T, V[i], s.Where, t * t + v * v));
+                string where = $"bar {i + 1}, {s.Where}";
+                (Force T_i, Force V_i) = (Force.FromNewtons(group.Forces[i]), Force.FromNewtons(V[i]));
+                steel.AddRange([AnchorChecks.Tension(bar, T_i, design, where, situation), AnchorChecks.Shear(bar, V_i, design, where, situation), AnchorChecks.Interaction(bar, T_i, V_i, design, where, situation)]);
+                anchorage.AddRange(AtDeepEnd(bar, T_i, where));
+                if (group.Forces[i] > greatest.T)
+                    greatest = (group.Forces[i], where);
             }
-            if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: false) is not { } bare)
-                unbalanced = true;
-            else if (pulled is null || Extremes.Exceeds(Sum(bare), Sum(pulled.Value.Group)))
-                pulled = (s, bare);
+            anchorage.AddRange(AllBars(s, bare));
         }
-        if (unbalanced)
-            lists.Warnings.Add($"{situation}: in some heading plates and bars cannot balance the load on the base.");
-        if (tension is null || shear is null || both is null || pulled is null)
-        {
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("base.anchor-tension", "tension in an anchor bar", Situation: situation), "plates and bars cannot balance the load", notDescribed));
-            return;
-        }
-        lists.Checks.Add(AnchorChecks.Tension(holdDown.Bars[tension.Bar], Force.FromNewtons(tension.T), design, tension.Where, situation));
-        lists.Checks.Add(AnchorChecks.Shear(holdDown.Bars[shear.Bar], Force.FromNewtons(shear.V), design, shear.Where, situation));
-        lists.Checks.Add(AnchorChecks.Interaction(holdDown.Bars[both.Bar], Force.FromNewtons(both.T), Force.FromNewtons(both.V), design, both.Where, situation));
-        AddAnchorage(tension, pulled.Value.State, pulled.Value.Group);
-        lists.Results.Add(new ResultLine(situation, "greatest force in an anchor bar", tension.T, Dimension.Force, tension.Where));
+        foreach (IGrouping<string, Check> kind in steel.Concat(anchorage).GroupBy(check => check.Id))
+            lists.AddWorst(kind);
+        if (greatest.T > 0)
+            lists.Results.Add(new ResultLine(situation, "greatest force in an anchor bar", greatest.T, Dimension.Force, greatest.Where));
         lists.Results.Add(new ResultLine(situation, "least part of the base plates that is pressed", PressedLeast(on), Dimension.Percent));
     }
 
     private double PressedLeast(BaseBlock on) => states.Min(s =>
         BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true)?.PressedFraction ?? 0);
 
-    /// <summary>What holds the bars at their deep end.</summary>
-    private void AddAnchorage(BarPull tension, BaseState state, BaseGroup bare)
+    /// <summary>What holds one bar at its deep end.</summary>
+    private IEnumerable<Check> AtDeepEnd(AnchorBar bar, Force T, string where)
     {
-        AnchorBar worst = holdDown.Bars[tension.Bar];
-        Force T = Force.FromNewtons(tension.T);
-        (BaseBlock? at, bool isOneConcrete, double weightAbove) = BaseBlock.At(statue, worst.Embedment.Meters);
-        var cone = new CheckSubject("base.breakout", "concrete cone of the anchor bars in tension", state.Where, situation);
-        if (at is null)
-        {
-            lists.Checks.Add(Check.NotChecked(cone, "the bars reach below what is described (Statue.Pedestal, Statue.Foundation)", notDescribed));
-            return;
-        }
-        if (isOneConcrete && at.Material is Concrete concrete)
-        {
-            lists.Checks.Add(AnchorChecks.Breakout(holdDown.Bars, bare.BarForces, block!.Section, concrete, design, state.Where, situation));
-        }
-        else
-        {
-            lists.Checks.Add(Check.NotChecked(cone, "the bars pass through masonry: cones are for concrete; the weight above their ends is looked at instead (base.anchorage-weight)", notDescribed));
-            double pull = Sum(bare), factor = Math.Min(1, state.WeightFactor);
-            lists.Checks.Add(Check.Of(new CheckSubject("base.anchorage-weight", "weight above the ends of the anchor bars", state.Where, situation), Dimension.Force, notDescribed, w =>
-            {
-                double T_all = w.Given("T_all", pull, Dimension.Force, "pull of all bars, without pre-tension"), W = w.Given("W", weightAbove, Dimension.Force, "courses above the ends of the bars");
-                double gamma = w.Given("gamma", factor, Dimension.Number, "favorable factor of weight");
-                return (T_all, w.Let("W_d", gamma * W, Dimension.Force));
-            }));
-        }
+        if (BaseBlock.At(statue, bar.Embedment.Meters).At is not { } at)
+            yield break;
         if (holdDown.Girder is { } girder)
         {
-            lists.Checks.Add(AnchorChecks.GirderBending(girder, T, design, tension.Where, situation));
-            lists.Checks.Add(AnchorChecks.GirderBearing(girder, T, at.Material, tension.Where, situation));
+            yield return AnchorChecks.GirderBending(girder, T, design, where, situation);
+            yield return AnchorChecks.GirderBearing(girder, T, at.Material, where, situation);
         }
-        if (holdDown.Girder is null || worst.HeadWidth is not null)
-            lists.Checks.Add(AnchorChecks.PullOut(worst, T, at.Material, design, tension.Where, situation));
+        if (holdDown.Girder is null || bar.HeadWidth is not null)
+            yield return AnchorChecks.PullOut(bar, T, at.Material, design, where, situation);
+    }
+
+    /// <summary>What holds all bars together: the cone of the concrete they end in, or the weight of what is above their ends.</summary>
+    private IEnumerable<Check> AllBars(BaseState state, BaseGroup bare)
+    {
+        foreach (IGrouping<double, AnchorBar> depth in holdDown.Bars.GroupBy(bar => bar.Embedment.Meters))
+        {
+            var cone = new CheckSubject("base.breakout", "concrete cone of the anchor bars in tension", state.Where, situation);
+            (BaseBlock? at, bool isOneConcrete, double weightAbove) = BaseBlock.At(statue, depth.Key);
+            if (at is null)
+            {
+                yield return Check.NotChecked(cone, "the bars reach below what is described (Statue.Pedestal, Statue.Foundation)", notDescribed);
+            }
+            else if (isOneConcrete && at.Material is Concrete concrete)
+            {
+                yield return AnchorChecks.Breakout(holdDown.Bars, bare.BarForces, block!.Section, concrete, design, state.Where, situation);
+            }
+            else
+            {
+                yield return Check.NotChecked(cone, "the bars pass through masonry: cones are for concrete; the weight above their ends is looked at instead (base.anchorage-weight)", notDescribed);
+                double pull = Enumerable.Range(0, holdDown.Bars.Count).Where(i => holdDown.Bars[i].Embedment.Meters == depth.Key).Sum(i => bare.Forces[i]), factor = Math.Min(1, state.WeightFactor);
+                yield return Check.Of(new CheckSubject("base.anchorage-weight", "weight above the ends of the anchor bars", state.Where, situation), Dimension.Force, notDescribed, w =>
+                {
+                    double T_all = w.Given("T_all", pull, Dimension.Force, "pull of all bars of this depth, without pre-tension"), W = w.Given("W", weightAbove, Dimension.Force, "courses above the ends of the bars");
+                    double gamma = w.Given("gamma", factor, Dimension.Number, "favorable factor of weight");
+                    return (T_all, w.Let("W_d", gamma * W, Dimension.Force));
+                });
+            }
+        }
     }
 
     /// <summary>Shear of each bar: what friction and key leave, shared evenly, and twist in proportion to the distance from the bars' middle.</summary>
@@ -157,24 +156,5 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
                 assumed.Add(new Assumption($"creep of {block.Material.Name}", "none", notDescribed));
         }
         lists.Assume(assumed, first);
-    }
-
-    private static double Sum(BaseGroup group)
-    {
-        double sum = 0;
-        foreach (double force in group.Forces)
-            sum += force;
-        return sum;
-    }
-
-    private static void Keep(ref BarPull? worst, BarPull demand)
-    {
-        if (worst is null || Extremes.Exceeds(demand.Use, worst.Use))
-            worst = demand;
-    }
-
-    private sealed record BarPull(int Bar, double T, double V, string Heading, double Use)
-    {
-        public string Where => $"bar {Bar + 1}, {Heading}";
     }
 }

@@ -3,26 +3,25 @@ using UnitsNet;
 
 namespace StatueFrame.Checks;
 
-/// <summary>Writes the checks of a pedestal's bed joints in one situation into a sheet: the worst joint and heading of each kind.</summary>
+/// <summary>Runs the checks of every bed joint of a pedestal in every state of a situation, and writes the worst of each kind.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign design, BaseState[] states, string situation, SheetLists lists)
+internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign design, BaseState[] states, BaseState[] tipping, string situation, SheetWriter lists)
 {
     public void Add(bool isStrength)
     {
         int first = lists.Checks.Count;
-        BlockCut[] cuts = [.. Cuts()];
+        BlockCut[] cuts = [.. Cuts(states)];
         if (isStrength)
         {
-            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Overturning(cut, design, "pedestal"))));
-            Check[] toes = Array.ConvertAll(cuts, cut => BlockChecks.ToeStress(cut, "pedestal"));
-            lists.Checks.Add(BaseState.Worst(toes));
-            // The even block of every cut takes long: the ones with the greatest toe stress of each joint stand for the others.
-            lists.Checks.Add(BaseState.Worst([.. Hardest(cuts, toes).Select(cut => BlockChecks.Capacity(cut, design, "pedestal"))]));
-            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Shear(cut, "pedestal"))));
+            lists.AddWorst(Cuts(tipping).Select(cut => BlockChecks.Overturning(cut, design, "pedestal")));
+            lists.Assume([BaseDesign.EquilibriumWeight], first);
+            lists.AddWorst(cuts.Select(cut => BlockChecks.ToeStress(cut, "pedestal")));
+            lists.AddWorst(cuts.Select(cut => BlockChecks.Capacity(cut, design, "pedestal")));
+            lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut, "pedestal")));
         }
         else
         {
-            lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Kern(cut, "pedestal"))));
+            lists.AddWorst(cuts.Select(cut => BlockChecks.Kern(cut, "pedestal")));
         }
         lists.Assume([new Assumption("wind on the pedestal", "none", Source.Assumed("foundations")), .. Factors()], first);
     }
@@ -32,14 +31,9 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
         .Where(material => material.Gamma == (material is Masonry ? 2.5 : 1.5))
         .Select(material => new Assumption($"partial factor of {material.Name}", FormattableString.Invariant($"{material.Gamma}"), new Source(material is Masonry ? "EN 1996-1-1:2005, 2.4.3" : "EN 1992-1-1:2004, Table 2.1N", "default")));
 
-    private static IEnumerable<BlockCut> Hardest(BlockCut[] cuts, Check[] toes) => cuts
-        .Select((cut, i) => (Cut: cut, Use: toes[i].Utilization ?? 0))
-        .GroupBy(item => item.Cut.Section)
-        .Select(group => group.ToArray().FirstGreatest(item => item.Use).Cut);
-
-    private IEnumerable<BlockCut> Cuts()
+    private IEnumerable<BlockCut> Cuts(BaseState[] of)
     {
-        foreach (BaseState state in states)
+        foreach (BaseState state in of)
         {
             double depth = 0, weight = 0;
             for (int i = 0; i < pedestal.Courses.Count; i++)

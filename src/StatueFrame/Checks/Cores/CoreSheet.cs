@@ -5,9 +5,9 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of masonry and concrete cores in one situation into a sheet: the worst cut and heading of every segment.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response response, PartDemands demands, SheetLists lists)
+internal sealed class CoreSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
 {
-    private readonly string situation = response.Situation.Name;
+    private readonly string situation = demands.Situation.Name;
 
     public void Add()
     {
@@ -15,16 +15,13 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
         if (!Array.Exists(segments, s => s.Segment is BlockSegment))
             return;
         int first = lists.Checks.Count;
-        IReadOnlyList<SegmentForces>? rest = response.Cases.Any(c => c.WeightFactor > 1)
-            ? model.Respond(new Situation { Name = "at rest", Actions = [new SelfWeight()] }).Cases[0].Segments()
-            : null;
         int index = 0;
         foreach (BodyModel body in model.Bodies)
         {
             for (int i = 0; i < body.Segments.Length; i++, index++)
             {
                 if (body.Segments[i].Segment is BlockSegment block)
-                    AddSegment([.. Cuts(body, i, block, index, rest)], block);
+                    AddSegment([.. Cuts(body, i, block, index)], block);
             }
         }
         lists.Assume(Assumptions(segments), first);
@@ -33,40 +30,30 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
     private void AddSegment(BlockCut[] cuts, BlockSegment block)
     {
         bool isReinforced = block is ConcreteSegment { Reinforcement: not null };
-        if (response.Situation.LimitState != LimitState.Strength)
+        if (demands.Situation.LimitState != LimitState.Strength)
         {
             if (!isReinforced)
-                lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Kern(cut))));
+                lists.AddWorst(cuts.Select(cut => BlockChecks.Kern(cut)));
             return;
         }
         if (isReinforced)
         {
-            lists.Checks.Add(BaseState.Worst([.. Hardest(cuts).Select(cut => BlockChecks.Interaction(cut, criteria.Base))]));
-            lists.Checks.Add(BlockChecks.Shear(cuts[0]));
+            lists.AddWorst(cuts.Select(cut => BlockChecks.Interaction(cut, criteria.BaseInUse)));
+            lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut)));
             return;
         }
-        lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Overturning(cut, criteria.Base))));
-        lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.ToeStress(cut))));
-        lists.Checks.Add(BaseState.Worst([.. Hardest(cuts).Select(cut => BlockChecks.Capacity(cut, criteria.Base))]));
-        lists.Checks.Add(BaseState.Worst(Array.ConvertAll(cuts, cut => BlockChecks.Shear(cut))));
+        lists.AddWorst(cuts.Select(cut => BlockChecks.Overturning(cut, criteria.BaseInUse)));
+        lists.AddWorst(cuts.Select(cut => BlockChecks.ToeStress(cut)));
+        lists.AddWorst(cuts.Select(cut => BlockChecks.Capacity(cut, criteria.BaseInUse)));
+        lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut)));
     }
 
-    /// <summary>The cuts with the greatest edge stress, the greatest eccentricity and the greatest compression: the sums that take long are done for these alone.</summary>
-    private static IEnumerable<BlockCut> Hardest(BlockCut[] cuts) =>
-        new[] { cuts.FirstGreatest(EdgeStress), cuts.FirstGreatest(cut => cut.N > 0 ? cut.M / cut.N : cut.M), cuts.FirstGreatest(cut => cut.N), cuts.FirstGreatest(cut => cut.M) }.Distinct();
-
-    private static double EdgeStress(BlockCut cut)
-    {
-        PlanMoments m = cut.Section.Plan.Whole;
-        return cut.N / m.A + cut.Section.Plan.Reach(cut.mx / m.XX, cut.my / m.YY);
-    }
-
-    /// <summary>Both ends of a segment in every load case, direction or time, and again with weights at their own value where the situation raises them.</summary>
-    private IEnumerable<BlockCut> Cuts(BodyModel body, int segment, BlockSegment block, int index, IReadOnlyList<SegmentForces>? rest)
+    /// <summary>Both ends of a segment in every load case, direction or time.</summary>
+    private IEnumerable<BlockCut> Cuts(BodyModel body, int segment, BlockSegment block, int index)
     {
         SegmentModel part = body.Segments[segment];
         double down = body.Axes.Axes.Z.Z, half = 0.5 * part.Mass * SelfWeight.Gravity * down;
-        foreach (EndForces forces in demands.EndsOf(part))
+        foreach (EndForces forces in demands.EndsOf(index))
         {
             double factor = forces.WeightFactor;
             foreach (bool top in new[] { false, true })
@@ -76,8 +63,6 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
                 // upper one none; but a free end, where half the wind on the segment is put too, keeps its half.
                 double own = !top ? half : segment == body.Segments.Length - 1 ? 0 : -half;
                 yield return Cut(load with { N = load.N + factor * own });
-                if (factor > 1)
-                    yield return Cut((load - (factor - 1) * Of(End(rest![index], top))) with { N = load.N - (factor - 1) * Of(End(rest[index], top)).N + own });
 
                 BlockCut Cut(BaseLoad l) => new()
                 {
@@ -90,7 +75,7 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
                     MomentX = Torque.FromNewtonMeters(-l.my),
                     MomentY = Torque.FromNewtonMeters(l.mx),
                     FreeHeight = Length.FromMeters((body.Levels[^1].Center - body.Levels[segment + (top ? 1 : 0)].Center).Length),
-                    Where = $"{part.Name}, {(top ? "top" : "foot")}, {forces.When}",
+                    Where = $"{part.Name}, {(top ? "top" : "foot")}{(forces.When.Length > 0 ? ", " : "")}{forces.When}",
                     Situation = situation,
                 };
             }
@@ -99,7 +84,7 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
 
     private IEnumerable<Assumption> Assumptions(SegmentModel[] segments)
     {
-        foreach (Assumption factor in criteria.Base.Assumptions())
+        foreach (Assumption factor in criteria.BaseInUse.Assumptions())
             yield return factor;
         foreach (BlockMaterial material in segments.Select(s => s.Segment).OfType<BlockSegment>().Select(s => s.Stuff).Distinct())
         {
@@ -108,8 +93,6 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, Response r
         }
         yield return new Assumption("stiffness of cores", "that of the whole section, not cracked", Source.Assumed("cores"));
     }
-
-    private static SectionForce End(SegmentForces forces, bool top) => top ? forces.Top : forces.Bottom;
 
     private static BaseLoad Of(SectionForce f) => new(
         -f.Axial.Newtons, f.ShearX.Newtons, f.ShearY.Newtons, f.MomentY.NewtonMeters, -f.MomentX.NewtonMeters, f.Torsion.NewtonMeters);

@@ -11,29 +11,8 @@ namespace StatueFrame.Checks;
 /// </remarks>
 public static class EarthquakeChecks
 {
-    private static readonly Source Stress = Source.Assumed("earthquake: static and earthquake stress of one corner add up");
     private static readonly Source Tipping = Source.Assumed("earthquake: the weight on half the base resists");
     private static readonly Source Sliding = Source.Assumed("earthquake: friction of the weight resists");
-
-    /// <summary>Normal stress of a standoff at its worst corner against a fraction of its yield strength.</summary>
-    /// <param name="bar">The bar.</param>
-    /// <param name="situation">Name of the situation.</param>
-    /// <param name="stressFraction">Allowable stress over yield or proof strength, above 0 to 1.</param>
-    public static Check BarStress(EarthquakeBar bar, string situation, double stressFraction)
-    {
-        var subject = new CheckSubject("earthquake.bar-stress", "stress in a standoff in an earthquake", bar.Where, situation);
-        double f_y = bar.Standoff.Material.YieldStrength.Pascals;
-        return Check.Of(subject, Dimension.Stress, Stress, w =>
-        {
-            w?.Note($"Worst of all corners of its two ends; {(bar.Assumption == SkinAssumption.RigidRing ? "band as a rigid ring" : "limp skin, the bar alone")}.");
-            double sigma_0 = w.Given("sigma_0", bar.StaticStress.Pascals, Dimension.Stress, "without the earthquake");
-            double sigma_E = w.Given("sigma_E", bar.EarthquakeStress.Pascals, Dimension.Stress, "peak in the earthquake");
-            double sigma = w.Let("sigma", sigma_0 + sigma_E, Dimension.Stress);
-            w.Given(f_y, Dimension.Stress, "yield or proof strength");
-            w.Given(stressFraction, Dimension.Number, "allowable fraction");
-            return (sigma, w.Let("sigma_allow", stressFraction * f_y, Dimension.Stress));
-        });
-    }
 
     /// <summary>The sway of a point, displacement factor included, against its limit.</summary>
     /// <param name="movement">The point's movement in the earthquake.</param>

@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what an earthquake does in one situation, and whether the statue stands it, into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Response response, EarthquakeResponse earthquake, double factor, SheetLists lists)
+internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Response response, EarthquakeResponse earthquake, double factor, SheetWriter lists)
 {
     private readonly string name = response.Situation.Name;
 
@@ -16,9 +16,7 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
         AddModes();
         AddBase();
         AddMovements();
-        AddBars();
         lists.Warnings.AddRange(earthquake.Warnings.Select(warning => $"{name}: {warning}"));
-        lists.Warnings.Add($"{name}: the checks of tower, limbs, core and base and the checks \"earthquake.…\" hold the earthquake; the others of this situation hold what else acts.");
         lists.Assume(earthquake.Assumptions, firstCheck);
     }
 
@@ -57,22 +55,10 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
             EarthquakeMovement movement = earthquake.Of(point.Name);
             Add($"earthquake sway at {point.Name}", factor * movement.Sway.Meters, Dimension.SmallLength, Invariant($"{factor * movement.Acceleration.MetersPerSecondSquared:0.00} m/s² absolute"));
         }
+        if (earthquake.Rings(response.Cases, factor).OrderBy(bar => -bar.OfYield).FirstOrDefault() is { } worst)
+            Add("greatest bar stress", worst.Stress.Pascals, Dimension.Stress, $"{worst.Where}, {worst.Assumption.InWords()}");
         foreach (SwayLimit limit in criteria.Sway)
             lists.Checks.Add(EarthquakeChecks.Sway(earthquake.Of(limit.Point), factor, response.GreatestSway(limit.Point).Sway, limit, name));
-    }
-
-    private void AddBars()
-    {
-        int firstCheck = lists.Checks.Count;
-        double fraction = criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction;
-        foreach (EarthquakeBar bar in earthquake.Rings(response.Cases, factor))
-        {
-            lists.Checks.Add(EarthquakeChecks.BarStress(bar, name, fraction));
-            if (!bar.StandsAlone)
-                lists.Checks.Add(Check.NotChecked(new CheckSubject("earthquake.limp", "standoff under limp skin in an earthquake", bar.Where, name), "a pin at the tower end leaves the bar unable to stand alone; only the rigid ring was looked at", Source.Assumed("standoffs")));
-        }
-        if (criteria.BarStressFraction is null)
-            lists.Assume([SituationSheet.AllowableStress], firstCheck);
     }
 
     /// <summary>The least weight on the base over the load cases, downwards.</summary>

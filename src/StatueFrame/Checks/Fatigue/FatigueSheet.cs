@@ -27,7 +27,7 @@ internal sealed class FatigueSheet
     private static readonly Assumption noVortices = new("vortices in fatigue", "not counted, as vortex shedding was not looked at", page);
 
     private readonly StatueModel model;
-    private readonly SheetLists lists;
+    private readonly SheetWriter lists;
     private readonly double years, gammaMf;
     private readonly Assumption[] assumptions;
     private readonly bool lacksVortices;
@@ -36,10 +36,10 @@ internal sealed class FatigueSheet
     private readonly List<(AcrossWindCase Case, double[] Shape, double Cycles)> vortices = [];
     private readonly string situation;
 
-    private FatigueSheet(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetLists lists)
+    private FatigueSheet(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists)
     {
         (this.model, this.lists) = (model, lists);
-        (years, gammaMf) = (criteria.DesignLife ?? DefaultLife, criteria.FatigueFactor ?? DefaultGammaMf);
+        (years, gammaMf) = (criteria.DesignLife ?? DefaultLife, criteria.FatigueFactor ?? criteria.Annex?.GammaMf ?? DefaultGammaMf);
         var seen = new HashSet<WindAction>();
         foreach (Response response in responses)
         {
@@ -55,12 +55,12 @@ internal sealed class FatigueSheet
         assumptions =
         [
             fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
-            .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null ? [safety] : (ReadOnlySpan<Assumption>)[],
+            .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null && criteria.Annex is null ? [safety] : (ReadOnlySpan<Assumption>)[],
         ];
     }
 
     /// <summary>Adds the lines, or why there are none.</summary>
-    public static void Add(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetLists lists)
+    public static void Add(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists)
     {
         if (model.BarCount == 0)
             return;
@@ -75,7 +75,7 @@ internal sealed class FatigueSheet
 
     private static DetailCategory? DetailOf(BarModel bar) => bar.Bar.Place.Standoff.FatigueDetail;
 
-    private static void NotChecked(SheetLists lists, string where, string reason) =>
+    private static void NotChecked(SheetWriter lists, string where, string reason) =>
         lists.Checks.Add(Check.NotChecked(new CheckSubject("bars.fatigue", "fatigue of a standoff", where), reason, page));
 
     /// <summary>Takes the vortices of a wind; false when they were not looked at.</summary>
@@ -112,7 +112,7 @@ internal sealed class FatigueSheet
                 continue;
             BarModel bar = ring.Bars[worst.Bar];
             DetailCategory detail = DetailOf(bar)!;
-            string where = Invariant($"{ring.BandName}, bar {worst.Bar + 1}");
+            string where = bar.Where;
             ValueList<StressBlock> blocks = Blocks(worst.Ranges);
             int firstCheck = lists.Checks.Count;
             lists.Checks.Add(FatigueChecks.Miner(blocks, years, detail, gammaMf, where, situation));
@@ -154,16 +154,16 @@ internal sealed class FatigueSheet
             BarModel bar = ring.Bars[i];
             if (DetailOf(bar) is not { } detail)
                 continue;
-            string where = Invariant($"{ring.BandName}, bar {i + 1}");
+            string where = bar.Where;
             if (BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.Other && detail.IsOfSteel)
             {
                 NotChecked(lists, where, $"EN 1993-1-9 does not cover {bar.Bar.Place.Standoff.Material.Name}; give a category with its own source");
-                return null;
+                continue;
             }
             if (RangesOf(ring, bar, band, detail) is not { } ranges)
             {
                 NotChecked(lists, where, "the welds of the detail are not described");
-                return null;
+                continue;
             }
             if (candidates.Exists(c => DetailOf(ring.Bars[c.Bar]) == detail && ranges.IsCoveredBy(c.Ranges)))
                 continue;
@@ -183,7 +183,7 @@ internal sealed class FatigueSheet
         double gust = 0, heat = 0;
         foreach ((Response inWind, Response still, double factor) in winds)
         {
-            foreach (SkinAssumption assumption in (ReadOnlySpan<SkinAssumption>)[SkinAssumption.RigidRing, SkinAssumption.LimpSkin])
+            foreach (SkinAssumption assumption in SkinBounds.All)
             {
                 bool stands = still.Cases[0].ForcesOf(ring, bar, band, assumption, calm);
                 foreach (LoadCase loadCase in inWind.Cases)
@@ -200,7 +200,7 @@ internal sealed class FatigueSheet
         }
         foreach (Response hot in heats)
         {
-            foreach (SkinAssumption assumption in (ReadOnlySpan<SkinAssumption>)[SkinAssumption.RigidRing, SkinAssumption.LimpSkin])
+            foreach (SkinAssumption assumption in SkinBounds.All)
             {
                 if (hot.Cases[0].ForcesOf(ring, bar, band, assumption, windy))
                     heat = Math.Max(heat, FatigueStress.Range(bar.Bar, windy, detail) ?? 0);
@@ -222,7 +222,8 @@ internal sealed class FatigueSheet
         (BodyModel body, int index) = model.BandAt(band);
         double omega = 2 * Math.PI * vortex.Mode.Frequency.Hertz;
         Vector3D moved = model.Motion(shape, body.BandPlaces[index], bar.Bar.Place.SkinEnd).Displacement;
-        double alone = bar.Bar.Cantilever(omega * omega * bar.Share.Mass * moved, forces, tip) ? FatigueStress.Range(bar.Bar, forces, detail) ?? 0 : 0;
+        double alone = SkinBounds.FactorOf(SkinAssumption.SlidingSkin, bar) ?? 1;
+        alone = bar.Bar.Cantilever(alone * omega * omega * model.StripMass(bar) * moved, forces, tip) ? FatigueStress.Range(bar.Bar, forces, detail) ?? 0 : 0;
         return 2 * Math.Max(asRing, alone);
     }
 

@@ -23,10 +23,7 @@ internal static class FatigueStress
             return tower is null && skin is null ? null : Math.Max(tower ?? 0, skin ?? 0);
         }
         if (detail.IsShear)
-        {
-            BarStress stress = bar.Stiffness.Stress(forces);
-            return stress.Torsion + stress.Shear;
-        }
+            return Math.Abs(forces[9]) / standoff.Rectangle.TorsionW + 1.5 * Math.Sqrt(forces[7] * forces[7] + forces[8] * forces[8]) / (b * t);
         return Math.Max(
             Normal(forces[..6], b, t, detail.On == FatigueSection.Net ? standoff.TowerFixing as BoltedFixing : null),
             Normal(forces[6..], b, t, detail.On == FatigueSection.Net ? standoff.SkinFixing as BoltedFixing : null));

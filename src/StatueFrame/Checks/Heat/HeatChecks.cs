@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using UnitsNet;
 
 namespace StatueFrame.Checks;
@@ -14,6 +15,22 @@ public static class HeatChecks
     private static readonly CheckSubject travelSubject = new("heat.saddle-travel", "travel of a saddle with heat");
     private static readonly CheckSubject jointSubject = new("heat.joint-gap", "gap of a joint in the skin");
 
+    internal static readonly FormulaEntry<BarLoad> BarStressEntry = new(
+        "heat.bar-stress", "stress in a standoff bent by heat", Nature.Strength, "every bar, by heat alone, with the drag of its saddle", "worst normal stress of the two ends",
+        "elastic limit by the code of the criteria", "no situation has a temperature action")
+    {
+        Dimension = Dimension.Stress,
+        Where = (in BarLoad load) => load.Bar.Where,
+        Rule = (in BarLoad _) => stiffness,
+        Lacks = (in BarLoad load) => load.Bar.Design.Uncovered,
+        Run = (Working? w, in BarLoad load) =>
+        {
+            load.Tell(w);
+            (double stress, _) = BarChecks.Bending(w, load.Ends, load.Bar.b, load.Bar.t, load.Bar.f_y, 1);
+            return (stress, BarSectionChecks.Allowed(w, load.Bar.f_y, load.Bar.Design, stiffness));
+        },
+    };
+
     /// <summary>The stress in a bar whose skin end is moved by heat and cannot slide.</summary>
     /// <param name="bar">The bar; its forces are not used.</param>
     /// <param name="alongBar">Movement of the skin end along the bar, away from the tower positive, less the bar's own growth.</param>
@@ -23,13 +40,13 @@ public static class HeatChecks
     /// <exception cref="ArgumentException">An input is out of range.</exception>
     public static Check BarStress(LoadedBar bar, Length alongBar, Length alongThickness, Length alongWidth, BarDesign design)
     {
-        bar.Validate(design);
+        BarLoad load = bar.Load(design);
         double dx = CheckInput.Finite(alongBar.Meters, nameof(alongBar)), dy = CheckInput.Finite(alongThickness.Meters, nameof(alongThickness));
         double dz = CheckInput.Finite(alongWidth.Meters, nameof(alongWidth));
-        CheckSubject subject = bar.Subject("heat.bar-stress", "stress in a standoff bent by heat");
+        CheckSubject subject = BarStressEntry.Subject(bar.Where, bar.Situation);
         if (design.Uncovered is { } reason)
             return Check.NotChecked(subject, reason, stiffness);
-        return Check.Of(subject, Dimension.Stress, stiffness, w => (ImposedStress(w, bar, dx, dy, dz), BarSectionChecks.Allowed(w, bar.f_y, design, stiffness)));
+        return Check.Of(subject, Dimension.Stress, stiffness, w => (ImposedStress(w, bar, dx, dy, dz), BarSectionChecks.Allowed(w, load.Bar.f_y, design, stiffness)));
     }
 
     /// <summary>The forces on a bar's two ends when its skin end is moved and cannot slide.</summary>
@@ -41,11 +58,11 @@ public static class HeatChecks
     /// <exception cref="ArgumentException">An input is out of range.</exception>
     public static LoadedBar Imposed(LoadedBar bar, Length alongBar, Length alongThickness, Length alongWidth)
     {
-        bar.Validate(BarDesign.For(bar.Material));
+        _ = bar.Load(BarDesign.For(bar.Material));
         Span<double> f = stackalloc double[12];
         Forces(bar, CheckInput.Finite(alongBar.Meters, nameof(alongBar)), CheckInput.Finite(alongThickness.Meters, nameof(alongThickness)),
             CheckInput.Finite(alongWidth.Meters, nameof(alongWidth)), f);
-        var forces = new Analysis.BarForces(f);
+        var forces = new BarForces(BarEnds.Of(f));
         return bar with { AtTower = BarSectionForces.AtTower(forces), AtSkin = BarSectionForces.AtSkin(forces) };
     }
 
@@ -53,21 +70,7 @@ public static class HeatChecks
     /// <param name="bar">The bar with the forces of the heat.</param>
     /// <param name="design">Rules and factors.</param>
     /// <exception cref="ArgumentException">An input is out of range.</exception>
-    public static Check BarStress(LoadedBar bar, BarDesign design)
-    {
-        bar.Validate(design);
-        CheckSubject subject = bar.Subject("heat.bar-stress", "stress in a standoff bent by heat");
-        if (design.Uncovered is { } reason)
-            return Check.NotChecked(subject, reason, stiffness);
-        FlatForces tower = bar.AtTower.Si(nameof(bar.AtTower)), skin = bar.AtSkin.Si(nameof(bar.AtSkin));
-        return Check.Of(subject, Dimension.Stress, stiffness, w =>
-        {
-            double N = Math.Max(Math.Abs(tower.N), Math.Abs(skin.N));
-            (double stress, _) = BarChecks.Bending(
-                w, N, (Math.Abs(tower.Weak), Math.Abs(tower.Strong)), (Math.Abs(skin.Weak), Math.Abs(skin.Strong)), bar.b, bar.t, bar.f_y, 1);
-            return (stress, BarSectionChecks.Allowed(w, bar.f_y, design, stiffness));
-        });
-    }
+    public static Check BarStress(LoadedBar bar, BarDesign design) => BarStressEntry.With(bar.Load(design), bar.Situation);
 
     /// <summary>
     /// The deflection of a bar by heat against the length over which results for small deflections are good: 0.24 of the
@@ -200,8 +203,10 @@ public static class HeatChecks
     {
         Span<double> f = stackalloc double[12];
         BarStiffness k = Forces(bar, dx, dy, dz, f);
+        BarEnds ends = BarEnds.Of(f);
+        (double b, double t) = (bar.Section.Width.Meters, bar.Section.Thickness.Meters);
         if (w is null)
-            return k.Stress(f).Normal;
+            return ends.NormalStress(b, t);
         w.Given(dx, Dimension.SmallLength, "imposed along the bar");
         w.Given(dy, Dimension.SmallLength, "imposed along the thickness");
         w.Given(dz, Dimension.SmallLength, "imposed along the width");
@@ -213,31 +218,16 @@ public static class HeatChecks
         w.Let("N", k_x * dx, Dimension.Force, stiffness);
         w.Let("V_t", k_y * dy, Dimension.Force, stiffness);
         w.Let("V_b", k_z * dz, Dimension.Force, stiffness);
-        double tower = w.Given("tower", k.Stress(f).TowerEnd, Dimension.Stress, "|N|/A + |M_weak|/W_weak + |M_strong|/W_strong at the tower end");
-        double skin = w.Given("skin", k.Stress(f).SkinEnd, Dimension.Stress, "the same at the skin end");
+        double tower = w.Given("tower", ends.Tower.NormalStress(b, t), Dimension.Stress, "|N|/A + |M_weak|/W_weak + |M_strong|/W_strong at the tower end");
+        double skin = w.Given("skin", ends.Skin.NormalStress(b, t), Dimension.Stress, "the same at the skin end");
         return w.Let("sigma", Math.Max(tower, skin), Dimension.Stress);
-    }
-
-    /// <summary>
-    /// The forces (12 values) by which a saddle that slides drags its bar along the free direction: those of the bar that
-    /// cannot slide, as far as its friction reaches, min(F, s·K s × slide).
-    /// </summary>
-    /// <param name="bar">The bar; its forces are not used.</param>
-    /// <param name="s">Free direction in bar axes, of length 1.</param>
-    /// <param name="slide">How far it slides, m; zero or more.</param>
-    /// <param name="friction">Friction when it slides, N.</param>
-    /// <param name="forces">Receives the end forces.</param>
-    internal static void Friction(LoadedBar bar, Mechanics.Vector3D s, double slide, double friction, Span<double> forces)
-    {
-        BarStiffness k = Forces(bar, s.X, s.Y, s.Z, forces);
-        double along = s.X * forces[6] + s.Y * forces[7] + s.Z * forces[8];
-        double reach = along > 0 ? Math.Min(slide, friction / along) : 0;
-        k.Forces([reach * s.X, reach * s.Y, reach * s.Z, 0, 0, 0], forces);
     }
 
     private static BarStiffness Forces(LoadedBar bar, double dx, double dy, double dz, Span<double> forces)
     {
-        var k = new BarStiffness(new FlatRectangle(bar.b, bar.t), bar.L, bar.E, bar.G, bar.TowerFixity.Springs, bar.SkinFixity.Springs);
+        var k = new BarStiffness(
+            new FlatRectangle(bar.Section.Width.Meters, bar.Section.Thickness.Meters), bar.Length.Meters, bar.Material.YoungsModulus.Pascals,
+            bar.Material.ShearModulus.Pascals, bar.TowerFixity.Springs, bar.SkinFixity.Springs);
         k.Forces([dx, dy, dz, 0, 0, 0], forces);
         return k;
     }

@@ -24,12 +24,12 @@ internal sealed class HeatSheet
 
     private readonly StatueModel model;
     private readonly Criteria criteria;
-    private readonly SheetLists lists;
+    private readonly SheetWriter lists;
     private readonly string situation;
     private readonly Response response;
     private readonly HeatField heat;
 
-    private HeatSheet(StatueModel model, Criteria criteria, Situation situation, SheetLists lists)
+    private HeatSheet(StatueModel model, Criteria criteria, Situation situation, SheetWriter lists)
     {
         (this.model, this.criteria, this.lists, this.situation) = (model, criteria, lists, situation.Name);
         response = AloneIn(model, situation);
@@ -37,7 +37,7 @@ internal sealed class HeatSheet
     }
 
     /// <summary>Adds the lines of a situation with heat, unless the same heat is on the sheet already.</summary>
-    public static void Add(StatueModel model, Criteria criteria, Situation situation, SheetLists lists)
+    public static void Add(StatueModel model, Criteria criteria, Situation situation, SheetWriter lists)
     {
         FactoredAction[] actions = HeatOf(situation);
         if (actions.Length > 0 && model.BarCount > 0 && lists.Heats.Add(ValueList.Create<FactoredAction>(actions)))
@@ -87,36 +87,31 @@ internal sealed class HeatSheet
         int firstCheck = lists.Checks.Count;
         foreach ((RingElement ring, int band) in model.Rings)
         {
-            Check? stress = null, deflection = null, travel = null;
-            Standoff first = ring.Bars[0].Bar.Place.Standoff;
-            bool alike = first.Slide == SaddleSlide.None && Array.TrueForAll(ring.Bars, b => ReferenceEquals(b.Bar.Place.Standoff, first));
-            int most = response.BarEnvelope.WorstOfRing(firstBar, ring.Bars.Length) - firstBar;
+            List<Check> deflection = [], travel = [];
+            var stress = new Worst<BarLoad>(HeatChecks.BarStressEntry);
             for (int i = 0; i < ring.Bars.Length; i++)
             {
                 BarModel bar = ring.Bars[i];
                 BarResult result = response.Bars[firstBar + i];
                 Standoff standoff = result.Standoff;
-                BarDesign design = BarDesign.For(standoff.Material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction };
-                if (!alike || i == most)
-                    KeepWorse(ref stress, HeatChecks.BarStress(WithFriction(ring, bar, result, band), design));
-                KeepWorse(ref deflection, HeatChecks.Deflection(result.Deflection, result.Length, result.Where, situation));
+                LookAtBar(ref stress, ring, bar, band);
+                deflection.Add(HeatChecks.Deflection(result.Deflection, result.Length, result.Where, situation));
                 if (standoff.Slide == SaddleSlide.None)
                     continue;
                 slides = true;
                 lacksFriction |= standoff.Saddle is null;
                 if (standoff.Saddle?.Travel is { } free)
-                    KeepWorse(ref travel, HeatChecks.SaddleTravel(Length.FromMeters(response.Cases[0].SlipOf(ring, bar)), free, standoff.Saddle.Reserve, result.Where, situation));
+                    travel.Add(HeatChecks.SaddleTravel(Length.FromMeters(response.Cases[0].SlipOf(ring, bar)), free, standoff.Saddle.Reserve, result.Where, situation));
                 else
                     withoutTravel ??= result.Where;
             }
-            lists.Checks.Add(stress!);
-            lists.Checks.Add(deflection!);
-            if (travel is not null)
-                lists.Checks.Add(travel);
+            lists.Add(stress);
+            lists.AddWorst(deflection);
+            lists.AddWorst(travel);
             firstBar += ring.Bars.Length;
         }
         if (criteria.BarStressFraction is null)
-            lists.Assume([SituationSheet.AllowableStress], firstCheck);
+            lists.Assume([BarSheet.AllowableStress], firstCheck);
         if (lacksFriction)
             lists.Assume([noFriction], firstCheck);
         if (withoutTravel is not null)
@@ -125,22 +120,16 @@ internal sealed class HeatSheet
             NotChecked("heat.saddle-travel", "travel of a saddle with heat", $"no saddle slides (Standoff.{nameof(Standoff.Slide)})", "");
     }
 
-    /// <summary>The bar with the forces of its worst stress; a saddle that slides drags it along as far as its friction reaches.</summary>
-    private LoadedBar WithFriction(RingElement ring, BarModel bar, BarResult result, int band)
+    /// <summary>A bar under every bound; a saddle that slides drags it along.</summary>
+    private void LookAtBar(ref Worst<BarLoad> stress, RingElement ring, BarModel bar, int band)
     {
-        LoadedBar loaded = LoadedBar.Of(result, situation);
-        Standoff standoff = result.Standoff;
-        if (standoff.Slide == SaddleSlide.None || standoff.Saddle is not { } saddle)
-            return loaded;
-        Span<double> forces = stackalloc double[12], drag = stackalloc double[12];
-        response.Cases[0].ForcesOf(ring, bar, band, result.StressAssumption, forces);
-        HeatChecks.Friction(loaded, bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), response.Cases[0].SlipOf(ring, bar), saddle.SlidingForce, drag);
-        // Drag acts against the slide, either way: of the two signs the worse counts.
-        Span<double> plus = stackalloc double[12], minus = stackalloc double[12];
-        for (int i = 0; i < 12; i++)
-            (plus[i], minus[i]) = (forces[i] + drag[i], forces[i] - drag[i]);
-        var worse = new BarForces(bar.Bar.Stiffness.NormalStress(plus) >= bar.Bar.Stiffness.NormalStress(minus) ? plus : minus);
-        return loaded with { AtTower = BarSectionForces.AtTower(worse), AtSkin = BarSectionForces.AtSkin(worse) };
+        Span<double> forces = stackalloc double[12];
+        CheckedBar rules = BarSheet.Of(bar, criteria);
+        foreach (SkinAssumption skin in SkinBounds.All)
+        {
+            if (response.Cases[0].ForcesOf(ring, bar, band, skin, forces))
+                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.DragOf(bar), rules), ""));
+        }
     }
 
     private void AddJoints()
@@ -163,7 +152,7 @@ internal sealed class HeatSheet
     /// <summary>The band whose sheet is stressed most by the bars of its body, each forced alone.</summary>
     private void AddRestraint(BodyModel body)
     {
-        Check? worst = null;
+        List<Check> all = [];
         Vector3D axis = body.Axes.Axes.Z;
         foreach (SkinField field in heat.Fields.Where(f => f.Body == body))
         {
@@ -180,28 +169,28 @@ internal sealed class HeatSheet
                         around += Math.Abs(force.Dot(bar.Bar.Place.Outward));
                     }
                 }
-                KeepWorse(ref worst, Restraint(body, band, Math.Max(Math.Abs(before), Math.Abs(above)), around));
+                all.Add(Restraint(body, band, Math.Max(Math.Abs(before), Math.Abs(above)), around));
             }
         }
         int firstCheck = lists.Checks.Count;
-        lists.Checks.Add(worst!);
+        lists.AddWorst(all);
         lists.Assume([skinFraction], firstCheck);
     }
 
     /// <summary>The seam of a body that is worst off with the part of the heat that it holds.</summary>
     private void AddSeams(BodyModel body, Skin skin, RivetedSeam seam)
     {
-        BarDesign rules = SkinSheet.SeamDesign(skin, criteria.Skin);
-        Check? worst = null;
+        BarDesign rules = SkinSheet.SeamDesign(skin, criteria);
+        List<Check> all = [];
         for (int i = 0; i < body.Bands.Length; i++)
         {
             SkinBand band = body.Bands[i];
-            KeepWorse(ref worst, SeamChecks.Heat(
+            all.Add(SeamChecks.Heat(
                 seam, skin.Material, Length.FromMeters(band.MidThickness), TemperatureDelta.FromKelvins(heat.MostBeyondTower(body, i)),
                 Length.FromMeters(band.Top - band.Bottom), rules, body.BandName(i), situation));
         }
         int firstCheck = lists.Checks.Count;
-        lists.Checks.Add(worst!);
+        lists.AddWorst(all);
         lists.Assume(criteria.Skin.StressFraction is null ? [heldByTower, SkinSheet.StressFraction] : [heldByTower], firstCheck);
     }
 
@@ -226,10 +215,4 @@ internal sealed class HeatSheet
 
     private void NotChecked(string id, string title, string reason, string where) =>
         lists.Checks.Add(Check.NotChecked(new CheckSubject(id, title, where, situation), reason, page));
-
-    private static void KeepWorse(ref Check? worst, Check found)
-    {
-        if (worst is null || Extremes.Exceeds(found.Utilization ?? double.MaxValue, worst.Utilization ?? double.MaxValue))
-            worst = found;
-    }
 }

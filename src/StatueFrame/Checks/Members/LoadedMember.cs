@@ -72,9 +72,9 @@ public sealed record LoadedMember
 
     internal double G => Material.ShearModulus.Pascals;
 
-    internal double f_y => Material.YieldStrength.Pascals;
+    internal double f_y => Material.For(ConnectionChecks.Thickness(Section)).YieldStrength.Pascals;
 
-    internal double f_u => Material.UltimateStrength.Pascals;
+    internal double f_u => Material.For(ConnectionChecks.Thickness(Section)).UltimateStrength.Pascals;
 
     internal double L => Length.Meters;
 

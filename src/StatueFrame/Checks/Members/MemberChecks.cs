@@ -64,7 +64,8 @@ public static class MemberChecks
     /// <summary>
     /// Axial force with bending about both axes, shear and torsion, of a tube, a rectangular tube or a solid bar: section
     /// and stability together. Moments are those of first-order theory; the rule or <see cref="LoadedMember.Amplification"/>
-    /// adds what sway does.
+    /// adds what sway does. Single angles by EN 1993 bend elastically about their principal axes; that they may buckle sideways
+    /// in bending between their joints is not counted.
     /// </summary>
     /// <param name="member">The member.</param>
     /// <param name="design">Rules and factors.</param>
@@ -75,7 +76,7 @@ public static class MemberChecks
         CheckSubject subject = member.Subject("bending", "member under axial force, bending, shear and torsion");
         Source source = design.Code switch { DesignCode.En1993 => combinedEn, DesignCode.AllowableStress => allowable, _ => combinedAisc };
         string? reason = design.Uncovered
-            ?? (member.Section is AngleBar && design.Code != DesignCode.AllowableStress ? "bending of single angles is not worked out; legs and braces are checked under axial force" : null)
+            ?? (member.Section is AngleBar && design.IsAisc ? "bending of single angles by AISC F10 is not worked out; legs and braces are checked under axial force" : null)
             ?? (design.Code == DesignCode.En1993 && MemberSlenderness.Class(member.Section, member.f_y) == 4 ? "the section is of class 4: EN 1993-1-5 and 1-6 govern" : null)
             ?? (design.IsAisc && MemberSection.MomentsAisc(null, member) is null ? "the walls are slenderer than AISC F7 and F8 reach" : null)
             ?? (design.Code != DesignCode.AllowableStress && MemberStrut.Resistance(null, member, design) is (null, var why) ? why : null);

@@ -4,157 +4,157 @@ using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
-/// <summary>Writes the checks of tower and limb members in one strength situation into a sheet.</summary>
-/// <remarks>For one thread; used once. Of a lattice segment the worst leg, brace and horizontal is listed, of a tube its worse end.</remarks>
-internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response response, PartDemands demands, SheetLists lists)
+/// <summary>
+/// Runs every entry of members over every member of tower and limbs in every state of a strength situation: of a lattice segment
+/// the worst leg, brace and horizontal is written, of a tube its worse end, and what was not done.
+/// </summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class MemberSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
 {
     private static readonly Assumption crossings = new("crossing braces", "joined where they cross: half their length about the weak axis, all of it about the axis along a leg", Source.CommonPractice);
-    private static readonly Assumption axial = new("lattice members", "axial force alone: bending from stiff joints and from wind between joints is not counted", Source.CommonPractice);
+    private static readonly Assumption axial = new("lattice members", "axial force and the bending of stiff joints; wind and weight between joints are not counted", Source.CommonPractice);
     private static readonly Assumption coldFormed = new("buckling curve of tubes", "c, as of cold-formed ones", Source.En1993_1_1("Table 6.2"));
     private static readonly Assumption tubeCritical = new("critical force of tubes", "their axial force times the buckling factor of the whole statue", Source.Assumed("members"));
     private static readonly Assumption fraction = new("allowable stress of tower members that no code covers", "yield strength / 1.5", Source.CommonPractice);
 
-    private readonly string situation = response.Situation.Name;
-    private readonly double amplification = Amplification(response.Stability, demands.IsSteady);
+    private readonly Stability stability = demands.Response.Stability;
+    private readonly double amplification = Amplification(demands.Response.Stability, demands.IsSteady);
 
     public void Add()
     {
-        if (response.Stability.Amplification is null)
+        if (stability.Amplification is null)
         {
-            lists.Checks.Add(Check.NotChecked(new CheckSubject("tower.compression", "members of tower and limbs", "", situation), "the statue does not stand under these loads", Source.Assumed("members")));
+            lists.Checks.Add(MemberEntries.Tower.Compression.NotChecked("the statue does not stand under these loads", "", lists.Situation));
             return;
         }
+        int number = 0;
         foreach (BodyModel body in model.Bodies)
         {
             foreach (SegmentModel segment in body.Segments)
-                Add(body, segment);
+                Add(body, segment, number++);
             AddUndescribed(body);
         }
     }
 
-    private void Add(BodyModel body, SegmentModel segment)
+    private void Add(BodyModel body, SegmentModel segment, int number)
     {
         int firstCheck = lists.Checks.Count;
         switch (segment.Segment)
         {
             case LatticeSegment lattice:
                 BarDesign design = DesignFor(lattice.Material);
-                foreach (LatticeRole role in (ReadOnlySpan<LatticeRole>)[LatticeRole.Leg, LatticeRole.Brace, LatticeRole.Horizontal])
-                    AddLattice(body, segment, lattice, role, design);
+                AddLattice(MemberEntries.Of(body), segment, number, lattice, design);
                 lists.Assume(Assumptions(lattice, design), firstCheck);
                 break;
             case MemberSegment member:
                 BarDesign tubeDesign = DesignFor(member.Material);
-                AddTube(body, segment, member, tubeDesign);
+                AddTube(MemberEntries.Of(body), segment, number, member, tubeDesign);
                 lists.Assume(Assumptions(member, tubeDesign), firstCheck);
                 break;
         }
     }
 
-    /// <summary>The worst of the like members of a segment, once in compression and once in tension.</summary>
-    private void AddLattice(BodyModel body, SegmentModel segment, LatticeSegment lattice, LatticeRole role, BarDesign design)
+    /// <summary>
+    /// All members of a segment, role by role. What depends on the axial force alone is asked at each member's least and
+    /// greatest force, the rest at every state that no other of the member has all of as great.
+    /// </summary>
+    private void AddLattice(MemberEntries entries, SegmentModel segment, int number, LatticeSegment lattice, BarDesign design)
     {
-        (double Least, double Greatest)[] extremes = demands.LatticeOf(segment);
-        LoadedMember? pressed = null, pulled = null;
-        double worstPressed = 0, worstPulled = 0;
-        for (int i = 0; i < extremes.Length; i++)
+        var states = new MemberStates[segment.Members.Count];
+        for (int i = 0; i < states.Length; i++)
+            states[i] = new MemberStates();
+        demands.Members(number, (int member, in MemberForces forces, string when) => states[member].Look(forces, when));
+        foreach (LatticeRole role in Enum.GetValues<LatticeRole>())
         {
-            LatticeMember member = segment.Members[i];
-            if (member.Role != role)
+            int[] members = [.. Enumerable.Range(0, states.Length).Where(i => segment.Members[i].Role == role)];
+            if (members.Length == 0)
                 continue;
-            // Compression is the worse the longer the member, tension the greater the force.
-            double length = (member.To - member.From).Length, ofPressed = -extremes[i].Least * length * length, ofPulled = extremes[i].Greatest;
-            if (extremes[i].Least < 0 && (pressed is null || Extremes.Exceeds(ofPressed, worstPressed)))
-                (pressed, worstPressed) = (Loaded(body, segment, lattice, member, extremes[i].Least), ofPressed);
-            if (extremes[i].Greatest > 0 && (pulled is null || Extremes.Exceeds(ofPulled, worstPulled)))
-                (pulled, worstPulled) = (Loaded(body, segment, lattice, member, extremes[i].Greatest), ofPulled);
+            MemberLoad[] pressed = Loads(members, m => m.Least, N => N < 0), pulled = Loads(members, m => m.Greatest, N => N > 0);
+            lists.Run(entries.Compression, pressed);
+            lists.Run(entries.Slenderness, design.IsAisc ? [.. pressed, .. pulled] : pressed);
+            lists.Run(entries.Tension, pulled);
+            lists.Run(entries.Bending, members.Where(i => !segment.Members[i].Pinned).SelectMany(i => states[i].Bent.Select(state => Load(i, state.Forces, state.When))));
+            MemberLoad[] joined = [.. pressed.Concat(pulled).Where(load => load.Member.Connection is not null)];
+            lists.Run(entries.Fasteners, joined);
+            lists.Run(entries.Distances, joined.Take(1));
+            lists.Run(entries.Block, pulled.Where(load => load.Member.Connection is not null));
         }
-        if (pressed is not null)
-        {
-            lists.Checks.Add(MemberChecks.Compression(pressed, design));
-            lists.Checks.Add(MemberChecks.Slenderness(pressed, design));
-        }
-        if (pulled is not null)
-            lists.Checks.Add(MemberChecks.Tension(pulled, design));
-        LoadedMember? joined = Greater(pressed, pulled);
-        if (joined?.Connection is null)
-            return;
-        lists.Checks.Add(ConnectionChecks.Fasteners(joined, design));
-        lists.Checks.Add(ConnectionChecks.Distances(joined, design));
-        if (pulled is not null)
-            lists.Checks.Add(ConnectionChecks.Block(pulled, design));
+
+        MemberLoad[] Loads(int[] members, Func<MemberStates, (double N, string When)> extreme, Predicate<double> counts) =>
+            [.. members.Where(i => counts(extreme(states[i]).N)).Select(i => Load(i, new MemberForces(extreme(states[i]).N, 0, 0, 0, 0, 0), extreme(states[i]).When))];
+
+        MemberLoad Load(int i, in MemberForces forces, string when) =>
+            new(Loaded(segment, lattice, segment.Members[i], amplification, forces, $"{segment.Name}, {segment.Members[i].Label}"), design);
     }
 
-    private static LoadedMember? Greater(LoadedMember? a, LoadedMember? b) =>
-        a is null ? b : b is null ? a : Math.Abs(a.N) >= Math.Abs(b.N) ? a : b;
+    /// <summary>The states of one lattice member that can be the worst for something.</summary>
+    private sealed class MemberStates
+    {
+        public (double N, string When) Least { get; private set; } = (double.PositiveInfinity, "");
 
-    private LoadedMember Loaded(BodyModel body, SegmentModel segment, LatticeSegment lattice, LatticeMember member, double force) =>
-        Loaded(lattice, member, Force.FromNewtons(amplification * force), $"{segment.Name}, {member.Label}", situation, FamilyOf(body));
+        public (double N, string When) Greatest { get; private set; } = (double.NegativeInfinity, "");
 
-    /// <summary>A lattice member under an axial force.</summary>
-    internal static LoadedMember Loaded(LatticeSegment lattice, LatticeMember member, Force axial, string where, string situation, string family)
+        /// <summary>No other has as much axial force of one sign and as much of both moments.</summary>
+        public List<(MemberForces Forces, string When)> Bent { get; } = [];
+
+        public void Look(in MemberForces forces, string when)
+        {
+            Least = Least.N == double.PositiveInfinity || Extremes.Exceeds(-forces.N, -Least.N) ? (forces.N, when) : Least;
+            Greatest = Greatest.N == double.NegativeInfinity || Extremes.Exceeds(forces.N, Greatest.N) ? (forces.N, when) : Greatest;
+            for (int i = Bent.Count - 1; i >= 0; i--)
+            {
+                if (IsCovered(forces, Bent[i].Forces))
+                    return;
+                if (IsCovered(Bent[i].Forces, forces))
+                    Bent.RemoveAt(i);
+            }
+            Bent.Add((forces, when));
+        }
+
+        private static bool IsCovered(in MemberForces a, in MemberForces by) =>
+            a.N < 0 == by.N < 0 && Math.Abs(a.N) <= Math.Abs(by.N) && a.Strong <= by.Strong && a.Weak <= by.Weak && a.V <= by.V;
+    }
+
+    /// <summary>A lattice member with what it carries, times what second order makes of it.</summary>
+    private static LoadedMember Loaded(SegmentModel segment, LatticeSegment lattice, LatticeMember member, double amplification, in MemberForces forces, string where)
     {
         bool isLeg = member.Role == LatticeRole.Leg, crosses = member.Pair >= 0 && lattice.Bracing == Bracing.Cross;
         MemberConnection? joint = isLeg ? lattice.LegSplice : lattice.BraceJoint;
+        // Legs beside a face without a diagonal are held at the levels alone.
+        double free = isLeg && segment.LacksDiagonalBeside(member) ? lattice.Bays : 1;
         return new LoadedMember
         {
             Section = member.Section,
             Material = lattice.Material,
             Length = Length.FromMeters((member.To - member.From).Length),
-            Axial = axial,
-            WeakFactor = crosses ? 0.5 : 1,
+            Axial = Force.FromNewtons(amplification * forces.N),
+            StrongMoment = Torque.FromNewtonMeters(amplification * forces.Strong),
+            WeakMoment = Torque.FromNewtonMeters(amplification * forces.Weak),
+            Shear = Force.FromNewtons(amplification * forces.V),
+            WeakFactor = crosses ? 0.5 : free,
+            StrongFactor = free,
             IsLeg = isLeg,
             Ends = isLeg ? MemberEnds.Centered : joint?.Ends ?? MemberEnds.OneLeg,
             Connection = joint,
             Where = where,
-            Situation = situation,
-            Family = family,
         };
     }
 
-    private void AddTube(BodyModel body, SegmentModel segment, MemberSegment member, BarDesign design)
+    private void AddTube(MemberEntries entries, SegmentModel segment, int number, MemberSegment member, BarDesign design)
     {
-        LoadedMember? worst = null;
-        double worstStress = 0;
-        foreach (EndForces ends in demands.EndsOf(segment))
-        {
-            foreach ((SectionForce forces, double t) in (ReadOnlySpan<(SectionForce, double)>)[(ends.Bottom, 0), (ends.Top, 1)])
-            {
-                Section section = member.SectionAt(t);
-                SectionProperties p = section.Properties;
-                double c = Math.Cos(member.Roll.Radians), s = Math.Sin(member.Roll.Radians);
-                double M_x = forces.MomentX.NewtonMeters, M_y = forces.MomentY.NewtonMeters;
-                double strong = Math.Abs(c * M_y - s * M_x), weak = Math.Abs(c * M_x + s * M_y);
-                if (section.OutlineDiameter is not null)
-                    (strong, weak) = (Math.Sqrt(M_x * M_x + M_y * M_y), 0);
-                double stress = Math.Abs(forces.Axial.Newtons) / p.A + strong / p.Wy + weak / p.Wz;
-                if (worst is not null && !Extremes.Exceeds(stress, worstStress))
-                    continue;
-                worstStress = stress;
-                worst = Loaded(body, segment, member, section, forces, strong, weak, t == 0 ? "bottom" : "top", ends);
-            }
-        }
-        if (worst is not null)
-            lists.Checks.Add(MemberChecks.Bending(worst, design));
-        AddTubeJoint(body, segment, member, design);
+        MemberLoad[] bottoms = [.. demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Bottom, 0, design))];
+        lists.Run(entries.Bending, bottoms.Concat(demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Top, 1, design))));
+        if (member is { LowerJoint: { } joint, Section: Tube })
+            lists.Run(entries.TubeJoint, bottoms.Select(bottom => bottom with { Joint = joint }));
     }
 
-    /// <summary>The lower joint of a tube in its worst load case.</summary>
-    private void AddTubeJoint(BodyModel body, SegmentModel segment, MemberSegment member, BarDesign design)
+    private MemberLoad Cut(SegmentModel segment, MemberSegment member, EndForces ends, SectionForce forces, double t, BarDesign design)
     {
-        if (member is not { LowerJoint: { } joint, Section: Tube tube })
-            return;
-        LoadedMember[] cases = [.. demands.EndsOf(segment).Select(ends =>
-            Loaded(body, segment, member, tube, ends.Bottom, double.Hypot(ends.Bottom.MomentX.NewtonMeters, ends.Bottom.MomentY.NewtonMeters), 0, "bottom", ends))];
-        if (cases.Length > 0)
-            lists.Checks.Add(TubeJointChecks.Joint(cases.FirstGreatest(c => TubeJointChecks.Utilization(null, c, joint, design)), joint, design));
-    }
-
-    private LoadedMember Loaded(BodyModel body, SegmentModel segment, MemberSegment member, Section section, SectionForce forces, double strong, double weak, string end, EndForces ends)
-    {
-        const double GreatestFactor = 1e4;
-        double N = forces.Axial.Newtons, factor = response.Stability.BucklingFactor ?? GreatestFactor;
-        return new LoadedMember
+        Section section = member.SectionAt(t);
+        double c = Math.Cos(member.Roll.Radians), s = Math.Sin(member.Roll.Radians), N = forces.Axial.Newtons;
+        double M_x = forces.MomentX.NewtonMeters, M_y = forces.MomentY.NewtonMeters, factor = stability.BucklingFactor ?? Stability.GreatestFactor;
+        (double strong, double weak) = section.OutlineDiameter is not null ? (double.Hypot(M_x, M_y), 0) : (Math.Abs(c * M_y - s * M_x), Math.Abs(c * M_x + s * M_y));
+        return new MemberLoad(new LoadedMember
         {
             Section = section,
             Material = member.Material,
@@ -162,40 +162,34 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             Axial = forces.Axial,
             StrongMoment = Torque.FromNewtonMeters(strong),
             WeakMoment = Torque.FromNewtonMeters(weak),
-            Shear = Force.FromNewtons(Math.Sqrt(Math.Pow(forces.ShearX.Newtons, 2) + Math.Pow(forces.ShearY.Newtons, 2))),
+            Shear = Force.FromNewtons(double.Hypot(forces.ShearX.Newtons, forces.ShearY.Newtons)),
             Torsion = Torque.FromNewtonMeters(Math.Abs(forces.Torsion.NewtonMeters)),
             CriticalForce = Math.Max(N, ends.SteadyAxial) < -1 ? Force.FromNewtons(-factor * ends.SteadyAxial) : null,
             Amplification = amplification,
-            Where = $"{segment.Name}, {end}, {ends.When}",
-            Situation = situation,
-            Family = FamilyOf(body),
-        };
+            Where = string.Join(", ", new[] { segment.Name, t == 0 ? "bottom" : "top", ends.When }.Where(part => part.Length > 0)),
+        }, design);
     }
 
     /// <summary>One line for all that lacks a description, so that it does not read as a pass.</summary>
     private void AddUndescribed(BodyModel body)
     {
-        string family = FamilyOf(body);
-        NotChecked("splices", "splices of legs", "splices are not described", s => s is LatticeSegment { LegSplice: null });
-        NotChecked("joints", "joints of braces", "joints are not described", s => s is LatticeSegment { BraceJoint: null });
-        NotChecked("tube-joints", "joints of tubes and masts", "their joints are not described, or are not of round tubes", s => s is MemberSegment { LowerJoint: null } or MemberSegment { Section: not Tube });
-        NotChecked("core", "strength of a core given by its stiffness", "its strength is not described", s => s is CoreSegment);
+        MemberEntries entries = MemberEntries.Of(body);
+        NotChecked(entries.Splices, entries.Splices.Needs, s => s is LatticeSegment { LegSplice: null });
+        NotChecked(entries.BraceJoints, entries.BraceJoints.Needs, s => s is LatticeSegment { BraceJoint: null });
+        NotChecked(entries.TubeJoint, "their joints are not described, or are not of round tubes", s => s is MemberSegment { LowerJoint: null } or MemberSegment { Section: not Tube });
+        NotChecked(entries.Core, entries.Core.Needs, s => s is CoreSegment);
+        foreach (SegmentModel segment in body.Segments.Where(s => s.FacesWithoutDiagonal.Count > 0))
+            lists.Warnings.Add($"{segment.Name} is not triangulated: no diagonal in {string.Join("; ", segment.FacesWithoutDiagonal)}. Its legs bend as posts there, and are checked so.");
 
-        void NotChecked(string name, string title, string reason, Func<TowerSegment, bool> lacks)
-        {
-            string[] segments = [.. body.Segments.Where(s => lacks(s.Segment)).Select(s => s.Name)];
-            if (segments.Length == 0)
-                return;
-            string where = segments.Length == 1 ? segments[0] : Invariant($"{segments[0]} and {segments.Length - 1} more");
-            lists.Checks.Add(Check.NotChecked(new CheckSubject($"{family}.{name}", title, where, situation), reason, Source.Assumed("members")));
-        }
+        void NotChecked(CheckEntry entry, string reason, Func<TowerSegment, bool> lacks) =>
+            lists.Missing(entry, reason, [.. body.Segments.Where(s => lacks(s.Segment)).Select(s => s.Name)]);
     }
 
     private BarDesign DesignFor(Material material) => DesignFor(material, criteria);
 
     /// <summary>The rules for members of a metal.</summary>
     internal static BarDesign DesignFor(Material material, Criteria criteria) =>
-        BarDesign.For(material, criteria.TowerCode) with { AllowableFraction = criteria.TowerStressFraction ?? 1 / 1.5 };
+        criteria.Apply(BarDesign.For(material, criteria.TowerCode) with { AllowableFraction = criteria.TowerStressFraction ?? 1 / 1.5 });
 
     private IEnumerable<Assumption> Assumptions(TowerSegment segment, BarDesign design)
     {
@@ -212,7 +206,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
             if (design.Code == DesignCode.En1993 && design.Metal == MetalKind.StructuralSteel)
                 yield return coldFormed;
         }
-        if (design.Code == DesignCode.En1993)
+        if (design.Code == DesignCode.En1993 && criteria.Annex is null)
             yield return new Assumption("partial factors of tower members", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}, γ_M2 {design.GammaM2}"), Source.En1993_1_1("6.1 (1), recommended values"));
         if (design.Code == DesignCode.AllowableStress && criteria.TowerStressFraction is null)
             yield return fraction;
@@ -224,6 +218,4 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Response
         double amplification = Math.Max(1, stability.Amplification ?? 1);
         return !isSteady && stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
     }
-
-    internal static string FamilyOf(BodyModel body) => body.Prefix.Length == 0 ? "tower" : "limbs";
 }

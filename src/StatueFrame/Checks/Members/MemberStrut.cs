@@ -137,7 +137,7 @@ internal static class MemberStrut
         double A = w.Given("A", m.p.A, Dimension.SmallArea, "gross area"), f_y = w.Given("f_y", m.f_y, Dimension.Stress, "yield strength");
         double fraction = w.Given("fraction", design.AllowableFraction, Dimension.Number, "allowable over yield stress");
         double slenderness = w.Given("slenderness", m.CriticalForce is { } given ? Math.PI * Math.Sqrt(m.E * A / given.Newtons) : L_c / r, Dimension.Number, "L_c/r");
-        double a = m.Material.Name.Contains("wrought iron", StringComparison.OrdinalIgnoreCase)
+        double a = m.Material.Family == MetalFamily.WroughtIron
             ? w.Given("a", 1.0 / 9000, Dimension.Number, "wrought iron, hinged ends", RankineGordon)
             : w.Given("a", f_y / (Math.PI * Math.PI * m.E), Dimension.Number, "f_y/(π² E), to meet Euler's load for slender members");
         return w.Let("N_allow", fraction * f_y * A / (1 + a * slenderness * slenderness), Dimension.Force, RankineGordon, "allowable compression");

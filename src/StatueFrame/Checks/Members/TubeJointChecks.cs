@@ -71,7 +71,7 @@ public static class TubeJointChecks
         double d_0 = w.Given("d_0", flange.Bolt.d_0, Dimension.SmallLength, "hole");
         double strength = design.IsAisc ? design.Aisc(0.9, 1.67) : 1 / design.GammaM0;
         double f_wall = w.Given("f_wall", strength * member.f_y, Dimension.Stress, "design yield strength of the wall");
-        double f_flange = w.Given("f_flange", strength * (flange.Material?.YieldStrength.Pascals ?? member.f_y), Dimension.Stress, "design yield strength of the flange");
+        double f_flange = w.Given("f_flange", strength * (flange.Material?.For(flange.Thickness.Meters).YieldStrength.Pascals ?? member.f_y), Dimension.Stress, "design yield strength of the flange");
         double m = w.Let("m", (d_b - D) / 2, Dimension.SmallLength, meaning: "wall to bolt");
         double e = w.Let("e", Math.Min((D_f - d_b) / 2, 1.25 * m), Dimension.SmallLength, stub, "bolt to the line of prying");
         double c = w.Let("c", Math.PI * d / n, Dimension.SmallLength, meaning: "piece at the wall"), c_b = w.Let("c_b", Math.PI * d_b / n, Dimension.SmallLength, meaning: "piece at the bolts");

@@ -68,11 +68,11 @@ internal sealed record FoundContact(string Where, MetalFamily? First, MetalFamil
 
         void Add(ContactJoint joint, string joints, string body, Material first, Material second, bool isCovered)
         {
-            found.Add(new FoundContact($"{joints} of {body}, {first.Name} on {second.Name}", MetalFamilies.Of(first), MetalFamilies.Of(second), Said(joint, body), isCovered));
+            found.Add(new FoundContact($"{joints} of {body}, {first.Name} on {second.Name}", first.Family, second.Family, Said(joint, body), isCovered));
         }
 
         void AddSeam(string body, Material sheet, MetalFamily? rivet) => found.Add(new FoundContact(
-            $"seams of {body}, {rivet?.Describe() ?? "other"} rivets in {sheet.Name}", rivet, MetalFamilies.Of(sheet), Said(ContactJoint.Seam, body), IsCovered: false));
+            $"seams of {body}, {rivet?.Describe() ?? "other"} rivets in {sheet.Name}", rivet, sheet.Family, Said(ContactJoint.Seam, body), IsCovered: false));
 
         MetalContact? Said(ContactJoint joint, string body) =>
             given.FirstOrDefault(contact => contact.Joint == joint && contact.Body == body)

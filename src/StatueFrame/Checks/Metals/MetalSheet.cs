@@ -2,7 +2,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes contacts of unlike metals, and what corrosion takes in the design life, into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria criteria, SheetLists lists)
+internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria criteria, SheetWriter lists)
 {
     public void Add()
     {

@@ -6,35 +6,37 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes the checks of sheet, armature and seams into a sheet.</summary>
 /// <remarks>For one thread; used once a situation.</remarks>
-internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situation)
+internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string situation)
 {
     internal static readonly Assumption StressFraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
 
     private readonly SkinDesign design = criteria.Skin;
 
-    /// <summary>The situation's local pressures on a body's bands, factors included.</summary>
+    /// <summary>The situation's local pressures on a body's bands, with its heat where seams hold it.</summary>
     /// <param name="body">The trunk or a limb.</param>
-    /// <param name="pressures">Inward and suction of each band, Pa, and what they rest on.</param>
-    public void AddBands(BodyModel body, IReadOnlyList<(double Inward, double Suction, ValueList<Assumption> Assumptions)> pressures)
+    /// <param name="bands">Numbers of its bands in the statue.</param>
+    /// <param name="local">The pressures.</param>
+    /// <param name="heat">The heat; null without.</param>
+    public void AddBands(BodyModel body, IReadOnlyList<int> bands, LocalWind local, HeatField? heat)
     {
         Skin skin = body.Skin!;
         PlateBending? known = skin.Armature is { } a ? PanelOf(skin, a, body.Bands[0].MidThickness, "", null).Bending : null;
         for (int i = 0; i < body.Bands.Length; i++)
         {
             int firstCheck = lists.Checks.Count;
-            (double inward, double suction, ValueList<Assumption> assumptions) = pressures[i];
+            double inward = local.Inward(bands[i]), suction = local.Suction(bands[i]);
             SkinBand band = body.Bands[i];
             string where = body.BandName(i);
             if (skin.Armature is { } armature)
                 AddBand(skin, armature, band, where, Pressure.FromPascals(inward), Pressure.FromPascals(suction), known!);
             if (skin.SheetSeam is { } seam)
-                AddSeam(body, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction));
-            lists.Assume([.. assumptions, .. Assumed()], firstCheck);
+                AddSeam(body, seam, band, where, Pressure.FromPascals(Math.Max(inward, suction)), Pressure.FromPascals(suction), heat);
+            lists.Assume([.. local.Assumptions(bands[i]), .. Assumed()], firstCheck);
         }
     }
 
     /// <summary>What depends on the description alone: denting, sag, frequency, buckling, and the rules for rivets; once a statue.</summary>
-    public static void AddAtRest(StatueModel model, Criteria criteria, SheetLists lists)
+    public static void AddAtRest(StatueModel model, Criteria criteria, SheetWriter lists)
     {
         var sheet = new SkinSheet(criteria, lists, "");
         foreach (BodyModel body in model.Bodies.Where(b => b.Bands.Length > 0))
@@ -81,12 +83,12 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
         lists.Checks.Add(ArmatureChecks.Deflection(armature, greater, where, situation));
     }
 
-    private void AddSeam(BodyModel body, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction)
+    private void AddSeam(BodyModel body, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction, HeatField? field)
     {
         Skin skin = body.Skin!;
-        BarDesign rules = SeamDesign(skin, design);
+        BarDesign rules = SeamDesign(skin, criteria);
         Length thickness = Length.FromMeters(band.MidThickness), width = skin.Armature?.Spacing ?? Length.FromMeters(band.Top - band.Bottom);
-        double heat = seam.HeatRestraint > 0 ? lists.Heat?.MostBeyondTower(body, band.Index) ?? 0 : 0;
+        double heat = seam.HeatRestraint > 0 ? field?.MostBeyondTower(body, band.Index) ?? 0 : 0;
         SeamForces forces = SeamForces.Of(
             greater, Length.FromMeters(band.MidOutline.Perimeter / (2 * Math.PI)), width, Length.FromMeters(band.Top - band.Bottom), skin.Material, thickness,
             TemperatureDelta.FromKelvins(heat), seam.HeatRestraint);
@@ -113,8 +115,8 @@ internal sealed class SkinSheet(Criteria criteria, SheetLists lists, string situ
     };
 
     /// <summary>Rules and factors for the seams of a skin.</summary>
-    internal static BarDesign SeamDesign(Skin skin, SkinDesign design) =>
-        BarDesign.For(skin.Material, design.SeamCode) with { AllowableFraction = FractionOf(design) };
+    internal static BarDesign SeamDesign(Skin skin, Criteria criteria) =>
+        criteria.Apply(BarDesign.For(skin.Material, criteria.Skin.SeamCode) with { AllowableFraction = FractionOf(criteria.Skin) });
 
     private double Fraction => FractionOf(design);
 

@@ -10,35 +10,17 @@ public static class ShockChecks
 {
     private static readonly Source Theory = Source.Assumed("shock");
 
-    /// <summary>The greatest stress of a bar against a part of its yield strength.</summary>
+    /// <summary>The greatest stress of a bar on its rigid ring against a part of its yield strength; a sheet looks at every bound and every force.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="fraction">The part of the yield strength that counts, above 0 to 1; in an accidental situation often 1.</param>
     /// <param name="situation">Name of the situation.</param>
     public static Check BarStress(ShockBar bar, double fraction, string situation)
     {
-        var subject = new CheckSubject("shock.bar-stress", "stress in a standoff in a shock", bar.Where, situation);
-        double f_y = bar.Standoff.Material.YieldStrength.Pascals;
         if (bar.HasYielded)
-            return Check.NotChecked(subject, "the bar yields; its stress says no more, its slip and the skin's movement do", Theory);
-        double b = bar.Standoff.Section.Width.Meters, t = bar.Standoff.Section.Thickness.Meters;
-        BarForces forces = bar.Forces;
-        double N = Math.Abs(forces.Axial.Newtons);
-        bool atTower = AtTower(forces, b, t);
-        double M_weak = Math.Abs((atTower ? forces.WeakMomentAtTower : forces.WeakMomentAtSkin).NewtonMeters);
-        double M_strong = Math.Abs((atTower ? forces.StrongMomentAtTower : forces.StrongMomentAtSkin).NewtonMeters);
-        return Check.Of(subject, Dimension.Stress, Theory, w =>
-        {
-            w?.Note(Invariant($"Worst moment, {bar.Stress.Time.Seconds:0.####} s after the shock began, at the {(atTower ? "tower" : "skin")} end; weight included."));
-            w.Given(b, Dimension.SmallLength, "width");
-            w.Given(t, Dimension.SmallLength, "thickness");
-            w.Given(N, Dimension.Force, "axial force");
-            w.Given(M_weak, Dimension.Moment, "moment about the weak axis");
-            w.Given(M_strong, Dimension.Moment, "moment about the strong axis");
-            w.Given(f_y, Dimension.Stress, "yield strength", bar.Standoff.Material.Source);
-            w.Given(fraction, Dimension.Number, "part of it that counts");
-            double sigma = w.Let("sigma", N / (b * t) + 6 * M_weak / (b * t * t) + 6 * M_strong / (t * b * b), Dimension.Stress, meaning: "greatest normal stress");
-            return (sigma, w.Let("sigma_max", fraction * f_y, Dimension.Stress));
-        });
+            return BarChecks.BendingEntry.NotChecked("the bar yields; its stress says no more, its slip and the skin's movement do", bar.Where, situation);
+        var rules = new CheckedBar(bar.Standoff, 1, BarDesign.For(bar.Standoff.Material) with { AllowableFraction = fraction }, bar.Where);
+        string when = Invariant($"{bar.Stress.Time.Seconds:0.####} s after the shock began");
+        return BarChecks.BendingEntry.With(BarLoad.Of(rules, SkinAssumption.RigidRing, bar.Forces.Ends, when), situation);
     }
 
     /// <summary>The overturning moment against the one at which an edge of the base lifts.</summary>
@@ -70,12 +52,5 @@ public static class ShockChecks
             w.Given(clear, Dimension.SmallLength, "gap");
             return (d, clear);
         });
-    }
-
-    private static bool AtTower(BarForces f, double b, double t)
-    {
-        double tower = Math.Abs(f.WeakMomentAtTower.NewtonMeters) / t + Math.Abs(f.StrongMomentAtTower.NewtonMeters) / b;
-        double skin = Math.Abs(f.WeakMomentAtSkin.NewtonMeters) / t + Math.Abs(f.StrongMomentAtSkin.NewtonMeters) / b;
-        return tower >= skin;
     }
 }

@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Writes what the shocks of a situation do into a sheet.</summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class ShockSheet(Criteria criteria, ShockResponse response, SheetLists lists)
+internal sealed class ShockSheet(Criteria criteria, ShockResponse response, SheetWriter lists)
 {
     private readonly string name = response.Situation.Name;
     private readonly string group = $"{response.Situation.Name}, in time";
@@ -23,7 +23,6 @@ internal sealed class ShockSheet(Criteria criteria, ShockResponse response, Shee
             AddService();
         lists.Assume([.. DampingOf(criteria).Assumptions, .. response.Assumptions], firstCheck);
         lists.Warnings.AddRange(response.Warnings);
-        lists.Warnings.Add($"{name}: the checks of tower, limbs, core and base and the checks \"shock.…\" hold the shock; the others of this situation hold what else acts.");
     }
 
     private void AddResults()
@@ -46,12 +45,6 @@ internal sealed class ShockSheet(Criteria criteria, ShockResponse response, Shee
     private void AddStrength()
     {
         ShockLimits limits = criteria.Shock ?? new ShockLimits();
-        double fraction = criteria.BarStressFraction ?? SituationSheet.DefaultBarStressFraction;
-        int first = lists.Checks.Count;
-        foreach (IGrouping<(string, string), ShockBar> ring in response.Bars.GroupBy(b => (b.Level, b.Band)))
-            lists.Checks.Add(ShockChecks.BarStress(ring.ToArray().FirstGreatest(b => b.YieldFraction), fraction, name));
-        if (criteria.BarStressFraction is null)
-            lists.Assume([SituationSheet.AllowableStress], first);
         lists.Checks.Add(response.OverturningOn(limits.BaseWidth, limits.HoldDown) is { } overturning
             ? ShockChecks.Overturning(overturning, name)
             : Check.NotChecked(new CheckSubject("shock.overturning", "lifting of the base in a shock", Situation: name), "the width of the base is not known; give Criteria.Shock a BaseWidth, or the tower's first level a plan", Source.Assumed("shock")));

@@ -27,13 +27,13 @@ internal sealed class ReanalysisBasis
         var elements = new Dictionary<FrameElement, int>();
         for (int i = 0; i < Model.Frame.Elements.Count; i++)
             elements[Model.Frame.Elements[i]] = i;
-        Segments = [.. Model.Bodies.SelectMany((body, b) => body.Segments.Select((segment, i) => new SegmentSlot(b, i, elements[segment.Element], segment, SegmentPart.Of(segment, body, criteria))))];
+        Segments = [.. Model.Bodies.SelectMany((body, b) => body.Segments.Select((segment, i) => new SegmentSlot(b, i, elements[segment.Element], segment, new SegmentPart(segment))))];
         Rings = [.. Model.Rings.Select(r => new RingPart(r.Ring, elements[r.Ring], r.BandInStatue, Model.BandAt(r.BandInStatue).Body))];
         varied = [.. Segments.Select(s => s.Model.Element), .. Rings.Select(r => (FrameElement)r.Ring)];
         FixedStiffness = FindFixedStiffness();
         Bands = [.. Model.Bodies.SelectMany(BandPart.Of)];
         MeetsCenters = FindWhetherCentersCount(situations);
-        Loads = Array.ConvertAll(situations, situation => new LoadTable(Model, situation, Rings));
+        Loads = Array.ConvertAll(situations, situation => new LoadTable(Model, situation));
         ModeShapes = FindModeShapes();
         BucklingShapes = Array.ConvertAll(situations, FindBucklingShapes);
     }

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace StatueFrame.Studies;
 
-/// <summary>What a <see cref="StatueReanalysis"/> finds of a variant: numbers alone, for review by <see cref="Statue.Check"/>.</summary>
+/// <summary>What a <see cref="StatueReanalysis"/> finds of a variant: numbers alone, for review by <see cref="StatueChecks.Check(Statue, Criteria, ReadOnlySpan{Situation})"/>.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record ReanalysisNumbers
 {
@@ -32,8 +32,18 @@ public sealed record ReanalysisNumbers
             if (situation.UtilizationOf(id) is { } utilization && !(utilization <= greatest))
                 greatest = utilization;
         }
+        foreach (CheckUtilization check in Others.AsSpan())
+        {
+            if (check.Id == id && check.Utilization is { } utilization && !(utilization <= greatest))
+                greatest = utilization;
+        }
         return greatest;
     }
+
+    /// <summary>The governing utilization of each kind of check that belongs to no situation alone, as those of metals and fatigue.</summary>
+    public ValueList<CheckUtilization> Others => Sheet.Value.Others;
+
+    internal Lazy<SheetNumbers> Sheet { get; init; } = null!;
 
     /// <summary>The check with the greatest utilization of all, and its situation; null when nothing was checked.</summary>
     public (string Situation, CheckUtilization Check)? Governing
@@ -54,9 +64,6 @@ public sealed record ReanalysisNumbers
         }
     }
 
-    /// <summary>
-    /// True when something was checked and no utilization is above 1. It leaves out what a reanalysis does not check:
-    /// confirm a choice by <see cref="Statue.Check"/>.
-    /// </summary>
-    public bool Passes => Governing is { Check.Utilization: <= 1 };
+    /// <summary>True when something was checked and nothing of it fails, as <see cref="CheckSheet.Holds"/>.</summary>
+    public bool Passes => Sheet.Value.Holds;
 }

@@ -12,10 +12,8 @@ internal sealed class RingPart
     public RingPart(RingElement ring, int element, int bandInStatue, BodyModel body)
     {
         (Ring, Element, Band) = (ring, element, bandInStatue);
-        SkinBand band = body.Bands[ring.Band];
         int count = ring.Bars.Length;
         Motions = new double[count * Node * Node];
-        (Down, Outward, MassShare, StripArea) = (new Vector3D[count], new Vector3D[count], new double[count], new double[count]);
         Link = body.BandPlaces[ring.Band].NodeAt - LevelOf(body, ring).NodeAt;
         LevelNode = LevelOf(body, ring).NodeAt;
         BandNode = body.BandPlaces[ring.Band].NodeAt;
@@ -23,10 +21,6 @@ internal sealed class RingPart
         {
             BarPlacement place = ring.Bars[i].Bar.Place;
             FindMotion(place, place.SkinEnd - BandNode, Motions.AsSpan(i * Node * Node, Node * Node));
-            Down[i] = place.Axes.ToLocal(new Vector3D(0, 0, -1));
-            Outward[i] = place.Axes.ToLocal(place.Outward);
-            MassShare[i] = ring.Bars[i].Share.Mass / band.Mass;
-            StripArea[i] = ring.Bars[i].Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
         }
     }
 
@@ -47,18 +41,6 @@ internal sealed class RingPart
 
     /// <summary>Per bar the 6×6 that takes the motion of the band's node, relative to where the level would carry it, to that of the skin end in bar axes.</summary>
     public double[] Motions { get; }
-
-    /// <summary>Per bar the direction of weight in its axes.</summary>
-    public Vector3D[] Down { get; }
-
-    /// <summary>Per bar the skin's outward normal in its axes.</summary>
-    public Vector3D[] Outward { get; }
-
-    /// <summary>Per bar the part of the band's mass in its strip.</summary>
-    public double[] MassShare { get; }
-
-    /// <summary>Per bar the area of its strip, m².</summary>
-    public double[] StripArea { get; }
 
     private static Place LevelOf(BodyModel body, RingElement ring) => Array.Find(body.Levels, l => l.Node == ring.Start);
 

@@ -17,8 +17,7 @@ internal sealed class RingState
     {
         int count = part.Ring.Bars.Length;
         Part = part;
-        (Standoffs, Stiffness, Alone) = (new Standoff[count], new BarStiffness[count], new Cantilever[count]);
-        (Rows, Forces) = (new double[count * BarSweep.RowsLength], new double[count * Entries]);
+        (Standoffs, Stiffness) = (new Standoff[count], new BarStiffness[count]);
     }
 
     public RingPart Part { get; }
@@ -26,14 +25,6 @@ internal sealed class RingState
     public Standoff[] Standoffs { get; }
 
     public BarStiffness[] Stiffness { get; }
-
-    public Cantilever[] Alone { get; }
-
-    /// <summary>Per bar the rows of <see cref="BarSweep.FindRows"/>.</summary>
-    public double[] Rows { get; }
-
-    /// <summary>Per bar the 6×6 from the motion of the band's node to the forces at the skin end.</summary>
-    public double[] Forces { get; }
 
     /// <summary>The ring as a 12×12 between its two nodes.</summary>
     public double[] Matrix { get; } = new double[FrameElement.Size * FrameElement.Size];
@@ -64,18 +55,15 @@ internal sealed class RingState
                 perLength = standoff.Material.Density.KilogramsPerCubicMeter * standoff.Section.Width.Meters * standoff.Section.Thickness.Meters;
             if (i > 0 && IsAlike(i))
             {
-                (Stiffness[i], Alone[i]) = (Stiffness[i - 1], Alone[i - 1]);
+                Stiffness[i] = Stiffness[i - 1];
             }
             else
             {
                 Stiffness[i] = ReferenceEquals(standoff, place.Standoff) ? Part.Ring.Bars[i].Bar.Stiffness : BarStiffness.Of(place with { Standoff = standoff });
-                Alone[i] = Cantilever.Of(Stiffness[i]);
                 Stiffness[i].CopyTo(k);
             }
             ReadOnlySpan<double> motion = Part.Motions.AsSpan(i * Entries, Entries);
-            Span<double> forces = Forces.AsSpan(i * Entries, Entries);
-            BarSweep.FindRows(Stiffness[i], k, motion, forces, Rows.AsSpan(i * BarSweep.RowsLength, BarSweep.RowsLength));
-            BarSweep.AddTransposedProduct(motion, forces, sum);
+            Congruence.Add(k, motion, sum);
             double mass = perLength * Part.Ring.Bars[i].Bar.Stiffness.Length;
             PointMass.Add(0.5 * mass, place.TowerEnd - Part.LevelNode, LevelMass);
             PointMass.Add(0.5 * mass, place.SkinEnd - Part.BandNode, BandMass);

@@ -26,10 +26,10 @@ public sealed record SituationNumbers
     public required ValueList<Length> Sways { get; init; }
 
     /// <summary>The greatest normal stress of a standoff; null without standoffs.</summary>
-    public required Pressure? BarStress { get; init; }
+    public Pressure? BarStress => Sheet.Value.Of(Number).Stress;
 
     /// <summary>The greatest deflection of a standoff; null without standoffs.</summary>
-    public required Length? BarDeflection { get; init; }
+    public Length? BarDeflection => Sheet.Value.Of(Number).Deflection;
 
     /// <summary>Second-order over first-order sway; null when the statue does not stand, and in service situations.</summary>
     public required double? Amplification { get; init; }
@@ -37,8 +37,12 @@ public sealed record SituationNumbers
     /// <summary>The multiple of the loads at which the statue buckles; null above 10 000, and in service situations.</summary>
     public required double? BucklingFactor { get; init; }
 
-    /// <summary>The governing utilization of each kind of check that a reanalysis does, those that do not apply left out.</summary>
-    public required ValueList<CheckUtilization> Utilizations { get; init; }
+    /// <summary>The governing utilization of each kind of check of the situation, those that do not apply left out.</summary>
+    public ValueList<CheckUtilization> Utilizations => Sheet.Value.Of(Number).Utilizations;
+
+    internal Lazy<SheetNumbers> Sheet { get; init; } = null!;
+
+    internal int Number { get; init; }
 
     /// <summary>The governing utilization of a kind of check; null when none was checked.</summary>
     /// <param name="id">The kind, as in "bars.bending".</param>

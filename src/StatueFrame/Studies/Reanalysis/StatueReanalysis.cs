@@ -14,10 +14,9 @@ namespace StatueFrame.Studies;
 /// masses of fittings. Any other statue is analyzed as well, but costs as much as building a model.
 /// </para>
 /// <para>
-/// It finds masses, frequencies, base reactions, sways, bars' stresses and deflections, second-order effects and buckling, and
-/// the governing utilizations of: bars.bending, bars.shear, bars.strut, bars.second-order, bars.local; compression, tension
-/// and slenderness of lattice members of tower and limbs; stability.second-order; wind.rigid; sway.limit. All other checks of
-/// <see cref="Statue.Check"/> are left out. The numbers are those of the sheet, but for rounding.
+/// Masses, frequencies, base reactions, sways, second-order effects and buckling come at that cost. Utilizations, and stress and
+/// deflection of bars, are those of the catalogue: the first that is asked for runs every entry on the variant, as
+/// <see cref="StatueChecks.Check(Statue, Criteria, ReadOnlySpan{Situation})"/> does, and all are kept.
 /// </para>
 /// <para>For one thread at a time: give each its own, by <see cref="Copy"/>. The numbers of a variant do not depend on what was analyzed before.</para>
 /// </remarks>
@@ -35,7 +34,7 @@ public sealed class StatueReanalysis
         frame = new VariantFrame(basis, parts);
         solvers = new SituationSolver[basis.Loads.Length];
         for (int i = 0; i < solvers.Length; i++)
-            solvers[i] = new SituationSolver(basis, parts, frame, i);
+            solvers[i] = new SituationSolver(basis, frame, i);
     }
 
     /// <summary>Prepares for variants of a statue.</summary>
@@ -87,15 +86,17 @@ public sealed class StatueReanalysis
         var frequencies = new Frequency[omega.Length];
         for (int i = 0; i < frequencies.Length; i++)
             frequencies[i] = Frequency.FromHertz(omega[i] / (2 * Math.PI));
+        var sheet = new Lazy<SheetNumbers>(() => new SheetNumbers(variant, basis.Criteria, Array.ConvertAll(basis.Loads, l => l.Situation)));
         var situations = new SituationNumbers[solvers.Length];
         for (int i = 0; i < situations.Length; i++)
-            situations[i] = solvers[i].Solve(frequencies[0].Hertz);
+            situations[i] = solvers[i].Solve(i, sheet);
         return new ReanalysisNumbers
         {
             Mass = Mass.FromKilograms(frame.Kilograms),
             Center = Point3.FromMeters(frame.Center),
             Frequencies = ValueList.Create<Frequency>(frequencies),
             Situations = ValueList.Create<SituationNumbers>(situations),
+            Sheet = sheet,
         };
     }
 }

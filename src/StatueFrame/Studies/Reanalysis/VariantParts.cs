@@ -165,7 +165,7 @@ internal sealed class VariantParts
             segment, slot.Model.Name, body.Axes, (body.Levels[slot.Index], body.Tower.Levels[slot.Index]), (body.Levels[slot.Index + 1], body.Tower.Levels[slot.Index + 1]));
         if (kept[at].Count == MostKept)
             kept[at].RemoveAt(0);
-        kept[at].Add(Segments[at] = SegmentPart.Of(model, body, basis.Criteria));
+        kept[at].Add(Segments[at] = new SegmentPart(model));
         return true;
     }
 

@@ -97,7 +97,7 @@ internal sealed class DamageProbe
             foreach (BarModel bar in ring.Bars)
             {
                 foreach (LoadCase loadCase in cases)
-                    Raise(found, NameOf(ring), loadCase.StateOf(ring, bar, band).WorseStress / bar.Bar.Place.Standoff.Material.YieldStrength.Pascals);
+                    Raise(found, NameOf(ring), loadCase.StateOf(ring, bar, band).Stress / bar.Bar.Place.Standoff.Material.YieldStrength.Pascals);
             }
         }
         return true;
@@ -127,13 +127,8 @@ internal sealed class DamageProbe
                 AddSways(response.Cases, found);
                 continue;
             }
-            int firstBar = 0;
-            foreach ((RingElement ring, _) in any.Rings)
-            {
-                BarResult bar = response.BarEnvelope.ResultOf(response.BarEnvelope.WorstOfRing(firstBar, ring.Bars.Length));
-                Raise(found, NameOf(ring), bar.Stress / bar.Standoff.Material.YieldStrength);
-                firstBar += ring.Bars.Length;
-            }
+            foreach (BarResult bar in response.Bars)
+                Raise(found, $"standoffs of {bar.Band} at {bar.Level}", bar.Stress / bar.Standoff.Material.YieldStrength);
             foreach (SegmentModel segment in any.LatticeSegments)
                 AddMembers(segment, response.Cases, -1, found);
         }
@@ -151,14 +146,17 @@ internal sealed class DamageProbe
     private static void AddMembers(SegmentModel segment, IReadOnlyList<LoadCase> cases, int missing, Dictionary<string, double> found)
     {
         double yield = ((LatticeSegment)segment.Segment).Material.YieldStrength.Pascals;
-        var axial = new double[segment.Members.Count];
+        var forces = new double[segment.Members.Count * MemberForces.Count];
         foreach (LoadCase loadCase in cases)
         {
-            loadCase.AxialForces(segment, axial);
-            for (int i = 0; i < axial.Length; i++)
+            loadCase.MemberForces(segment, forces);
+            for (int i = 0; i < segment.Members.Count; i++)
             {
-                if (i != missing)
-                    Raise(found, $"members of {segment.Name}", Math.Abs(axial[i]) / segment.Members[i].Section.Properties.A / yield);
+                if (i == missing)
+                    continue;
+                MemberForces of = MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count));
+                SectionProperties p = segment.Members[i].Section.Properties;
+                Raise(found, $"members of {segment.Name}", (Math.Abs(of.N) / p.A + of.Strong / p.Wy + of.Weak / p.Wz) / yield);
             }
         }
     }

@@ -34,7 +34,7 @@ public static class StockSearch
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(audits);
         Situation[] all = [.. situations];
-        accept ??= sheet => sheet.Passed;
+        accept ??= sheet => sheet.Holds;
         objective ??= s => StatueModel.Build(s).Masses.Total.Kilograms;
         var looked = new ConcurrentDictionary<string, bool>();
         LatticeSearch.Found found = LatticeSearch.Run(

@@ -92,7 +92,7 @@ public sealed class VariantPlan : StudyPlan<VariantStudy>
                 Name = variant.Name,
                 Statue = changed,
                 VerdictText = VerdictOf(sheet),
-                Passes = sheet.Passed,
+                Passes = sheet.Holds,
                 Governing = GoverningCheck.Of(sheet.Governing),
                 Families = sheet.GoverningByFamily.Select(c => GoverningCheck.Of(c)).OfType<GoverningCheck>().ToValueList(),
                 Masses = sheet.Results.Where(r => r.Group == "masses").Select(r => (r.Name, Mass.FromKilograms(r.Value))).ToValueList(),

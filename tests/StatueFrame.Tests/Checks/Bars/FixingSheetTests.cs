@@ -61,10 +61,11 @@ public class FixingSheetTests
             {
                 foreach (LoadCase heading in storm.Cases)
                 {
-                    foreach (SkinAssumption skin in new[] { SkinAssumption.RigidRing, SkinAssumption.LimpSkin })
+                    foreach (SkinAssumption skin in SkinBounds.All)
                     {
-                        heading.ForcesOf(ring, bar, band, skin, forces);
-                        var ends = new BarForces(forces);
+                        if (!heading.ForcesOf(ring, bar, band, skin, forces))
+                            continue;
+                        var ends = new BarForces(BarEnds.Of(forces));
                         LoadedBar loaded = LoadedBars.Steel() with
                         {
                             Section = whole.Section,

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 
 namespace StatueFrame.Tests.Checks.Bars;

@@ -1,3 +1,4 @@
+using StatueFrame.Checks;
 using CsCheck;
 using UnitsNet;
 using static StatueFrame.Tests.Checks.Metals.AnyOf;
@@ -102,15 +103,17 @@ public class CorrosionLawTests
         Assert.Equal(450, air.FirstYear(MetalFamily.WroughtIron)!.Loss.Micrometers, 1e-9);
     }
 
-    [Theory]
-    [InlineData("copper, half hard (R240)", MetalFamily.Copper)]
-    [InlineData("stainless steel 316L (1.4404)", MetalFamily.StainlessSteel)]
-    [InlineData("puddled wrought iron", MetalFamily.WroughtIron)]
-    [InlineData("gunmetal CuSn5Zn5Pb5-C, sand cast", MetalFamily.Bronze)]
-    [InlineData("aluminum EN AW-5754 O/H111", MetalFamily.Aluminum)]
-    [InlineData("steel S355", MetalFamily.CarbonSteel)]
-    [InlineData("leaded glass", null)]
-    public void A_name_tells_the_family(string name, MetalFamily? family) => Assert.Equal(family, MetalFamilies.Of(Copper.SoftR220 with { Name = name }));
+    [Fact]
+    public void The_library_s_metals_tell_their_family_and_names_decide_nothing()
+    {
+        Assert.Equal(MetalFamily.Copper, Copper.HalfHardR240.Family);
+        Assert.Equal(MetalFamily.StainlessSteel, StainlessSteel.Grade316L.Family);
+        Assert.Equal(MetalFamily.WroughtIron, WroughtIron.Puddled.Family);
+        Assert.Equal(MetalFamily.Bronze, Bronze.GunmetalCuSn5Zn5Pb5.Family);
+        Assert.Equal(MetalFamily.CarbonSteel, StructuralSteel.A992.Family);
+        Assert.Equal(BarDesign.For(StructuralSteel.S355), BarDesign.For(StructuralSteel.S355 with { Name = "puddled wrought iron" }));
+        Assert.Equal(MetalKind.Other, BarDesign.For(StructuralSteel.S355 with { Family = null }).Metal);
+    }
 
     [Fact]
     public void Nonsense_is_refused_with_hints()

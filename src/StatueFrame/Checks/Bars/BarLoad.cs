@@ -1,0 +1,35 @@
+using StatueFrame.Analysis;
+
+namespace StatueFrame.Checks;
+
+/// <summary>A standoff with what acts on its ends: the one demand of all bar checks.</summary>
+/// <param name="Bar">The bar and its rules.</param>
+/// <param name="Ends">What acts on its ends.</param>
+/// <param name="Restraint">How its skin end is held when it buckles.</param>
+/// <param name="When">Where the forces come from, in words; may be empty.</param>
+internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestraint Restraint, string When)
+{
+    /// <summary>A bar of an analyzed statue under a bound on the skin: on a rigid ring it sways, else its skin end is free.</summary>
+    public static BarLoad Of(CheckedBar bar, SkinAssumption skin, in BarEnds ends, string when) =>
+        new(bar, ends, skin == SkinAssumption.RigidRing ? BarRestraint.Sway : BarRestraint.Free, string.Join("; ", new[] { when, skin.InWords() }.Where(part => part.Length > 0)));
+
+    /// <summary>The compression, N; zero in tension.</summary>
+    public double Compression => Math.Max(0, -Math.Min(Ends.Tower.N, Ends.Skin.N));
+
+    /// <summary>The end with the greater normal stress.</summary>
+    public FlatForces Worse => Ends.Skin.NormalStress(Bar.b, Bar.t) > Ends.Tower.NormalStress(Bar.b, Bar.t) ? Ends.Skin : Ends.Tower;
+
+    public StrutAxis Weak => new(Bar.t, Bar.b, Bar.EffectiveLengthFactor(true, Restraint) * Bar.L, Ends.Tower.Weak, Ends.Skin.Weak);
+
+    public StrutAxis Strong => new(Bar.b, Bar.t, Bar.EffectiveLengthFactor(false, Restraint) * Bar.L, Ends.Tower.Strong, Ends.Skin.Strong);
+
+    public bool IsMechanism =>
+        !double.IsFinite(Bar.EffectiveLengthFactor(true, Restraint)) || !double.IsFinite(Bar.EffectiveLengthFactor(false, Restraint));
+
+    /// <summary>Tells where the forces come from.</summary>
+    public void Tell(Working? w)
+    {
+        if (w is not null && When.Length > 0)
+            w.Note($"Worst of all states: {When}.");
+    }
+}

@@ -1,0 +1,250 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// Runs every entry of the standoffs over every bar and both its ends, in every state of a situation: of each ring the worst
+/// that was done and what was not is written.
+/// </summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDemands demands, LocalWind? local, SheetWriter lists)
+{
+    internal const double DefaultBarStressFraction = 1 / 1.5;
+
+    internal static readonly Assumption AllowableStress = new("allowable stress of standoffs", "yield or proof strength / 1.5", Source.CommonPractice);
+
+    /// <summary>What cannot be told of bars that hinges at both ends leave unable to stand alone.</summary>
+    private const string Swings = "hinges at both ends leave the bar unable to stand alone under limp skin; only the rigid ring was looked at";
+
+    private static readonly CheckEntry<BarLoad>[] onBars =
+        [BarChecks.BendingEntry, BarSectionChecks.Yield, BarBucklingChecks.StrutEntry, BarBucklingChecks.BeamColumnEntry, BarBucklingChecks.SecondOrderEntry];
+
+    private static readonly CheckEntry<FixingLoad>[] onBolts =
+        [FixingChecks.BoltsEntry, FixingChecks.BearingEntry, FixingChecks.TearOutEntry, FixingChecks.NetSectionEntry];
+
+    private static readonly Assumption slipSafety = new("safety of saddles against slip", "γ_M3 1.25", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value"));
+    private static readonly Assumption joined = new("metal that skin ends of standoffs are welded to", "as strong as the standoff", Source.Assumed("bars"));
+
+    /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
+    private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
+
+    public void Add()
+    {
+        bool isStrength = demands.Situation.LimitState == LimitState.Strength;
+        for (int ring = 0; ring < model.Rings.Count; ring++)
+        {
+            if (isStrength)
+                AddRing(ring);
+            AddClearance(ring);
+        }
+        foreach (((CheckEntry entry, string reason), List<string> where) in missing)
+            lists.Missing(entry, reason, where);
+    }
+
+    /// <summary>A bar of the statue with the rules of the criteria.</summary>
+    internal static CheckedBar Of(BarModel bar, Criteria criteria, Material? tower = null) => new(
+        bar.Standoff, bar.Bar.Place.Length, DesignFor(bar.Standoff.Material, criteria), bar.Where, joinedAtTower: tower);
+
+    /// <summary>The rules for standoffs of a metal.</summary>
+    internal static BarDesign DesignFor(Material material, Criteria criteria) =>
+        criteria.Apply(BarDesign.For(material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? DefaultBarStressFraction });
+
+    private void AddRing(int number)
+    {
+        (RingElement ring, int band) = model.Rings[number];
+        Material? tower = TowerMetal(ring);
+        CheckedBar[] bars = Array.ConvertAll(ring.Bars, bar => Of(bar, criteria, tower));
+        Worst<BarLoad>[] worst = Array.ConvertAll(onBars, entry => new Worst<BarLoad>(entry));
+        var ends = new RingFixings();
+        var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
+        var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
+        var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
+        BarEnds[] drags = Array.ConvertAll(ring.Bars, DragOf);
+        demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
+        {
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), when);
+            foreach (ref Worst<BarLoad> entry in worst.AsSpan())
+                entry.Look(load);
+            ends.Look(load);
+            Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
+            if (bar.Bar.Place.Slide == Vector3D.Zero)
+                saddles.Look(new(bars[bar.Index], (force - force.Dot(outward) * outward).Length, load.When));
+            else if (skin != SkinAssumption.RigidRing && bar.Standoff.Saddle is not { HasStop: true })
+                slides.Look(new(bars[bar.Index], PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force), load.When));
+        });
+        if (local is not null)
+        {
+            foreach (BarLoad load in LocalLoads(ring, band, bars, drags))
+            {
+                alone.Look(load);
+                ends.Look(load);
+            }
+        }
+        Write(ring, bars, worst, alone, ends, saddles, slides);
+    }
+
+    /// <summary>
+    /// What pushes the skin along a slide, N: of the force on the skin end the part square to the skin, as the sheet hands on what
+    /// acts in its plane; and no more than acts along the slide at all, as what heat bends the bar by does not.
+    /// </summary>
+    private static double PushAlong(Vector3D slide, Vector3D outward, Vector3D force) =>
+        Math.Min(Math.Abs(force.Dot(slide)), Math.Abs(force.Dot(outward) * outward.Dot(slide)));
+
+    private void Write(
+        RingElement ring, CheckedBar[] bars, Worst<BarLoad>[] worst, in Worst<BarLoad> alone, RingFixings ends,
+        in Worst<SaddleChecks.SaddleLoad> saddles, in Worst<SaddleChecks.SaddleLoad> slides)
+    {
+        int firstCheck = lists.Checks.Count;
+        foreach (Worst<BarLoad> entry in worst)
+            lists.Add(entry);
+        int firstOfRules = lists.Checks.Count;
+        lists.Add(alone, local?.Assumptions(model.Rings.First(r => r.Ring == ring).BandInStatue) ?? []);
+        lists.Assume([.. bars.DistinctBy(bar => bar.Standoff.Material).SelectMany(bar => AssumptionsOf(bar.Design, bar.Standoff.Material))], firstCheck, firstOfRules);
+        if (criteria.BarStressFraction is null)
+        {
+            lists.Assume([AllowableStress], firstCheck, firstCheck + 1);
+            lists.Assume([AllowableStress], firstOfRules);
+        }
+        if (demands.Response.Bars.FirstOrDefault(bar => bar.Band == ring.BandName && bar.Level == ring.Level && !bar.StandsAlone) is { } swings)
+            lists.Checks.Add(BarChecks.BendingEntry.NotChecked(Swings, swings.Where, lists.Situation));
+        firstCheck = lists.Checks.Count;
+        ends.Write(lists);
+        lists.Assume([.. bars.DistinctBy(bar => bar.Design).SelectMany(bar => FixingAssumptions(bar.Design))], firstCheck);
+        if (Array.Exists(bars, bar => bar.Standoff.SkinFixing is WeldedFixing { JoinedTo: null }))
+            lists.Assume([joined], firstCheck);
+        lists.Add(saddles, slipSafety);
+        lists.Add(slides, slipSafety);
+        foreach (bool atSkin in (ReadOnlySpan<bool>)[false, true])
+        {
+            if (Array.Exists(bars, bar => bar.Fixing(atSkin) is null))
+                Miss(Catalogue.Fixings, $"{(atSkin ? "skin" : "tower")} ends are not described (Standoff.{(atSkin ? nameof(Standoff.SkinFixing) : nameof(Standoff.TowerFixing))})", ring);
+        }
+    }
+
+    /// <summary>The worst of the fixings of a ring: every entry at both ends.</summary>
+    private sealed class RingFixings
+    {
+        private readonly Worst<FixingLoad>[] worst = [.. Enumerable.Repeat(onBolts.Append(WeldChecks.FilletsEntry), 2).SelectMany(entries => entries).Select(entry => new Worst<FixingLoad>(entry))];
+
+        public void Look(in BarLoad load)
+        {
+            int perEnd = worst.Length / 2;
+            for (int end = 0; end < 2; end++)
+            {
+                var fixing = new FixingLoad(load, end == 1);
+                Span<Worst<FixingLoad>> entries = worst.AsSpan(end * perEnd, perEnd);
+                if (fixing.Fixing is BoltedFixing)
+                {
+                    foreach (ref Worst<FixingLoad> entry in entries[..^1])
+                        entry.Look(fixing);
+                }
+                else if (fixing.Fixing is WeldedFixing)
+                {
+                    entries[^1].Look(fixing);
+                }
+            }
+        }
+
+        public void Write(SheetWriter lists)
+        {
+            foreach (Worst<FixingLoad> entry in worst)
+                lists.Add(entry);
+        }
+    }
+
+    /// <summary>Every bar alone under the local pressure and the local suction on its strip, with its weight and the heat.</summary>
+    private List<BarLoad> LocalLoads(RingElement ring, int band, CheckedBar[] bars, BarEnds[] drags)
+    {
+        var loads = new List<BarLoad>();
+        Span<double> forces = stackalloc double[FrameElement.Size];
+        LoadCase rest = demands.Response.Cases[0];
+        foreach (BarModel bar in ring.Bars)
+        {
+            foreach ((double pressure, string what) in (ReadOnlySpan<(double, string)>)[(-local!.Inward(band), "local pressure"), (local.Suction(band), "local suction")])
+            {
+                if (rest.LocalForcesOf(ring, bar, band, pressure, forces))
+                    loads.Add(BarLoad.Of(bars[bar.Index], SkinAssumption.LimpSkin, Dragged(BarEnds.Of(forces), drags[bar.Index], bars[bar.Index]), what));
+            }
+        }
+        return loads;
+    }
+
+    /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way.</summary>
+    internal static BarEnds DragOf(BarModel bar)
+    {
+        if (bar.Bar.Place.Slide == Vector3D.Zero || bar.Standoff.Saddle is not { } saddle)
+            return default;
+        Span<double> forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
+        return bar.Bar.Cantilever(saddle.SlidingForce * bar.Bar.Place.Slide, forces, tip) ? BarEnds.Of(forces) : default;
+    }
+
+    /// <summary>The forces with the drag the way that is worse.</summary>
+    internal static BarEnds Dragged(in BarEnds ends, in BarEnds drag, CheckedBar bar)
+    {
+        if (drag == default)
+            return ends;
+        BarEnds plus = ends + drag, minus = ends + -1 * drag;
+        return plus.NormalStress(bar.b, bar.t) >= minus.NormalStress(bar.b, bar.t) ? plus : minus;
+    }
+
+    private void AddClearance(int number)
+    {
+        (RingElement ring, int band) = model.Rings[number];
+        lists.Run(SaddleChecks.ClearanceEntry, ring.Bars.Where(bar => bar.Standoff.Clearance is not null).Select(bar =>
+            new SaddleChecks.GapLoad(bar.Where, bar.Standoff.Clearance!.Value.Meters, demands.Response.Cases.Max(loadCase => loadCase.Approach(ring, bar, band)))));
+        if (Array.Exists(ring.Bars, bar => bar.Standoff.Clearance is null))
+            Miss(SaddleChecks.ClearanceEntry, $"it is not described (Standoff.{nameof(Standoff.Clearance)})", ring);
+    }
+
+    /// <summary>The weakest metal of the tower's segments at a ring's level.</summary>
+    private Material? TowerMetal(RingElement ring)
+    {
+        BodyModel body = model.Bodies.First(b => Array.IndexOf(b.Rings, ring) >= 0);
+        int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
+        return body.Segments.Where((_, i) => i == level - 1 || i == level)
+            .Select(s => s.Segment switch { LatticeSegment lattice => lattice.Material, MemberSegment member => member.Material, _ => null })
+            .Where(metal => metal is not null).MinBy(metal => metal!.UltimateStrength.Pascals);
+    }
+
+    private void Miss(CheckEntry entry, string reason, RingElement ring)
+    {
+        if (!missing.TryGetValue((entry, reason), out List<string>? where))
+            missing[(entry, reason)] = where = [];
+        if (where.Count == 0 || where[^1] != ring.BandName)
+            where.Add(ring.BandName);
+    }
+
+    /// <summary>What the rules for standoffs take that nobody gave.</summary>
+    private IEnumerable<Assumption> AssumptionsOf(BarDesign design, Material material)
+    {
+        yield return new Assumption("standoffs before loading", "straight, but for the imperfection of their buckling curve", Source.Assumed("bars"));
+        if (design.Code == DesignCode.En1993)
+        {
+            if (criteria.Annex is null)
+            {
+                Source source = design.Metal == MetalKind.StainlessSteel ? new Source("EN 1993-1-4:2006", "5.1 (2), from memory") : Source.En1993_1_1("6.1 (1), recommended values");
+                yield return new Assumption($"partial factors of standoffs of {material.Name}", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}"), source);
+            }
+            yield break;
+        }
+        if (design.Code != DesignCode.AllowableStress)
+            yield break;
+        if (criteria.BarCode != DesignCode.AllowableStress)
+            yield return new Assumption($"rules for standoffs of {material.Name}", "allowable stress, as the code of the criteria does not cover the metal", Source.Assumed("bars"));
+        if (criteria.BarStressFraction is null)
+            yield return AllowableStress;
+        yield return new Assumption($"safety of standoffs of {material.Name} against elastic buckling", Invariant($"{design.BucklingSafety:0.###}"), Source.CommonPractice);
+    }
+
+    private IEnumerable<Assumption> FixingAssumptions(BarDesign design)
+    {
+        if (design.Code == DesignCode.En1993 && criteria.Annex is null)
+            yield return new Assumption($"partial factors of fixings of {(design.Metal == MetalKind.StainlessSteel ? "stainless" : "structural")} standoffs", Invariant($"γ_M0 {design.GammaM0}, γ_M2 {design.GammaM2}"), new Source("EN 1993-1-8:2005", "Table 2.1, recommended values"));
+        else if (design.Code == DesignCode.AllowableStress && criteria.BarStressFraction is null)
+            yield return AllowableStress;
+    }
+}

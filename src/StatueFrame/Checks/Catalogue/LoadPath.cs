@@ -1,0 +1,163 @@
+using StatueFrame.Analysis;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// The way a force takes from the sheet to the ground, link by link, with the entries of the catalogue that hold each. A link
+/// that the statue has and no check holds is open, whether it is not described or the library has no method for it.
+/// </summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+internal static class LoadPath
+{
+    /// <summary>A tower end farther from the tower's own members than this hangs on a bracket, m.</summary>
+    private const double OnMember = 0.02;
+
+    /// <summary>What of a link has to hold.</summary>
+    /// <param name="Link">The link.</param>
+    /// <param name="What">What of it.</param>
+    /// <param name="Ids">The entries that hold it; empty where there is no method.</param>
+    /// <param name="Reason">Why nothing holds it when none of them is on the sheet.</param>
+    private readonly record struct Aspect(string Link, string What, string[] Ids, string Reason = "it is not described, or no situation asks for it");
+
+    private const string NoMethod = "there is no method for it in this library";
+
+    /// <summary>The links of a statue with what the checks of its sheet say of them.</summary>
+    public static ValueList<PathLink> Of(StatueModel model, Criteria criteria, IReadOnlyList<Check> checks)
+    {
+        ILookup<string, Check> byId = checks.ToLookup(check => check.Id);
+        return Aspects(model, criteria).Select(aspect => Judge(aspect, byId)).ToValueList();
+    }
+
+    private static PathLink Judge(in Aspect aspect, ILookup<string, Check> byId)
+    {
+        Check[] all = [.. aspect.Ids.SelectMany(id => byId[id])];
+        double? worst = all.Max(check => check.Utilization);
+        ValueList<string> ids = ValueList.Create<string>(aspect.Ids);
+        if (Array.Exists(all, check => check.Verdict == Verdict.Fail))
+            return new PathLink(aspect.Link, aspect.What, LinkState.Fails, ids, worst, "");
+        Check? notDone = Array.Find(all, check => check.Verdict == Verdict.NotChecked);
+        if (notDone is not null)
+            return new PathLink(aspect.Link, aspect.What, LinkState.Open, ids, worst, notDone.Where.Length > 0 ? $"{notDone.Where}: {notDone.Reason}" : notDone.Reason);
+        return worst is null
+            ? new PathLink(aspect.Link, aspect.What, LinkState.Open, ids, null, aspect.Reason)
+            : new PathLink(aspect.Link, aspect.What, LinkState.Holds, ids, worst, "");
+    }
+
+    private static IEnumerable<Aspect> Aspects(StatueModel model, Criteria criteria) =>
+        [.. OfSkin(model), .. OfBars(model), .. OfTower(model), .. OfLimbs(model), .. OfBase(model), .. OfLife(model, criteria)];
+
+    private static IEnumerable<Aspect> OfSkin(StatueModel model)
+    {
+        if (model.BandCount == 0)
+            yield break;
+        yield return new("sheet", "panels between armature bars", ["sheet.panel-bending", "sheet.buckling"], "the skin's armature is not described, or no strength situation has wind");
+        yield return new("seams", "rivets and sheet", ["seams.shear", "seams.bearing", "seams.net-section", "seams.pull-through"], "the skin's seams are not described, or no strength situation has wind");
+        yield return new("armature", "bars between standoffs", ["armature.bending"], "the skin's armature is not described, or no strength situation has wind");
+        yield return new("saddles", "straps over the armature, their rivets and pull-off", [], NoMethod);
+    }
+
+    private static IEnumerable<Aspect> OfBars(StatueModel model)
+    {
+        BarModel[] bars = [.. model.Rings.SelectMany(r => r.Ring.Bars)];
+        if (bars.Length == 0)
+            yield break;
+        if (Array.Exists(bars, bar => bar.Bar.Place.Slide == Mechanics.Vector3D.Zero))
+            yield return new("saddles", "grip of those that hold", ["bars.saddle-slip"]);
+        if (Array.Exists(bars, SlidesAlongItself))
+            yield return new("saddles", "what holds suction on those that slide along their bar", ["bars.saddle-hold"]);
+        yield return new("standoffs", "strength and buckling", ["bars.bending", "bars.shear", "bars.strut", "bars.beam-column", "bars.second-order", "bars.local"]);
+        yield return new("standoffs", "bolts or welds at both ends", ["bars.bolts", "bars.bearing", "bars.tear-out", "bars.net-section", "bars.welds", "bars.fixings"]);
+        yield return new("standoffs", "fatigue", ["bars.fatigue"]);
+        double[] brackets = [.. model.Bodies.SelectMany(BracketLengths).Where(length => length > OnMember)];
+        if (brackets.Length > 0)
+            yield return new("brackets", Invariant($"{brackets.Length} from the tower to standoffs, mean {brackets.Average():0.00} m, longest {brackets.Max():0.00} m"), [], $"{NoMethod}; they are taken as rigid and weigh nothing");
+    }
+
+    private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6 && bar.Standoff.Saddle is not { HasStop: true };
+
+    private static IEnumerable<Aspect> OfTower(StatueModel model)
+    {
+        TowerSegment[] segments = [.. model.Segments.Select(s => s.Segment)];
+        if (Array.Exists(segments, s => s is LatticeSegment))
+        {
+            yield return new("level frames", "horizontals and plan bracing at the levels", [], $"{NoMethod}; levels are taken as rigid in plan and their frames weigh nothing");
+            yield return new("lattice", "members", ["tower.compression", "tower.tension", "tower.bending", "limbs.compression", "limbs.tension"]);
+            yield return new("lattice", "joints and splices", ["tower.connections", "tower.block", "tower.distances", "tower.splices", "tower.joints", "limbs.connections", "limbs.block", "limbs.splices", "limbs.joints"], "they are not described");
+            yield return new("lattice", "gussets, and eccentricity of splices", [], NoMethod);
+        }
+        if (Array.Exists(segments, s => s is MemberSegment))
+        {
+            yield return new("tubes", "axial force, bending, shear and torsion", ["tower.bending", "limbs.bending"]);
+            yield return new("tubes", "joints", ["tower.tube-joints", "limbs.tube-joints"], "they are not described");
+            if (Array.Exists(segments, s => s is MemberSegment { LowerJoint: FlangeJoint }))
+                yield return new("tubes", "welds between tubes and flanges", [], NoMethod);
+        }
+        if (Array.Exists(segments, s => s is BlockSegment))
+            yield return new("core", "strength and stability", Array.TrueForAll(segments, s => s is not ConcreteSegment { Reinforcement: not null }) ? ["core.overturning", "core.toe-stress", "core.capacity", "core.shear"] : ["core.interaction", "core.shear", "core.capacity"]);
+        if (Array.Exists(segments, s => s is CoreSegment))
+            yield return new("core", "strength of a core given by its stiffness", ["tower.core", "limbs.core"]);
+        if (Array.Exists(model.BareSlices, s => !s.HasShape))
+            yield return new("core", "wind on it where it stands in the open", ["wind.bare"]);
+        foreach (BodyModel body in model.Bodies)
+        {
+            for (int i = 1; i < body.Segments.Length; i++)
+            {
+                if (body.Segments[i].Segment.GetType() != body.Segments[i - 1].Segment.GetType())
+                    yield return new("tower", $"transition at {body.Prefix}{body.Tower.Levels[i].Name}", [], NoMethod);
+            }
+        }
+        yield return new("statue", "buckling of the whole", ["stability.buckling"]);
+    }
+
+    private static IEnumerable<Aspect> OfLimbs(StatueModel model)
+    {
+        foreach (Limb limb in model.Statue.Limbs)
+            yield return new("limbs", $"root of {limb.Name} on {limb.From}: members of both sides that take its six forces", [], NoMethod);
+    }
+
+    private static IEnumerable<Aspect> OfBase(StatueModel model)
+    {
+        Statue statue = model.Statue;
+        if (model.Segments[0].Segment is not BlockSegment)
+        {
+            const string none = "no hold-down is described (Statue.HoldDown)";
+            yield return new("feet", "welds from legs or mast to base plates", [], NoMethod);
+            yield return new("feet", "base plates under pressure", ["base.bearing", "base.plate-bending"], none);
+            yield return new("feet", "base plates pulled up by anchors, with prying", [], NoMethod);
+            yield return new("hold-down", "overturning and sliding", ["base.overturning", "base.sliding"], none);
+            if (statue.HoldDown is not { Bars.Count: 0 })
+            {
+                yield return new("hold-down", "steel of the anchor bars", ["base.anchor-tension", "base.anchor-shear", "base.anchor-interaction"], none);
+                yield return new("hold-down", "what the anchor bars end in", ["base.breakout", "base.anchorage-weight", "base.pull-out", "base.bond", "base.girder-bending", "base.girder-bearing"], none);
+                yield return new("hold-down", "edges, pry-out, splitting and blow-out of the concrete", [], NoMethod);
+            }
+        }
+        yield return new("pedestal", "bed joints", ["pedestal.overturning", "pedestal.toe-stress", "pedestal.capacity", "pedestal.sliding"], "no pedestal is described (Statue.Pedestal)");
+        yield return new("foundation", "overturning, sliding and ground", ["foundation.overturning", "foundation.sliding", "foundation.bearing", "foundation.pressure", "foundation.tilt-stability"], "no foundation is described (Statue.Foundation)");
+        yield return new("foundation", "block or mat in bending, shear and punching", [], NoMethod);
+    }
+
+    private static IEnumerable<Aspect> OfLife(StatueModel model, Criteria criteria)
+    {
+        yield return new("fatigue", "legs, splices, flanges, anchors and limb roots", [], NoMethod);
+        yield return new("metals", "unlike metals kept apart", ["metals.galvanic"], "the air and the contacts are not described (Statue.Corrosion)");
+        yield return new("metals", "strength at the end of the design life", ["life.end"], "the air, or the design life, is not given (Statue.Corrosion, Criteria.DesignLife)");
+    }
+
+    /// <summary>How far each bar's tower end is from the tower's own members at its level, m.</summary>
+    private static IEnumerable<double> BracketLengths(BodyModel body)
+    {
+        foreach (RingElement ring in body.Rings)
+        {
+            int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
+            PlanCurve? outline = body.Tower.OutlineAt(level);
+            Mechanics.Vector3D center = body.Tower.Levels[level].Center;
+            foreach (BarModel bar in ring.Bars)
+            {
+                Mechanics.Vector3D at = body.Axes.ToLocal(bar.Bar.Place.TowerEnd) - center;
+                yield return outline?.DistanceTo(at.X, at.Y) ?? Math.Sqrt(at.X * at.X + at.Y * at.Y);
+            }
+        }
+    }
+}

@@ -1,0 +1,20 @@
+namespace StatueFrame.Checks;
+
+/// <summary>One link by which load travels from the sheet to the ground, and what holds it.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <param name="Link">The link, as in "saddles".</param>
+/// <param name="What">What of it has to hold, as in "slip of clamped straps".</param>
+/// <param name="State">Whether it is held.</param>
+/// <param name="Ids">The checks that hold it, by id; empty where the library has none.</param>
+/// <param name="Worst">The greatest utilization among them; null when none was done.</param>
+/// <param name="Reason">Why it is open; empty when it is not.</param>
+public sealed record PathLink(string Link, string What, LinkState State, ValueList<string> Ids, double? Worst, string Reason)
+{
+    /// <summary>The link on one line.</summary>
+    public override string ToString() => State switch
+    {
+        LinkState.Open => $"{Link}, {What}: OPEN: {Reason}",
+        LinkState.Fails => $"{Link}, {What}: FAILS, {CheckNumber.Utilization(Worst ?? 0)}",
+        _ => $"{Link}, {What}: holds, {CheckNumber.Utilization(Worst ?? 0)}",
+    };
+}

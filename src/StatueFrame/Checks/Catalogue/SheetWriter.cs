@@ -1,0 +1,85 @@
+using StatueFrame.Analysis;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// The one writer of check sheets: runs entries of the catalogue over all demands of a part, and keeps of each the worst that
+/// was done and the first that was not, apart.
+/// </summary>
+/// <remarks>For one thread.</remarks>
+internal sealed class SheetWriter
+{
+    public List<ResultLine> Results { get; } = [];
+
+    public List<Check> Checks { get; } = [];
+
+    public List<Assumption> Assumptions { get; } = [];
+
+    public List<string> Warnings { get; } = [];
+
+    /// <summary>The situation that is being written; empty for none.</summary>
+    public string Situation { get; set; } = "";
+
+    /// <summary>Runs an entry over the demands of one part, or of like parts that one line stands for.</summary>
+    public void Run<T>(CheckEntry<T> entry, IEnumerable<T> demands, params IEnumerable<Assumption> assumed)
+    {
+        var worst = new Worst<T>(entry);
+        foreach (T demand in demands)
+            worst.Look(demand);
+        Add(worst, assumed);
+    }
+
+    /// <summary>Writes what was found.</summary>
+    public void Add<T>(in Worst<T> worst, params IEnumerable<Assumption> assumed)
+    {
+        int first = Checks.Count;
+        Checks.AddRange(worst.Checks(Situation));
+        Assume(assumed, first);
+    }
+
+    /// <summary>Of checks of one kind the worst that was done and the first that was not.</summary>
+    public void AddWorst(IEnumerable<Check> checks)
+    {
+        Check? done = null, notDone = null;
+        foreach (Check check in checks)
+        {
+            if (check.Utilization is not { } utilization)
+                notDone ??= check;
+            else if (done is null || Extremes.Exceeds(utilization, done.Utilization!.Value))
+                done = check;
+        }
+        if (done is not null)
+            Checks.Add(done);
+        if (notDone is not null)
+            Checks.Add(notDone);
+    }
+
+    /// <summary>Writes one line for all parts that lack something for an entry.</summary>
+    public void Missing(CheckEntry entry, string reason, IReadOnlyList<string> where)
+    {
+        if (where.Count > 0)
+            Checks.Add(entry.NotChecked(reason, where.Count == 1 ? where[0] : FormattableString.Invariant($"{where[0]} and {where.Count - 1} more"), Situation));
+    }
+
+    /// <summary>Lists assumptions, and lets every check from one on say that it rests on them; one that was not done rests on nothing.</summary>
+    public void Assume(IEnumerable<Assumption> assumptions, int firstCheck, int? beforeCheck = null)
+    {
+        Assumption[] all = [.. assumptions];
+        Assumptions.AddRange(all);
+        string[] inputs = Array.ConvertAll(all, assumption => assumption.Short);
+        for (int i = firstCheck; i < (beforeCheck ?? Checks.Count); i++)
+        {
+            if (Checks[i].Verdict != Verdict.NotChecked)
+                Checks[i] = Checks[i].Assuming(inputs);
+        }
+    }
+
+    /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
+    public HashSet<WindAction> WindsAcross { get; } = [];
+
+    /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
+    public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
+
+    /// <summary>What vortices do in each wind on the sheet, with the modes they shake.</summary>
+    public Dictionary<WindAction, (ModalResponse Modes, AcrossWindReport Report)> Vortices { get; } = [];
+}

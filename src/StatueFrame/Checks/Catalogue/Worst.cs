@@ -1,0 +1,45 @@
+using StatueFrame.Analysis;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// Runs one entry of the catalogue over many demands and keeps the worst that was done and the first that was not, apart: one
+/// never hides the other.
+/// </summary>
+/// <remarks>For one thread.</remarks>
+internal struct Worst<T>(CheckEntry<T> entry)
+{
+    private T? done, notDone;
+
+    /// <summary>The greatest utilization; null when none was done.</summary>
+    public double? Utilization { get; private set; }
+
+    public bool AnyNotDone { get; private set; }
+
+    public readonly CheckEntry<T> Entry => entry;
+
+    /// <summary>Looks at one demand.</summary>
+    public void Look(in T demand)
+    {
+        if (entry.Utilization(demand) is not { } utilization)
+        {
+            if (!AnyNotDone)
+                (notDone, AnyNotDone) = (demand, true);
+        }
+        else if (Utilization is not { } worst || Extremes.Exceeds(utilization, worst))
+        {
+            (done, Utilization) = (demand, utilization);
+        }
+    }
+
+    /// <summary>The checks of a sheet: at most one done and one not done.</summary>
+    public readonly IEnumerable<Check> Checks(string situation)
+    {
+        var found = new List<Check>(2);
+        if (Utilization is not null)
+            found.Add(entry.With(done!, situation));
+        if (AnyNotDone)
+            found.Add(entry.With(notDone!, situation));
+        return found;
+    }
+}
