@@ -9,15 +9,15 @@ internal sealed class BarEnvelope
     private readonly Lazy<BarResult[]> results;
 
     /// <summary>For every bar of the statue, ring by ring: the load case of its worst stress, that of its greatest deflection, and both states.</summary>
-    private readonly Worst[] worst;
+    private readonly Extremum[] worst;
 
-    internal readonly record struct Worst(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection);
+    internal readonly record struct Extremum(int StressCase, int DeflectionCase, BarState AtStress, BarState AtDeflection);
 
     public BarEnvelope(StatueModel model, LoadCase[] cases)
     {
         this.model = model;
         this.cases = cases;
-        worst = new Worst[model.BarCount];
+        worst = new Extremum[model.BarCount];
         int index = 0;
         foreach ((RingElement ring, int band) in model.Rings)
         {
@@ -45,14 +45,14 @@ internal sealed class BarEnvelope
         throw new ArgumentOutOfRangeException(nameof(bar));
     }
 
-    private Worst Of(RingElement ring, BarModel bar, int band)
+    private Extremum Of(RingElement ring, BarModel bar, int band)
     {
-        Worst found = default;
+        Extremum found = default;
         for (int i = 0; i < cases.Length; i++)
         {
             BarState state = cases[i].StateOf(ring, bar, band);
             if (i == 0)
-                found = new Worst(0, 0, state, state);
+                found = new Extremum(0, 0, state, state);
             if (Extremes.Exceeds(state.Stress, found.AtStress.Stress))
                 found = found with { StressCase = i, AtStress = state };
             if (Extremes.Exceeds(state.Deflection, found.AtDeflection.Deflection))
@@ -63,7 +63,7 @@ internal sealed class BarEnvelope
         return found;
     }
 
-    private BarResult? Greatest(Func<Worst, double> value)
+    private BarResult? Greatest(Func<Extremum, double> value)
     {
         if (worst.Length == 0)
             return null;

@@ -19,10 +19,10 @@ public sealed class BarResult
     private readonly RingElement ring;
     private readonly BarModel bar;
     private readonly int bandInStatue;
-    private readonly BarEnvelope.Worst worst;
+    private readonly BarEnvelope.Extremum worst;
     private readonly LoadCase[] cases;
 
-    internal BarResult(RingElement ring, int number, int bandInStatue, BarEnvelope.Worst worst, LoadCase[] cases)
+    internal BarResult(RingElement ring, int number, int bandInStatue, BarEnvelope.Extremum worst, LoadCase[] cases)
     {
         (this.ring, bar, this.bandInStatue, this.worst, this.cases) = (ring, ring.Bars[number], bandInStatue, worst, cases);
         Number = bar.Number;

@@ -65,7 +65,7 @@ public sealed class LoadCase
     public Movement Of(string name)
     {
         NamedPoint point = model.Statue.Points.FirstOrDefault(p => p.Name == name)
-            ?? throw new ArgumentException($"The statue has no point \"{name}\". {StatueNames.Closest(name, model.Statue.Points.Select(p => p.Name))}", nameof(name));
+            ?? throw new ArgumentException($"The statue has no point \"{name}\". {NearNames.Closest(name, model.Statue.Points.Select(p => p.Name))}", nameof(name));
         (Vector3D displacement, Vector3D rotation) = model.Motion(moved.Span, model.PlaceOf(point.On), model.PositionOf(point));
         return new Movement(name, Heading, displacement, rotation);
     }

@@ -51,7 +51,7 @@ internal sealed class FactoryForm : FileForm
         else if (node.Member(MemberReading.Kind) is not { Kind: JsonTokenType.String } kind)
             problems.Add(node, at, "is missing", $"Say how {type.Name} makes it: {string.Join(", ", words)}.");
         else if (factories.FirstOrDefault(f => f.Method.Name == kind.Text) is not { Method: { } method, Members: var members })
-            problems.Add(kind, at, $"is no kind of {type.Name}: \"{FileNode.Short(kind.Text)}\"", StatueNames.Closest(FileNode.Short(kind.Text), words));
+            problems.Add(kind, at, $"is no kind of {type.Name}: \"{FileNode.Short(kind.Text)}\"", NearNames.Closest(FileNode.Short(kind.Text), words));
         else if (MemberReading.Read(node, path, problems, members, type.Name, hasKind: true) is { } values)
         {
             try

@@ -32,7 +32,7 @@ internal sealed class KindsForm : FileForm
         else if (kind.Kind != JsonTokenType.String)
             problems.WrongKind(kind, FileForms.Join(path, MemberReading.Kind), "a word in quotes", $"There are {string.Join(", ", kinds.Keys)}.");
         else if (!kinds.TryGetValue(kind.Text, out RecordForm? form))
-            problems.Add(kind, FileForms.Join(path, MemberReading.Kind), $"is no kind of {type.Name}: \"{FileNode.Short(kind.Text)}\"", StatueNames.Closest(FileNode.Short(kind.Text), kinds.Keys));
+            problems.Add(kind, FileForms.Join(path, MemberReading.Kind), $"is no kind of {type.Name}: \"{FileNode.Short(kind.Text)}\"", NearNames.Closest(FileNode.Short(kind.Text), kinds.Keys));
         else
             return form.Read(node, path, problems, hasKind: true);
         return null;

@@ -25,7 +25,7 @@ internal static class MemberReading
             else if (hasKind && name == Kind)
                 continue;
             else if (members.FirstOrDefault(m => m.Name == name) is not { } member)
-                isSound = Refuse(value, at, $"is no member of {type}", StatueNames.Closest(FileNode.Short(name), members.Select(m => m.Name)));
+                isSound = Refuse(value, at, $"is no member of {type}", NearNames.Closest(FileNode.Short(name), members.Select(m => m.Name)));
             else if (value.Kind == JsonTokenType.Null)
             {
                 if (member.IsNullable)

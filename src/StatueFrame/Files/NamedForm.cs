@@ -28,7 +28,7 @@ internal sealed class NamedForm(Type type, FileForm inFull, (string Name, object
             if (name == node.Text)
                 return known;
         }
-        problems.Add(node, path, $"there is no {type.Name} called \"{FileNode.Short(node.Text)}\"", StatueNames.Closest(FileNode.Short(node.Text), named.Select(n => n.Name)));
+        problems.Add(node, path, $"there is no {type.Name} called \"{FileNode.Short(node.Text)}\"", NearNames.Closest(FileNode.Short(node.Text), named.Select(n => n.Name)));
         return null;
     }
 

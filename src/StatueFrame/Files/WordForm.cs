@@ -17,7 +17,7 @@ internal sealed class WordForm(Type type) : FileForm
         if (node.Kind != JsonTokenType.String)
             problems.WrongKind(node, path, $"a word for {type.Name}", $"There are {string.Join(", ", words)}.");
         else if (Array.IndexOf(words, node.Text) < 0)
-            problems.Add(node, path, $"is not a word for {type.Name}: \"{FileNode.Short(node.Text)}\"", StatueNames.Closest(FileNode.Short(node.Text), words));
+            problems.Add(node, path, $"is not a word for {type.Name}: \"{FileNode.Short(node.Text)}\"", NearNames.Closest(FileNode.Short(node.Text), words));
         else
             return Enum.Parse(type, node.Text);
         return null;

@@ -80,7 +80,7 @@ public sealed class HeadingStudy
     /// <param name="name">The name.</param>
     /// <exception cref="ArgumentException">There is no such quantity.</exception>
     public HeadingSeries this[string name] => Series.FirstOrDefault(s => s.Name == name)
-        ?? throw new ArgumentException($"There is no quantity \"{name}\". {StatueNames.Closest(name, Series.Select(s => s.Name))}", nameof(name));
+        ?? throw new ArgumentException($"There is no quantity \"{name}\". {NearNames.Closest(name, Series.Select(s => s.Name))}", nameof(name));
 
     /// <summary>The sway of a named point.</summary>
     /// <param name="point">The point's name.</param>

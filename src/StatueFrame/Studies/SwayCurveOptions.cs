@@ -45,7 +45,7 @@ public sealed record SwayCurveOptions
             (string point, Acceleration limit) = AccelerationLimits[i];
             at.Positive(limit, limit.MetersPerSecondSquared, 1e-4, 20, nameof(AccelerationLimit.Limit));
             if (statue.Points.All(p => p.Name != point))
-                at.Add(nameof(AccelerationLimit.Point), $"the statue has no point \"{point}\"", StatueNames.Closest(point, statue.Points.Select(p => p.Name)));
+                at.Add(nameof(AccelerationLimit.Point), $"the statue has no point \"{point}\"", NearNames.Closest(point, statue.Points.Select(p => p.Name)));
         }
         if (Calm.Any(a => a.Action is WindAction))
             v.Add(nameof(Calm), "has wind", "Wind comes with the speeds of the curve.");

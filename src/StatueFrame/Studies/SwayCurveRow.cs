@@ -32,5 +32,5 @@ public sealed record SwayCurveRow
     /// <param name="point">The point's name.</param>
     /// <exception cref="ArgumentException">The statue has no such point.</exception>
     public PointSway At(string point) => Points.FirstOrDefault(p => p.Point == point)
-        ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
+        ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
 }

@@ -79,7 +79,7 @@ public sealed record Tower
         for (int i = 0; i < Math.Min(missing.Count, labels.Length); i++)
         {
             if (!labels.Contains(missing[i]))
-                at.At(nameof(LatticeSegment.Missing), i).Add("", $"there is no member \"{missing[i]}\"", StatueNames.Closest(missing[i] ?? "", labels));
+                at.At(nameof(LatticeSegment.Missing), i).Add("", $"there is no member \"{missing[i]}\"", NearNames.Closest(missing[i] ?? "", labels));
         }
         at.AtMost(missing.Count, labels.Length, nameof(LatticeSegment.Missing));
     }

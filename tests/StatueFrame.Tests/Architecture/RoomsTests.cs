@@ -10,7 +10,7 @@ public partial class RoomsTests
         ["Geometry", "Quantities", "Validation", "Working", "Notebooks"],
         ["Materials", "Sections"],
         ["Tower", "Skin", "Standoffs", "Limbs", "Base"],
-        ["Actions"],
+        ["Statues", "Actions"],
         ["Analysis"],
         ["Checks"],
         ["Files"],
@@ -20,28 +20,34 @@ public partial class RoomsTests
     [Fact]
     public void A_room_uses_only_rooms_below_it()
     {
-        string domain = Path.Combine(Repository.Root, "src", "StatueFrame");
-        var floorOf = new Dictionary<string, int>();
-        for (int floor = 0; floor < Floors.Length; floor++)
-        {
-            foreach (string file in Floors[floor].SelectMany(room => FilesOf(Path.Combine(domain, room))))
-                floorOf[Path.GetFileNameWithoutExtension(file)] = floor;
-        }
+        Dictionary<string, (string Room, int Floor)> placeOf = Places();
         var wrong = new List<string>();
-        for (int floor = 0; floor < Floors.Length; floor++)
+        int looked = 0;
+        foreach (Type type in typeof(Statue).Assembly.GetTypes().Where(type => type.DeclaringType is null))
         {
-            foreach (string file in Floors[floor].SelectMany(room => FilesOf(Path.Combine(domain, room))))
-            {
-                foreach (string word in Words().Matches(Code(File.ReadAllText(file))).Select(m => m.Value).Distinct())
-                {
-                    if (floorOf.TryGetValue(word, out int other) && other > floor)
-                        wrong.Add($"{Path.GetRelativePath(domain, file)} uses {word}");
-                }
-            }
+            if (!placeOf.TryGetValue(NameOf(type), out (string Room, int Floor) own))
+                continue;
+            looked++;
+            wrong.AddRange(UsedTypes.Of(type)
+                .Where(used => used.Assembly == type.Assembly && placeOf.TryGetValue(NameOf(used), out (string Room, int Floor) other) && other.Floor > own.Floor)
+                .Select(used => $"{own.Room}/{type.Name} uses {placeOf[NameOf(used)].Room}/{used.Name}"));
         }
-        Assert.True(floorOf.Count > 50, "The rooms were not found.");
-        Assert.Empty(wrong);
+        Assert.True(looked > 400, "The rooms were not found.");
+        Assert.Empty(wrong.Order());
     }
+
+    [Fact]
+    public void Every_file_of_the_domain_is_in_a_room() =>
+        Assert.Empty(Directory.EnumerateFiles(Domain, "*.cs").Select(Path.GetFileName));
+
+    private static readonly string Domain = Path.Combine(Repository.Root, "src", "StatueFrame");
+
+    /// <summary>The room and the floor of each file of the domain.</summary>
+    private static Dictionary<string, (string Room, int Floor)> Places() =>
+        Floors.SelectMany((rooms, floor) => rooms.SelectMany(room => FilesOf(Path.Combine(Domain, room)).Select(file => (file, room, floor))))
+            .ToDictionary(place => Path.GetFileNameWithoutExtension(place.file), place => (place.room, place.floor));
+
+    private static string NameOf(Type type) => type.Name.Split('`')[0];
 
     [Fact]
     public void The_kernel_knows_nothing_of_statues()
@@ -78,9 +84,6 @@ public partial class RoomsTests
 
     [GeneratedRegex(@"///?.*$|""(?:\\.|[^""\\])*""", RegexOptions.Multiline)]
     private static partial Regex CommentsAndStrings();
-
-    [GeneratedRegex(@"(?<![.\w])[A-Z]\w+")]
-    private static partial Regex Words();
 
     [GeneratedRegex(@"^public (?:static |sealed |abstract |readonly |partial )*(?:class|record|struct|enum|interface)\b", RegexOptions.Multiline)]
     private static partial Regex PublicType();

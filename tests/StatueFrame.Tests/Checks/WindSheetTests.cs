@@ -19,7 +19,7 @@ public class WindSheetTests
     private static readonly Situation storm = new() { Name = "storm", Actions = [new SelfWeight(), 1.5 * wind] };
     private static readonly Situation year = new() { Name = "wind of a year", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] };
 
-    private static Statue Drum(EndFixity? towerFixity = null) => new()
+    private static Statue Drum(EndFixity? towerFixity = null, EndFixity? skinFixity = null) => new()
     {
         Name = "drum",
         Tower = new Tower
@@ -40,7 +40,7 @@ public class WindSheetTests
             Standoff = new Standoff
             {
                 Section = new FlatBar(60.Millimeters, 15.Millimeters), Material = StainlessSteel.Duplex2205,
-                TowerFixity = towerFixity ?? EndFixity.Rigid, SkinFixity = EndFixity.Rigid,
+                TowerFixity = towerFixity ?? EndFixity.Rigid, SkinFixity = skinFixity ?? EndFixity.Rigid,
             },
         })],
         Points = [new NamedPoint("gallery", "band 2")],
@@ -75,10 +75,12 @@ public class WindSheetTests
         double pressure = sheet.Results.Single(r => r.Name == "greatest local pressure on the skin").Value;
         double area = Math.PI * Diameter * 4 / 12, modulus = 0.06 * 0.015 * 0.015 / 6;
         Check worst = Of(sheet, "bars.local").MaxBy(c => c.Demand)!;
-        Assert.Equal(1, worst.Demand!.Value / (Math.Max(suction, pressure) * area * BarLength / modulus), 2e-3);
+        // The weight of the strip acts too.
+        Assert.InRange(worst.Demand!.Value / (Math.Max(suction, pressure) * area * BarLength / modulus), 1 - 2e-3, 1.05);
         Assert.Contains("sigma", worst.Working().ToText().Replace("σ", "sigma", StringComparison.Ordinal));
-        Check pinned = Of(Drum(EndFixity.Pinned).Check(new Criteria(), storm), "bars.local")[0];
-        Assert.Equal(Verdict.NotChecked, pinned.Verdict);
+        // Bars that are hinged at both ends hold no skin that is limp between them.
+        CheckSheet unheld = (Drum() with { Standoffs = [.. Drum().Standoffs, .. Drum(EndFixity.Pinned, EndFixity.Pinned).Standoffs.Cast<EvenRing>().Select(ring => ring with { Count = 7 })] }).Check(new Criteria(), storm);
+        Assert.Equal(Verdict.NotChecked, Of(unheld, "bars.local").First(check => check.Utilization is null).Verdict);
     }
 
     [Fact]

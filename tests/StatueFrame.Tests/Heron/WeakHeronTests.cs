@@ -3,65 +3,177 @@ using UnitsNet;
 
 namespace StatueFrame.Tests.Heron;
 
-/// <summary>The Saltmere Heron, spoiled in one thing at a time: just the family that holds that thing fails.</summary>
+/// <summary>
+/// The Saltmere Heron, spoiled in one thing at a time: the check that should find it fails, and the sheet says so in its headline.
+/// The part that is spoiled is seldom the one that governs, or the one that another check would look at.
+/// </summary>
 public class WeakHeronTests
 {
     private static readonly StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
 
-    private static readonly Dictionary<string, Func<StatueDocument, StatueDocument>> spoilt = new()
+    /// <summary>What is spoiled, the situation that shows it, and the check that has to fail.</summary>
+    private static readonly Dictionary<string, (string Situation, string Id, Func<StatueDocument, StatueDocument> Change)> spoilt = new()
     {
-        ["armature"] = h => Skin(h, skin => skin with { Armature = skin.Armature! with { Bar = new FlatBar(20.Millimeters, 5.Millimeters) } }),
-        ["bars"] = h => Bars(h, bar => bar with { Section = new FlatBar(60.Millimeters, 13.Millimeters) }),
-        ["base"] = h => Statue(h, s => s with { HoldDown = s.HoldDown! with { Bars = [.. s.HoldDown.Bars.Select(bar => bar with { PreTension = 100.Kilonewtons })] } }),
-        ["core"] = h => Core(h, reinforcement: 16.Millimeters),
-        ["earthquake"] = h => h with { Criteria = h.Criteria with { Earthquake = h.Criteria.Earthquake! with { BaseHalfWidthX = 0.7.Meters, BaseHalfWidthY = 0.7.Meters } } },
-        ["foundation"] = h => Statue(h, s => s with { Foundation = s.Foundation! with { Soil = s.Foundation.Soil with { AllowableBearing = 150.Kilopascals } } }),
-        ["heat"] = h => Skin(h, skin => skin with { Joints = [.. skin.Joints!.Select(joint => joint with { Gap = 0.2.Millimeters })] }),
-        ["limbs"] = h => Statue(h, s => s with { Limbs = [.. s.Limbs.Select(limb => limb with { Tower = Segments(limb.Tower, segment => ((MemberSegment)segment) with { LowerJoint = new WeldedTubeJoint { Throat = 2.5.Millimeters } }) })] }),
-        ["metals"] = h => Statue(h, s => s with { Corrosion = s.Corrosion! with { Contacts = [.. s.Corrosion.Contacts.Select(contact => contact with { Isolation = Isolation.None })] } }),
-        ["pedestal"] = h => Statue(h, s => s with { Pedestal = s.Pedestal! with { Courses = [s.Pedestal.Courses[0] with { Section = BlockSection.Rectangle(6.Meters, 6.Meters) }, .. s.Pedestal.Courses.Skip(1)] } }),
-        ["seams"] = h => Skin(h, skin => skin with { SheetSeam = skin.SheetSeam! with { Pitch = 60.Millimeters } }),
-        ["sheet"] = h => Skin(h, skin => skin with { Armature = skin.Armature! with { Spacing = 0.9.Meters, PanelLength = 1.Meters, Edges = PanelEdges.Supported } }),
-        ["shock"] = h => h with { Criteria = h.Criteria with { Shock = h.Criteria.Shock! with { BaseWidth = 2.Meters, HoldDown = Force.Zero } } },
-        ["stability"] = h => h with { Criteria = h.Criteria with { LeastBucklingFactor = 100 } },
-        // The ground's give would take the tip past the same limit: it is left out here.
-        ["sway"] = h => Statue(h, s => s with { Foundation = s.Foundation! with { Soil = s.Foundation.Soil with { ShearModulus = null } } }) with { Criteria = h.Criteria with { Sway = [new SwayLimit("tip", 150.Millimeters)] } },
-        ["tower"] = h => Statue(h, s => s with { Tower = Segments(s.Tower, segment => segment is LatticeSegment lattice ? lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, Bolt = lattice.BraceJoint.Bolt! with { Diameter = 12.Millimeters } } } : segment) }),
-        ["wind"] = h => h with { Criteria = h.Criteria with { AcrossWind = h.Criteria.AcrossWind! with { AmplitudeLimit = 100.Millimeters } } },
+        ["armature of thin bars"] = ("storm", "armature.bending", h => Skin(h, skin => skin with { Armature = skin.Armature! with { Bar = new FlatBar(20.Millimeters, 5.Millimeters) } })),
+        ["armature far apart"] = ("storm", "sheet.panel-bending", h => Skin(h, skin => skin with { Thickness = 0.8.Millimeters, Armature = skin.Armature! with { Spacing = 1.2.Meters, PanelLength = 1.3.Meters, Edges = PanelEdges.Supported } }) with { Criteria = h.Criteria with { Skin = h.Criteria.Skin with { PanelsHeldInPlane = false } } }),
+        ["panels that ring"] = ("storm", "sheet.frequency", h => Skin(h, skin => skin with { Armature = skin.Armature! with { Spacing = 0.9.Meters, PanelLength = 1.Meters, Edges = PanelEdges.Supported } })),
+        ["sheet that dents"] = ("storm", "sheet.denting", h => Skin(h, skin => skin with { Thickness = 0.8.Millimeters }) with { Criteria = h.Criteria with { Skin = h.Criteria.Skin with { MaintenanceLoad = 3.Kilonewtons } } }),
+        ["sheet of the wing too thin"] = ("storm", "sheet.panel-bending", h => Wing(h, wing => wing with { Skin = wing.Skin! with { Thickness = 0.3.Millimeters } })),
+        ["rivets far apart"] = ("storm", "seams.pitch", h => Skin(h, skin => skin with { SheetSeam = skin.SheetSeam! with { Pitch = 60.Millimeters } })),
+        ["few thin rivets"] = ("storm", "seams.shear", h => Skin(h, skin => skin with { SheetSeam = skin.SheetSeam! with { Rivet = Rivet.Of(2.Millimeters, Copper.HalfHardR240), Pitch = 150.Millimeters, Rows = 1 } })),
+
+        ["one ring of thin flats"] = ("storm", "bars.bending", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 13.Millimeters) })),
+        ["one ring of slender flats"] = ("storm", "bars.beam-column", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 9.Millimeters) })),
+        ["thin flats in the neck"] = ("storm", "bars.bending", h => Ring(h, 25, bar => bar with { Section = new FlatBar(60.Millimeters, 8.Millimeters) })),
+        ["thin flats in the wing"] = ("storm", "bars.bending", h => Wing(h, wing => wing with { Standoffs = [.. wing.Standoffs.Select(ring => Of(ring, bar => bar with { Section = new FlatBar(60.Millimeters, 7.Millimeters) }))] })),
+        ["one ring with a mean weld"] = ("storm", "bars.welds", h => Ring(h, 11, bar => bar with { TowerFixing = new WeldedFixing { Throat = 3.Millimeters } })),
+        ["mean welds in the wing"] = ("storm", "bars.welds", h => Wing(h, wing => wing with { Standoffs = [.. wing.Standoffs.Select(ring => Of(ring, bar => bar with { TowerFixing = new WeldedFixing { Throat = 3.Millimeters } }) with { Length = 0.35.Meters, Count = 8 })] })),
+        ["welded to soft iron"] = ("storm", "bars.welds", h => Bars(h, bar => bar with { TowerFixing = new WeldedFixing { Throat = 7.Millimeters, JoinedTo = WroughtIron.Puddled with { UltimateStrength = 200.Megapascals, YieldStrength = 120.Megapascals } } })),
+        ["small bolts in one ring"] = ("storm", "bars.bolts", h => Ring(h, 12, bar => bar with { TowerFixing = Bolts(8, 2) with { Pitch = 25.Millimeters, Heel = 15.Millimeters } })),
+        ["thin flats with large holes"] = ("storm", "bars.net-section", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 14.Millimeters), TowerFixing = Bolts(30, 2) with { Pitch = 90.Millimeters, EndDistance = 45.Millimeters, Heel = 45.Millimeters } })),
+        ["long bars of a limp ring"] = ("storm", "bars.bending", h => Statue(h, s => s with { Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select((ring, i) => i == 4 ? ring with { Length = 1.3.Meters } : ring)] })),
+        ["few bars in a ring"] = ("storm", "bars.bending", h => Statue(h, s => s with { Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select((ring, i) => i == 9 ? ring with { Count = 8 } : ring)] })),
+        ["saddles without grip"] = ("storm", "bars.saddle-hold", h => Bars(h, bar => bar with { Saddle = bar.Saddle! with { Clamp = 100.Newtons } })),
+        ["saddles of one ring without grip"] = ("storm", "bars.saddle-slip", h => Ring(h, 6, bar => bar with { Slide = SaddleSlide.None, Saddle = bar.Saddle! with { Clamp = 20.Newtons } })),
+        ["skin close to the tower"] = ("storm", "bars.clearance", h => Ring(h, 12, bar => bar with { Clearance = 1.Millimeters })),
+        ["a sharp detail"] = ("sway", "bars.fatigue", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 12.Millimeters) })),
+
+        ["braces of wire"] = ("storm", "tower.compression", h => Lattice(h, lattice => lattice with { Braces = new AngleBar(35.Millimeters, 4.Millimeters) })),
+        ["legs of small angles"] = ("storm", "tower.compression", h => Lattice(h, lattice => lattice with { Legs = new AngleBar(80.Millimeters, 8.Millimeters) })),
+        ["small legs in one panel"] = ("storm", "tower.tension", h => Panel(h, 9, lattice => lattice with { Legs = new AngleBar(50.Millimeters, 5.Millimeters) })),
+        ["a panel without braces"] = ("storm", "tower.bending", h => Panel(h, 3, lattice => lattice with { Missing = [.. Enumerable.Range(1, 4).SelectMany(face => new[] { $"brace a, face {face}, bay 1", $"brace b, face {face}, bay 1" })] })),
+        ["small bolts in the braces"] = ("storm", "tower.connections", h => Lattice(h, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, Bolt = lattice.BraceJoint.Bolt! with { Diameter = 12.Millimeters } } })),
+        ["a splice of two bolts"] = ("storm", "tower.connections", h => Panel(h, 2, lattice => lattice with { LegSplice = lattice.LegSplice! with { InLine = 1 } })),
+        ["bolts near an edge"] = ("storm", "tower.distances", h => Panel(h, 15, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { EndDistance = 20.Millimeters } })),
+        ["a block that tears"] = ("storm", "tower.block", h => Lattice(h, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, EndDistance = 18.Millimeters, EdgeDistance = 17.Millimeters } })),
+        ["one slender tube in the neck"] = ("storm", "tower.bending", h => Neck(h, 20, tube => tube with { Section = new Tube(0.25.Meters, 8.Millimeters), TopSection = new Tube(0.25.Meters, 8.Millimeters), LowerJoint = null })),
+        ["few bolts in one flange"] = ("storm", "tower.tube-joints", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Count = 4 } })),
+        ["a thin flange"] = ("storm", "tower.tube-joints", h => Neck(h, 20, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Thickness = 5.Millimeters } })),
+        ["a slender wing"] = ("storm", "limbs.bending", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { Section = new Tube(0.12.Meters, 5.Millimeters), TopSection = new Tube(0.12.Meters, 5.Millimeters) }) })),
+        ["weak welds in the wing"] = ("storm", "limbs.tube-joints", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { LowerJoint = new WeldedTubeJoint { Throat = 2.5.Millimeters } }) })),
+        ["a neck that buckles"] = ("storm", "stability.second-order", h => Neck(h, 18, tube => tube with { Section = new Tube(0.12.Meters, 4.Millimeters), TopSection = new Tube(0.12.Meters, 4.Millimeters), LowerJoint = null })),
+
+        ["no anchor bars"] = ("storm", "base.overturning", h => HoldDown(h, plates => plates with { Bars = [] })),
+        ["thin anchor bars"] = ("storm", "base.anchor-tension", h => HoldDown(h, plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { Diameter = 20.Millimeters, PreTension = 30.Kilonewtons })] })),
+        ["slack anchor bars"] = ("sway", "base.separation", h => HoldDown(h, plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { PreTension = 100.Kilonewtons })] })),
+        ["short anchor bars"] = ("storm", "base.breakout", h => HoldDown(h, plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { Embedment = 0.15.Meters })] })),
+        ["small heads"] = ("storm", "base.pull-out", h => HoldDown(Course(h, 0, course => course with { Material = Concrete.OfStrength(20.Megapascals) }), plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { HeadWidth = 58.Millimeters })] })),
+        ["a smooth bed"] = ("storm", "base.sliding", h => HoldDown(h, plates => plates with { Friction = 0.02, Bars = [] })),
+        ["plates on edge"] = ("storm", "base.bearing", h => HoldDown(h, plates => plates with { Plates = [.. plates.Plates.Select(plate => plate with { WidthX = 0.12.Meters, WidthY = 0.12.Meters, FootX = 0.1.Meters, FootY = 0.1.Meters })], Bars = [] })),
+        ["a narrow pedestal"] = ("storm", "pedestal.overturning", h => Statue(h, s => s with { Pedestal = s.Pedestal! with { Courses = [.. s.Pedestal.Courses.Select(course => course with { Section = BlockSection.Rectangle(3.2.Meters, 3.2.Meters) })] } })),
+        ["a pedestal of soft stone"] = ("storm", "pedestal.toe-stress", h => Course(h, 2, course => course with { Material = (Masonry)course.Material with { CompressiveStrength = 0.3.Megapascals } })),
+        ["a course that cracks"] = ("sway", "pedestal.kern", h => Course(h, 0, course => course with { Section = BlockSection.Rectangle(3.6.Meters, 3.6.Meters) })),
+        ["a small block on the ground"] = ("storm", "foundation.overturning", h => Ground(Statue(h, s => s with { Pedestal = s.Pedestal! with { Courses = [.. s.Pedestal.Courses.Select(course => course with { Section = BlockSection.Rectangle(4.Meters, 4.Meters) })] } }), ground => ground with { WidthX = 4.Meters, WidthY = 4.Meters })),
+        ["weak ground"] = ("storm", "foundation.bearing", h => Ground(h, ground => ground with { Soil = ground.Soil with { FrictionAngle = 12.Degrees } })),
+        ["ground that allows little"] = ("sway", "foundation.pressure", h => Ground(h, ground => ground with { Soil = ground.Soil with { AllowableBearing = 130.Kilopascals } })),
+        ["slippery ground"] = ("storm", "foundation.sliding", h => Ground(h, ground => ground with { BaseFriction = 1.Degrees })),
+        ["soft ground"] = ("sway", "foundation.sway", h => Ground(h, ground => ground with { Soil = ground.Soil with { ShearModulus = 1.Megapascals } })),
+
+        ["a strict limit of sway"] = ("sway", "sway.limit", h => h with { Criteria = h.Criteria with { Sway = [new SwayLimit("tip", 120.Millimeters)] } }),
+        ["vortices that matter"] = ("storm", "wind.vortex", h => h with { Criteria = h.Criteria with { AcrossWind = h.Criteria.AcrossWind! with { AmplitudeLimit = 50.Millimeters } } }),
+        ["a mean gust factor"] = ("storm", "wind.gust-factor", h => h with { Situations = [.. h.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is WindAction wind ? a.Factor * (wind with { GustEffectFactor = 0.8 }) : a)] })] }),
+        ["joints that close"] = ("summer", "heat.joint-gap", h => Skin(h, skin => skin with { Joints = [.. skin.Joints!.Select(joint => joint with { Gap = 0.2.Millimeters })] })),
+        ["saddles that run out"] = ("summer", "heat.saddle-travel", h => Ring(h, 10, bar => bar with { Saddle = bar.Saddle! with { Travel = 0.1.Millimeters } })),
+        ["stiff bars straight out"] = ("summer", "bars.bending", h => Statue(h, s => s with { Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select((ring, i) => i == 9 ? ring with { Lay = 0.Degrees, Standoff = ring.Standoff with { Slide = SaddleSlide.None, Section = new FlatBar(60.Millimeters, 40.Millimeters) } } : ring)] })),
+        ["an earthquake on a narrow stand"] = ("earthquake", "earthquake.overturning", h => h with { Criteria = h.Criteria with { Earthquake = h.Criteria.Earthquake! with { BaseHalfWidthX = 0.7.Meters, BaseHalfWidthY = 0.7.Meters } } }),
+        ["an earthquake on ice"] = ("earthquake", "earthquake.sliding", h => Earthquake(h, 2) with { Criteria = h.Criteria with { Earthquake = h.Criteria.Earthquake! with { Friction = 0.05 } } }),
+        ["thin flats in an earthquake"] = ("earthquake", "bars.bending", h => Earthquake(Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 6.Millimeters) }), 3)),
+        ["thin braces in an earthquake"] = ("earthquake", "tower.compression", h => Earthquake(Panel(h, 4, lattice => lattice with { Braces = new AngleBar(30.Millimeters, 3.Millimeters), BraceJoint = null }), 3)),
+        ["a blow on a narrow stand"] = ("blow", "shock.overturning", h => h with { Criteria = h.Criteria with { Shock = h.Criteria.Shock! with { BaseWidth = 1.Meters, HoldDown = Force.Zero } } }),
+        ["a blow on a skin with no room"] = ("blow", "shock.clearance", h => Blow(h, 40.Kilopascals) with { Criteria = h.Criteria with { Shock = h.Criteria.Shock! with { Clearance = 1.Millimeters } } }),
+        ["thin flats in a blow"] = ("blow", "bars.bending", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 4.Millimeters) })),
+        ["bare copper on iron"] = ("storm", "metals.galvanic", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { Contacts = [.. s.Corrosion.Contacts.Select(contact => contact with { Isolation = Isolation.None })] } })),
+        ["a century without paint"] = ("storm", "metals.loss", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { AirInside = s.Corrosion.Air, TowerCoating = Duration.Zero } }) with { Criteria = heron.Criteria }),
+        ["too weak after a century"] = ("storm", "life.end", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { AirInside = s.Corrosion.Air, TowerCoating = Duration.Zero } }) with { Criteria = heron.Criteria }),
+        ["a core with little steel"] = ("storm", "core.interaction", h => Core(h, 16.Millimeters)),
     };
 
-    public static TheoryData<string> Families => [.. spoilt.Keys];
+    public static TheoryData<string> Things => [.. spoilt.Keys];
 
     [Theory]
-    [MemberData(nameof(Families))]
-    public void A_weak_heron_fails_in_just_one_family(string family)
+    [MemberData(nameof(Things))]
+    public void A_weak_heron_fails_in_the_check_that_looks_at_what_is_weak(string thing)
     {
-        string[] failing = [.. spoilt[family](heron).Check().Checks.Where(check => check.Verdict == Verdict.Fail).Select(check => check.Family).Distinct()];
-        Assert.Equal([family], failing);
+        (string situation, string id, Func<StatueDocument, StatueDocument> change) = spoilt[thing];
+        StatueDocument one = heron with { Situations = [heron.Situations.Single(s => s.Name == situation)], Criteria = heron.Criteria with { DesignLife = null, Durability = null } };
+        if (id == "bars.fatigue")
+            one = one with { Criteria = one.Criteria with { DesignLife = 100 } };
+        Assert.DoesNotContain(one.Check().Checks, check => check.Id == id && check.Verdict == Verdict.Fail);
+        CheckSheet sheet = change(one).Check();
+        Assert.Contains(id, sheet.Checks.Where(check => check.Verdict == Verdict.Fail).Select(check => check.Id).Distinct());
+        Assert.StartsWith("FAIL", sheet.VerdictText, StringComparison.Ordinal);
+        Assert.False(sheet.Passed);
+        Assert.False(sheet.Holds);
     }
 
     [Fact]
-    public void The_heron_passes_in_every_family_that_can_fail()
+    public void The_heron_holds_but_does_not_pass_while_links_are_open()
     {
         CheckSheet sheet = heron.Check();
         Assert.DoesNotContain(sheet.Checks, check => check.Verdict == Verdict.Fail);
-        Assert.Equal(spoilt.Keys.Where(family => family != "core").Order(), sheet.Checks.Where(check => check.Verdict == Verdict.Pass).Select(check => check.Family).Distinct().Order());
+        Assert.NotEmpty(sheet.OpenLinks);
+        Assert.False(sheet.Passed);
+        Assert.StartsWith("OPEN", sheet.VerdictText, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_heron_on_a_core_passes() =>
-        Assert.DoesNotContain(Core(heron, 32.Millimeters).Check().Checks, check => check.Verdict == Verdict.Fail);
+    public void A_heron_on_a_core_holds() =>
+        Assert.DoesNotContain(Core(heron with { Criteria = heron.Criteria with { DesignLife = null } }, 32.Millimeters).Check().Checks, check => check.Verdict == Verdict.Fail);
 
     private static StatueDocument Statue(StatueDocument document, Func<Statue, Statue> change) => document with { Statue = change(document.Statue) };
 
     private static StatueDocument Skin(StatueDocument document, Func<Skin, Skin> change) => Statue(document, s => s with { Skin = change(s.Skin!) });
 
     private static StatueDocument Bars(StatueDocument document, Func<Standoff, Standoff> change) =>
-        Statue(document, s => s with { Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select(ring => ring with { Standoff = change(ring.Standoff) })] });
+        Statue(document, s => s with { Standoffs = [.. s.Standoffs.Select(ring => Of(ring, change))] });
+
+    private static EvenRing Of(StandoffRing ring, Func<Standoff, Standoff> change) => (EvenRing)ring with { Standoff = change(((EvenRing)ring).Standoff) };
+
+    private static StatueDocument Ring(StatueDocument document, int number, Func<Standoff, Standoff> change) =>
+        Statue(document, s => s with { Standoffs = [.. s.Standoffs.Select((ring, i) => i + 1 == number ? Of(ring, change) : ring)] });
+
+    private static BoltedFixing Bolts(double diameter, int count) => new()
+    {
+        Bolt = new Bolt { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 }, Rows = count, Pitch = 60.Millimeters, EndDistance = 30.Millimeters,
+    };
+
+    private static StatueDocument Wing(StatueDocument document, Func<Limb, Limb> change) => Statue(document, s => s with { Limbs = [.. s.Limbs.Select(change)] });
 
     private static Tower Segments(Tower tower, Func<TowerSegment, TowerSegment> change) => tower with { Segments = [.. tower.Segments.Select(change)] };
 
-    /// <summary>A core of reinforced concrete in place of the lattice; it weighs more, and asks for a wider foundation.</summary>
+    private static StatueDocument Segment(StatueDocument document, int number, Func<TowerSegment, TowerSegment> change) =>
+        Statue(document, s => s with { Tower = s.Tower with { Segments = [.. s.Tower.Segments.Select((segment, i) => i == number ? change(segment) : segment)] } });
+
+    private static StatueDocument Lattice(StatueDocument document, Func<LatticeSegment, LatticeSegment> change) =>
+        Statue(document, s => s with { Tower = Segments(s.Tower, segment => segment is LatticeSegment lattice ? change(lattice) : segment) });
+
+    private static StatueDocument Panel(StatueDocument document, int number, Func<LatticeSegment, LatticeSegment> change) => Segment(document, number, s => change((LatticeSegment)s));
+
+    private static StatueDocument Neck(StatueDocument document, int number, Func<MemberSegment, MemberSegment> change) => Segment(document, number, s => change((MemberSegment)s));
+
+    private static StatueDocument HoldDown(StatueDocument document, Func<HoldDown, HoldDown> change) => Statue(document, s => s with { HoldDown = change(s.HoldDown!) });
+
+    private static StatueDocument Course(StatueDocument document, int number, Func<PedestalCourse, PedestalCourse> change) =>
+        Statue(document, s => s with { Pedestal = s.Pedestal! with { Courses = [.. s.Pedestal.Courses.Select((course, i) => i == number ? change(course) : course)] } });
+
+    private static StatueDocument Ground(StatueDocument document, Func<Foundation, Foundation> change) => Statue(document, s => s with { Foundation = change(s.Foundation!) });
+
+    private static StatueDocument Earthquake(StatueDocument document, double acceleration) => document with
+    {
+        Situations = [.. document.Situations.Select(s => s with
+        {
+            Actions = [.. s.Actions.Select(a => a.Action is EarthquakeAction { Horizontal: En1998Spectrum spectrum } shaking
+                ? a.Factor * (shaking with { Horizontal = spectrum with { ReferenceAcceleration = acceleration.MetersPerSecondSquared } })
+                : a)],
+        })],
+    };
+
+    private static StatueDocument Blow(StatueDocument document, Pressure peak) => document with
+    {
+        Situations = [.. document.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is PressurePulse pulse ? a.Factor * (pulse with { Peak = peak }) : a)] })],
+    };
+
+    /// <summary>A core of reinforced concrete in place of the lattice.</summary>
     private static StatueDocument Core(StatueDocument document, Length reinforcement) => Statue(document, s => s with
     {
         Tower = Segments(s.Tower, segment => segment is LatticeSegment

@@ -153,9 +153,9 @@ public class BarStiffnessTests
         });
 
     [Fact]
-    public void Cantilever_on_a_hinge_stands_only_under_axial_force()
+    public void Bar_on_hinges_at_both_ends_stands_only_under_axial_force()
     {
-        var bar = new BarStiffness(Flat, 1, E, G, EndSprings.Pinned, EndSprings.Rigid);
+        var bar = new BarStiffness(Flat, 1, E, G, EndSprings.Pinned, EndSprings.Pinned);
         double[] f = new double[12], d = new double[6];
         Assert.False(bar.Cantilever(new Vector3D(1000, 1, 0), f, d));
         Assert.False(bar.Cantilever(new Vector3D(1000, 0, 1), f, d));
@@ -165,6 +165,19 @@ public class BarStiffnessTests
         Assert.Equal(-1000 / (E * Flat.A), d[0], 1e-18);
         var hinge = new EndSprings(0, double.PositiveInfinity, double.PositiveInfinity);
         Assert.True(new BarStiffness(Flat, 1, E, G, hinge, EndSprings.Rigid).Cantilever(new Vector3D(0, 0, 1), f, d));
+    }
+
+    [Fact]
+    public void Bar_hinged_to_the_tower_stands_on_its_saddle_with_the_moment_of_a_cantilever()
+    {
+        double[] onTower = new double[12], onSaddle = new double[12], d = new double[6], moved = new double[6];
+        Assert.True(new BarStiffness(Flat, 0.5, E, G, EndSprings.Rigid, EndSprings.Pinned).Cantilever(new Vector3D(100, 200, 300), onTower, d));
+        Assert.True(new BarStiffness(Flat, 0.5, E, G, EndSprings.Pinned, EndSprings.Rigid).Cantilever(new Vector3D(100, 200, 300), onSaddle, moved));
+        Assert.Equal(BarEnds.Of(onTower).NormalStress(0.06, 0.008), BarEnds.Of(onSaddle).NormalStress(0.06, 0.008), 1.0);
+        Assert.Equal(0, onSaddle[4], 1e-9);
+        Assert.Equal(0, onSaddle[5], 1e-9);
+        Assert.Equal(-200 * 0.5, onSaddle[11], 1e-9);
+        Assert.Equal(d[1], moved[1], 1e-12);
     }
 
     [Fact]

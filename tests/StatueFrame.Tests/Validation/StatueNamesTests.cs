@@ -30,7 +30,7 @@ public class StatueNamesTests
     public void Closest_name_is_suggested(string wrong, string hint) => Assert.Equal(hint, names.Suggest(wrong));
 
     [Fact]
-    public void Nothing_is_suggested_when_there_is_nothing() => Assert.Equal("There are none.", StatueNames.Closest("x", []));
+    public void Nothing_is_suggested_when_there_is_nothing() => Assert.Equal("There are none.", NearNames.Closest("x", []));
 
     [Theory]
     [InlineData("band 1", 1)]

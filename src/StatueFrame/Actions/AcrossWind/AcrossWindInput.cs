@@ -36,7 +36,7 @@ public sealed record AcrossWindInput
             Validator at = v.At(nameof(Sections), i);
             string body = Sections[i].Body;
             if (!bodies.Contains(body))
-                at.Add(nameof(BodySection.Body), $"there is no body \"{body}\"", StatueNames.Closest(body, bodies));
+                at.Add(nameof(BodySection.Body), $"there is no body \"{body}\"", NearNames.Closest(body, bodies));
             if (Sections.Take(i).Any(s => s.Body == body))
                 at.Add(nameof(BodySection.Body), $"\"{body}\" has two sections", "Give each body one.");
             if (!Enum.IsDefined(Sections[i].Shape))

@@ -127,7 +127,7 @@ public sealed class BaseMotionResponse
     public BaseMotionMovement Of(string point)
     {
         NamedPoint named = model.Statue.Points.FirstOrDefault(p => p.Name == point)
-            ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, model.Statue.Points.Select(p => p.Name))}", nameof(point));
+            ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, model.Statue.Points.Select(p => p.Name))}", nameof(point));
         (Vector3D Displacement, Vector3D Rotation)[] moved = motion.Motions(model.PlaceOf(named.On), model.PositionOf(named));
         (Vector3D Displacement, Vector3D Rotation)[] shaken = motion.Motions(model.PlaceOf(named.On), model.PositionOf(named), accelerations: true);
         return new BaseMotionMovement

@@ -99,7 +99,7 @@ public sealed class EarthquakeResponse
     public EarthquakeMovement Of(string point)
     {
         NamedPoint named = Model.Statue.Points.FirstOrDefault(p => p.Name == point)
-            ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, Model.Statue.Points.Select(p => p.Name))}", nameof(point));
+            ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, Model.Statue.Points.Select(p => p.Name))}", nameof(point));
         return MovementOf(point, Model.PlaceOf(named.On), Model.PositionOf(named));
     }
 

@@ -122,7 +122,7 @@ public sealed class GustResponse
     /// <exception cref="ArgumentException">The statue has no such point.</exception>
     public GustMovement Of(string point) =>
         Points.FirstOrDefault(p => p.Point == point)
-        ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
+        ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
 
     /// <summary>The movement of the center of a level or band.</summary>
     /// <param name="name">Its name, as in "L7", "band 3" or "wing/band 2".</param>

@@ -136,7 +136,7 @@ public sealed class FrequencyResponse
     private static (Place Place, Vector3D At) Find(StatueModel model, string point)
     {
         NamedPoint named = model.Statue.Points.FirstOrDefault(p => p.Name == point)
-            ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, model.Statue.Points.Select(p => p.Name))}", nameof(point));
+            ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, model.Statue.Points.Select(p => p.Name))}", nameof(point));
         return (model.PlaceOf(named.On), model.PositionOf(named));
     }
 }

@@ -29,7 +29,7 @@ public sealed class ShockHistory
     {
         int at = Array.IndexOf(points, name);
         if (at < 0)
-            throw new ArgumentException($"The statue has no point \"{name}\". {StatueNames.Closest(name, points)}", nameof(name));
+            throw new ArgumentException($"The statue has no point \"{name}\". {NearNames.Closest(name, points)}", nameof(name));
         at = 3 * (sample * points.Length + at);
         return (point[at], point[at + 1], point[at + 2]);
     }

@@ -191,7 +191,7 @@ public sealed class ShockResponse
     /// <param name="point">The point's name.</param>
     /// <exception cref="ArgumentException">The statue has no such point.</exception>
     public ShockMovement Of(string point) => Points.FirstOrDefault(p => p.Point == point)
-        ?? throw new ArgumentException($"The statue has no point \"{point}\". {StatueNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
+        ?? throw new ArgumentException($"The statue has no point \"{point}\". {NearNames.Closest(point, Points.Select(p => p.Point))}", nameof(point));
 
     /// <summary>When and how nearly the base lifts at an edge; null when neither the width nor the tower's plan at its foot is known.</summary>
     /// <param name="baseWidth">Width of the base across any heading; null takes the tower's plan at its first level.</param>

@@ -63,17 +63,17 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
-        BarEnds[] drags = Array.ConvertAll(ring.Bars, DragOf);
+        BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.RigidRing));
         demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), when);
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), when);
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             ends.Look(load);
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
-            if (bar.Bar.Place.Slide == Vector3D.Zero)
+            if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
                 saddles.Look(new(bars[bar.Index], (force - force.Dot(outward) * outward).Length, load.When));
-            else if (skin != SkinAssumption.RigidRing && bar.Standoff.Saddle is not { HasStop: true })
+            else if (bar.Bar.Place.Slide != Vector3D.Zero && skin != SkinAssumption.RigidRing && bar.Standoff.Saddle is not { HasStop: true })
                 slides.Look(new(bars[bar.Index], PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force), load.When));
         });
         if (local is not null)
@@ -118,6 +118,8 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             lists.Assume([joined], firstCheck);
         lists.Add(saddles, slipSafety);
         lists.Add(slides, slipSafety);
+        if (Array.Exists(ring.Bars, bar => bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is null))
+            Miss(SaddleChecks.SlipEntry, $"the saddle is not described (Standoff.{nameof(Standoff.Saddle)})", ring);
         foreach (bool atSkin in (ReadOnlySpan<bool>)[false, true])
         {
             if (Array.Exists(bars, bar => bar.Fixing(atSkin) is null))
@@ -166,20 +168,28 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         {
             foreach ((double pressure, string what) in (ReadOnlySpan<(double, string)>)[(-local!.Inward(band), "local pressure"), (local.Suction(band), "local suction")])
             {
-                if (rest.LocalForcesOf(ring, bar, band, pressure, forces))
+                if (!rest.LocalForcesOf(ring, bar, band, pressure, forces))
+                    Miss(BarChecks.LocalEntry, Swings, ring);
+                else
                     loads.Add(BarLoad.Of(bars[bar.Index], SkinAssumption.LimpSkin, Dragged(BarEnds.Of(forces), drags[bar.Index], bars[bar.Index]), what));
             }
         }
         return loads;
     }
 
-    /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way.</summary>
-    internal static BarEnds DragOf(BarModel bar)
+    /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way: on a rigid ring its skin end does not turn.</summary>
+    internal static BarEnds DragOf(BarModel bar, SkinAssumption skin)
     {
         if (bar.Bar.Place.Slide == Vector3D.Zero || bar.Standoff.Saddle is not { } saddle)
             return default;
         Span<double> forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
-        return bar.Bar.Cantilever(saddle.SlidingForce * bar.Bar.Place.Slide, forces, tip) ? BarEnds.Of(forces) : default;
+        if (skin != SkinAssumption.RigidRing)
+            return bar.Bar.Cantilever(saddle.SlidingForce * bar.Bar.Place.Slide, forces, tip) ? BarEnds.Of(forces) : default;
+        Vector3D s = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide);
+        (tip[0], tip[1], tip[2]) = (s.X, s.Y, s.Z);
+        BarStiffness.Of(bar.Bar.Place with { Slide = Vector3D.Zero }).Forces(tip, forces);
+        double along = s.X * forces[6] + s.Y * forces[7] + s.Z * forces[8];
+        return along > 0 ? saddle.SlidingForce / along * BarEnds.Of(forces) : default;
     }
 
     /// <summary>The forces with the drag the way that is worse.</summary>

@@ -20,7 +20,6 @@ public static class SaddleChecks
         Dimension = Dimension.Force,
         Where = (in SaddleLoad load) => load.Bar.Where,
         Rule = (in SaddleLoad _) => slip,
-        Lacks = (in SaddleLoad load) => load.Bar.Standoff.Saddle is null ? $"the saddle is not described (Standoff.{nameof(Standoff.Saddle)})" : null,
         Run = (Working? w, in SaddleLoad load) => Held(w, load, "force along the saddle"),
     };
 

@@ -43,7 +43,7 @@ public sealed record ReanalysisNumbers
     /// <summary>The governing utilization of each kind of check that belongs to no situation alone, as those of metals and fatigue.</summary>
     public ValueList<CheckUtilization> Others => Sheet.Value.Others;
 
-    internal Lazy<SheetNumbers> Sheet { get; init; } = null!;
+    internal SheetOnDemand Sheet { get; init; } = null!;
 
     /// <summary>The check with the greatest utilization of all, and its situation; null when nothing was checked.</summary>
     public (string Situation, CheckUtilization Check)? Governing

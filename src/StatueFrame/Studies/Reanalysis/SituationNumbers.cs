@@ -40,7 +40,7 @@ public sealed record SituationNumbers
     /// <summary>The governing utilization of each kind of check of the situation, those that do not apply left out.</summary>
     public ValueList<CheckUtilization> Utilizations => Sheet.Value.Of(Number).Utilizations;
 
-    internal Lazy<SheetNumbers> Sheet { get; init; } = null!;
+    internal SheetOnDemand Sheet { get; init; } = null!;
 
     internal int Number { get; init; }
 

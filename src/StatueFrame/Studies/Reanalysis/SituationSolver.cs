@@ -37,7 +37,7 @@ internal sealed class SituationSolver
         resultants = new Resultant[loads.Cases];
     }
 
-    public SituationNumbers Solve(int number, Lazy<SheetNumbers> sheet)
+    public SituationNumbers Solve(int number, SheetOnDemand sheet)
     {
         SolveCases();
         int governs = FirstGreatest(resultants.Length, i => Overturning(resultants[i]));

@@ -86,7 +86,7 @@ public sealed class StatueReanalysis
         var frequencies = new Frequency[omega.Length];
         for (int i = 0; i < frequencies.Length; i++)
             frequencies[i] = Frequency.FromHertz(omega[i] / (2 * Math.PI));
-        var sheet = new Lazy<SheetNumbers>(() => new SheetNumbers(variant, basis.Criteria, Array.ConvertAll(basis.Loads, l => l.Situation)));
+        var sheet = new SheetOnDemand(variant, basis.Criteria, Array.ConvertAll(basis.Loads, l => l.Situation));
         var situations = new SituationNumbers[solvers.Length];
         for (int i = 0; i < situations.Length; i++)
             situations[i] = solvers[i].Solve(i, sheet);

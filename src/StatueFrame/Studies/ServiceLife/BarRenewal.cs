@@ -28,7 +28,7 @@ public sealed record BarRenewal
         Material?.Validate(v.At(nameof(Material)));
         string[] known = [.. Bodies(statue).SelectMany(b => b.Rings.Select(ring => b.Prefix + ring.Level)).Distinct()];
         foreach (string level in Levels.Where(level => !known.Contains(level)))
-            v.Add(nameof(Levels), $"holds \"{level}\", where no ring of bars stands", StatueNames.Closest(level, known));
+            v.Add(nameof(Levels), $"holds \"{level}\", where no ring of bars stands", NearNames.Closest(level, known));
     }
 
     /// <summary>The statue with the new bars, which wait as they are for the age at which they are put in.</summary>

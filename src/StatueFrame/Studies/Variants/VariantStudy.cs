@@ -31,7 +31,7 @@ public sealed class VariantStudy
     /// <param name="name">The variant's name.</param>
     /// <exception cref="ArgumentException">There is no such variant.</exception>
     public VariantRow this[string name] => Rows.FirstOrDefault(r => r.Name == name)
-        ?? throw new ArgumentException($"There is no variant \"{name}\". {StatueNames.Closest(name, Rows.Select(r => r.Name))}", nameof(name));
+        ?? throw new ArgumentException($"There is no variant \"{name}\". {NearNames.Closest(name, Rows.Select(r => r.Name))}", nameof(name));
 
     /// <summary>The best of the variants that are good enough: the first with the least objective; null when there is none.</summary>
     /// <param name="objective">What is to be least, as in <c>r => r.Mass!.Value.Kilograms</c>.</param>

@@ -72,7 +72,7 @@ public class BarBucklingChecksTests
     {
         Assert.Equal(double.PositiveInfinity, EffectiveLength.Factor(0, 0, true));
         Assert.ThrowsAny<ArgumentException>(() => EffectiveLength.Factor(512, 1.Meters, RotationalStiffness.Zero, RotationalStiffness.Zero, true));
-        LoadedBar bar = LoadedBars.Steel(-100) with { TowerFixity = EndFixity.Pinned };
+        LoadedBar bar = LoadedBars.Steel(-100) with { TowerFixity = EndFixity.Pinned, SkinFixity = EndFixity.Pinned };
         foreach (Check check in new[] { BarBucklingChecks.Strut(bar, LoadedBars.En), BarBucklingChecks.BeamColumn(bar, LoadedBars.En), BarBucklingChecks.SecondOrder(bar, LoadedBars.En) })
             Assert.Contains("mechanism", check.Reason);
     }

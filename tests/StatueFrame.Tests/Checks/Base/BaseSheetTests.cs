@@ -76,7 +76,7 @@ public class BaseSheetTests
     public void What_is_not_described_is_said_to_be_not_checked()
     {
         CheckSheet sheet = SmallStatue.Good.Check();
-        foreach ((string id, string word) in new[] { ("base.hold-down", "HoldDown"), ("pedestal.joints", "Pedestal"), ("foundation.block", "Foundation") })
+        foreach ((string id, string word) in new[] { ("base.overturning", "HoldDown"), ("pedestal.overturning", "Pedestal"), ("foundation.overturning", "Foundation") })
         {
             Check check = Assert.Single(sheet.Checks, c => c.Id == id);
             Assert.Equal(Verdict.NotChecked, check.Verdict);
@@ -171,7 +171,7 @@ public class BaseSheetTests
 
     [Fact]
     public void A_core_of_unknown_make_is_not_checked() =>
-        Assert.Contains(Cored(SmallStatue.Core).Check(new Criteria(), SmallStatue.Storm).Checks, c => c.Id == "core.capacity" && c.Verdict == Verdict.NotChecked);
+        Assert.Contains(Cored(SmallStatue.Core).Check(new Criteria(), SmallStatue.Storm).Checks, c => c.Id == "tower.core" && c.Verdict == Verdict.NotChecked);
 
     [Fact]
     public void A_masonry_core_is_the_beam_of_its_section()

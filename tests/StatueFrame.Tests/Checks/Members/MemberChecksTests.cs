@@ -20,7 +20,7 @@ public class MemberChecksTests
     private const string Gordon = "Rankine-Gordon formula for wrought columns of 250 MPa, 1/9000 pinned, as given by engineersedge.com, worked by hand";
     private const string Shapes = "AISC shapes database, 14th ed.; rolled, with fillets";
 
-    private static readonly Material a992 = StructuralSteel.S355 with { Name = "steel 50 ksi", YoungsModulus = Pressure.FromPascals(29000 * Ksi), ShearModulus = Pressure.FromPascals(11200 * Ksi), YieldStrength = Pressure.FromPascals(50 * Ksi), UltimateStrength = Pressure.FromPascals(65 * Ksi) };
+    private static readonly Material a992 = StructuralSteel.S355 with { Name = "steel 50 ksi", Thicker = null, YoungsModulus = Pressure.FromPascals(29000 * Ksi), ShearModulus = Pressure.FromPascals(11200 * Ksi), YieldStrength = Pressure.FromPascals(50 * Ksi), UltimateStrength = Pressure.FromPascals(65 * Ksi) };
     private static readonly Material a53 = a992 with { Name = "steel 35 ksi", YieldStrength = Pressure.FromPascals(35 * Ksi), UltimateStrength = Pressure.FromPascals(60 * Ksi) };
     private static readonly AngleBar l4 = new(Length.FromInches(4), Length.FromInches(0.5));
     private static readonly BarDesign lrfd = BarDesign.For(a992, DesignCode.AiscLrfd), en = BarDesign.For(StructuralSteel.S355);

@@ -25,13 +25,15 @@ public class ShockChecksTests
     [Fact]
     public void Sheet_holds_a_check_a_ring_and_one_of_the_base_and_the_gap()
     {
-        Check[] checks = Family(Sheet(criteria, wave));
-        Assert.Equal(3, checks.Count(c => c.Id == "shock.bar-stress"));
+        CheckSheet sheet = Sheet(criteria, wave);
+        Check[] checks = Family(sheet), bars = [.. sheet.Checks.Where(c => c.Id == "bars.bending")];
+        Assert.Equal(3, bars.Length);
         Assert.Single(checks, c => c.Id == "shock.overturning");
         Assert.Single(checks, c => c.Id == "shock.clearance");
         Assert.DoesNotContain(checks, c => c.Verdict == Verdict.NotChecked);
         ShockResponse response = ShockResponse.Of(Figures.Model, new Situation { Name = "wave", Actions = [new SelfWeight(), wave] }, criteria.Damping);
-        Assert.Equal(response.Bars.Max(b => b.Stress.Value.Pascals), checks.Where(c => c.Id == "shock.bar-stress").Max(c => c.Demand!.Value), 1e-3);
+        // Every bound counts, and the peaks of all forces at one time.
+        Assert.True(bars.Max(c => c.Demand!.Value) >= response.Bars.Max(b => b.Stress.Value.Pascals) * (1 - 1e-9));
         Assert.All(checks, c => Assert.Contains(c.Demand is { } d && c.Capacity is { } k && d <= k ? "pass" : "FAIL", c.Working().ToString()));
     }
 
@@ -71,7 +73,7 @@ public class ShockChecksTests
     public void Damping_that_nobody_gave_is_an_assumption()
     {
         CheckSheet sheet = Sheet(criteria with { Damping = null, BarStressFraction = null }, wave);
-        Check bar = sheet.Checks.First(c => c.Id == "shock.bar-stress");
+        Check bar = sheet.Checks.First(c => c.Id == "bars.bending");
         Assert.Contains(bar.AssumedInputs, a => a.Contains("damping", StringComparison.Ordinal));
         Assert.Contains(bar.AssumedInputs, a => a.Contains("allowable stress", StringComparison.Ordinal));
         Assert.Contains(sheet.Checks.Single(c => c.Id == "shock.overturning").AssumedInputs, a => a.Contains("damping", StringComparison.Ordinal));

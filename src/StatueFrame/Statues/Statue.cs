@@ -121,7 +121,7 @@ public sealed record Statue
             if (levels.TryGetValue(ring.Level, out TowerLevel? level))
                 ring.ValidateAt(level, at);
             else
-                at.Add(nameof(StandoffRing.Level), $"there is no level \"{ring.Level}\" in this tower", StatueNames.Closest(ring.Level, levels.Keys));
+                at.Add(nameof(StandoffRing.Level), $"there is no level \"{ring.Level}\" in this tower", NearNames.Closest(ring.Level, levels.Keys));
         }
         if (skin is not null && standoffs?.Count == 0)
             v.Add(nameof(Standoffs), "are missing: nothing holds the skin to the tower", "Add a ring of standoffs for every band.");

@@ -9,7 +9,6 @@ namespace StatueFrame;
 internal sealed class StatueNames
 {
     private const string BandPrefix = "band ";
-    private const int MostListed = 6;
 
     private readonly HashSet<string> all = [];
     private readonly Dictionary<string, int> levelOwner = [];
@@ -55,7 +54,7 @@ internal sealed class StatueNames
         if (!v.Named(name, member))
             return;
         if (!levelOwner.TryGetValue(name!, out int owner))
-            v.Add(member, $"there is no level \"{name}\" that the limb could start from", Closest(name, levelOwner.Where(l => l.Value < limb).Select(l => l.Key)));
+            v.Add(member, $"there is no level \"{name}\" that the limb could start from", NearNames.Closest(name, levelOwner.Where(l => l.Value < limb).Select(l => l.Key)));
         else if (owner >= limb)
             v.Add(member, $"\"{name}\" does not belong to the trunk or to a limb listed before", "List limbs after those that they branch off.");
     }
@@ -64,23 +63,10 @@ internal sealed class StatueNames
     public void RequirePoint(Validator v, string member, string? name)
     {
         if (v.Named(name, member) && !points.Contains(name!))
-            v.Add(member, $"the statue has no point \"{name}\"", points.Count == 0 ? "Add it to the statue's Points." : Closest(name, points));
+            v.Add(member, $"the statue has no point \"{name}\"", points.Count == 0 ? "Add it to the statue's Points." : NearNames.Closest(name, points));
     }
 
-    public string Suggest(string? name) => Closest(name, all);
-
-    /// <summary>A sentence with the name that was perhaps meant, or with the names there are.</summary>
-    public static string Closest(string? name, IEnumerable<string> candidates)
-    {
-        string wanted = name ?? "";
-        (int Distance, string Name)[] known = [.. candidates.Select(c => (Distance(wanted, c), c))];
-        if (known.Length == 0)
-            return "There are none.";
-        (int distance, string closest) = known.MinBy(k => k.Distance);
-        if (distance <= Math.Max(2, wanted.Length / 2))
-            return $"Did you mean \"{closest}\"?";
-        return $"There are {string.Join(", ", known.Take(MostListed).Select(k => $"\"{k.Name}\""))}{(known.Length > MostListed ? " and others" : "")}.";
-    }
+    public string Suggest(string? name) => NearNames.Closest(name, all);
 
     private void AddBody(int owner, string prefix, Tower? tower, Skin? skin)
     {
@@ -95,25 +81,5 @@ internal sealed class StatueNames
         }
         for (int i = 0; i < Math.Min(skin?.BandCount ?? 0, StatueSize.Bands); i++)
             all.Add(prefix + OfBand(i));
-    }
-
-    /// <summary>Levenshtein's edit distance, with upper and lower case alike.</summary>
-    private static int Distance(string a, string b)
-    {
-        var row = new int[b.Length + 1];
-        for (int j = 0; j <= b.Length; j++)
-            row[j] = j;
-        for (int i = 1; i <= a.Length; i++)
-        {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.Length; j++)
-            {
-                int cost = char.ToUpperInvariant(a[i - 1]) == char.ToUpperInvariant(b[j - 1]) ? diagonal : diagonal + 1;
-                diagonal = row[j];
-                row[j] = Math.Min(cost, 1 + Math.Min(row[j], row[j - 1]));
-            }
-        }
-        return row[^1];
     }
 }
