@@ -134,7 +134,10 @@ public class WeakHeronTests
 
     private static BoltedFixing Bolts(double diameter, int count) => new()
     {
-        Bolt = new Bolt { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 }, Rows = count, Pitch = 60.Millimeters, EndDistance = 30.Millimeters,
+        Bolt = new Bolt { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 },
+        Rows = count,
+        Pitch = 60.Millimeters,
+        EndDistance = 30.Millimeters,
     };
 
     private static StatueDocument Wing(StatueDocument document, Func<Limb, Limb> change) => Statue(document, s => s with { Limbs = [.. s.Limbs.Select(change)] });

@@ -1,6 +1,6 @@
-using StatueFrame.Analysis;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
+using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 
 namespace StatueFrame.Tests.Standoffs;

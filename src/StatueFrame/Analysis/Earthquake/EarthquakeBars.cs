@@ -68,8 +68,14 @@ internal sealed class EarthquakeBars(StatueModel model, BaseMotionModes motion, 
                 {
                     worst = new EarthquakeBar
                     {
-                        Level = ring.Level, Band = ring.BandName, Number = bar.Number, Standoff = bar.Standoff, Assumption = skin,
-                        StaticStress = Pressure.FromPascals(still), EarthquakeStress = Pressure.FromPascals(shaken), Axial = Force.FromNewtons(factor * Math.Abs(peak.Skin.N)),
+                        Level = ring.Level,
+                        Band = ring.BandName,
+                        Number = bar.Number,
+                        Standoff = bar.Standoff,
+                        Assumption = skin,
+                        StaticStress = Pressure.FromPascals(still),
+                        EarthquakeStress = Pressure.FromPascals(shaken),
+                        Axial = Force.FromNewtons(factor * Math.Abs(peak.Skin.N)),
                     };
                 }
             }
@@ -79,8 +85,14 @@ internal sealed class EarthquakeBars(StatueModel model, BaseMotionModes motion, 
 
     private static EarthquakeBar Unshaken(RingElement ring) => new()
     {
-        Level = ring.Level, Band = ring.BandName, Number = ring.Bars[0].Number, Standoff = ring.Bars[0].Standoff, Assumption = SkinAssumption.RigidRing,
-        StaticStress = Pressure.Zero, EarthquakeStress = Pressure.Zero, Axial = Force.Zero,
+        Level = ring.Level,
+        Band = ring.BandName,
+        Number = ring.Bars[0].Number,
+        Standoff = ring.Bars[0].Standoff,
+        Assumption = SkinAssumption.RigidRing,
+        StaticStress = Pressure.Zero,
+        EarthquakeStress = Pressure.Zero,
+        Axial = Force.Zero,
     };
 
     private static double Part(in BarEnds ends, int part) => part switch

@@ -1,5 +1,3 @@
-using StatueFrame.Analysis;
-
 namespace StatueFrame.Checks;
 
 /// <summary>A standoff as its checks need it, in SI units, with the rules it is checked by. What costs most is worked out once.</summary>

@@ -78,8 +78,12 @@ public sealed record LoadedBar
         }
         var standoff = new Standoff
         {
-            Section = Section, Material = Material, TowerFixity = TowerFixity, SkinFixity = SkinFixity,
-            TowerFixing = atSkin ? null : fixing, SkinFixing = atSkin ? fixing : null,
+            Section = Section,
+            Material = Material,
+            TowerFixity = TowerFixity,
+            SkinFixity = SkinFixity,
+            TowerFixing = atSkin ? null : fixing,
+            SkinFixing = atSkin ? fixing : null,
         };
         return new BarLoad(
             new CheckedBar(standoff, Length.Meters, design, Where, InitialBow.Meters), new BarEnds(AtTower.Si(nameof(AtTower)), AtSkin.Si(nameof(AtSkin))), Restraint, "");

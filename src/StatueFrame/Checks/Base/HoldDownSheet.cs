@@ -1,4 +1,3 @@
-using StatueFrame.Analysis;
 using UnitsNet;
 
 namespace StatueFrame.Checks;

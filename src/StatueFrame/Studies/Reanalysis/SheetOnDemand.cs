@@ -1,5 +1,3 @@
-using StatueFrame.Checks;
-
 namespace StatueFrame.Studies;
 
 /// <summary>The catalogue's numbers of a variant, found when they are first asked for; that they are found is no part of what a variant says, so all are equal.</summary>

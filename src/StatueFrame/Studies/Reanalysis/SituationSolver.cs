@@ -1,7 +1,5 @@
 using StatueFrame.Analysis;
-using StatueFrame.Checks;
 using StatueFrame.Mechanics;
-using StatueFrame.Mechanics.Elements;
 using StatueFrame.Mechanics.Sparse;
 using StatueFrame.Mechanics.Statics;
 using UnitsNet;
@@ -12,8 +10,8 @@ namespace StatueFrame.Studies;
 /// <remarks>For one thread.</remarks>
 internal sealed class SituationSolver
 {
-        private readonly ReanalysisBasis basis;
-        private readonly VariantFrame frame;
+    private readonly ReanalysisBasis basis;
+    private readonly VariantFrame frame;
     private readonly LoadTable loads;
     private readonly double[] buckledShapes, nodal, reduced, displacements;
     private readonly double[] current, next;

@@ -1,5 +1,5 @@
-using StatueFrame.Checks;
 using CsCheck;
+using StatueFrame.Checks;
 using UnitsNet;
 using static StatueFrame.Tests.Checks.Metals.AnyOf;
 
