@@ -58,7 +58,7 @@ SkinStation Station(double z, double widthX, double widthY, double centerX = 0, 
 // Stainless armature bars behind the sheet, half a metre apart; flush seams of copper rivets on straps.
 var armature = new Armature
 {
-    Bar = new FlatBar(40.Millimeters, 14.Millimeters),
+    Bar = new FlatBar(40.Millimeters, 10.Millimeters),
     Material = StainlessSteel.Duplex2205,
     Spacing = 0.35.Meters,
     PanelLength = 0.5.Meters,

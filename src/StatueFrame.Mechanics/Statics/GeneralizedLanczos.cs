@@ -13,7 +13,7 @@ namespace StatueFrame.Mechanics.Statics;
 internal sealed class GeneralizedLanczos(SymmetricMatrix a, SymmetricMatrix b, LdlFactorization factors) : IDisposable
 {
     private const int BlockSize = 2;
-    private const double Tolerance = 1e-10, Rounding = 1e-13;
+    private const double Tolerance = 1e-10, Rounding = 1e-13, BisectionWidth = 1e-9;
 
     /// <summary>The distance of a shift from the Ritz value, relative; the least at which the matrix is regular is taken.</summary>
     private const double LeastOffset = 1e-8, GreatestOffset = 1e-3;
@@ -51,6 +51,42 @@ internal sealed class GeneralizedLanczos(SymmetricMatrix a, SymmetricMatrix b, L
                 return shiftedFactors.NegativePivots;
             theta *= 1 - 1e-7;
         }
+    }
+
+    /// <summary>
+    /// The eigenvalue number <paramref name="i"/>, descending, between two others by halving the range on the count of negative
+    /// pivots, with its vector by inverse iteration: where rounding keeps the process from settling. Zero when the count does
+    /// not tell.
+    /// </summary>
+    /// <param name="i">Its number, from 0.</param>
+    /// <param name="least">An eigenvalue below it.</param>
+    /// <param name="greatest">An eigenvalue above it.</param>
+    /// <param name="vector">Becomes its vector.</param>
+    public double Bisect(int i, double least, double greatest, Span<double> vector)
+    {
+        if (CountAbove(greatest) > i || CountAbove(least) <= i)
+            return 0;
+        while (greatest > (1 + BisectionWidth) * least)
+        {
+            double middle = Math.Sqrt(least * greatest);
+            if (CountAbove(middle) > i)
+                least = middle;
+            else
+                greatest = middle;
+        }
+        FactorShifted(greatest);
+        var x = new double[a.Order];
+        random.Fill(x);
+        for (int step = 0; step < 3; step++)
+        {
+            b.Multiply(x, vector);
+            shiftedFactors.Solve(vector);
+            double length = DenseVector.LargestMagnitude(vector);
+            for (int k = 0; k < x.Length; k++)
+                x[k] = vector[k] / length;
+        }
+        x.CopyTo(vector);
+        return Math.Sqrt(least * greatest);
     }
 
     /// <summary>Finds the <paramref name="wanted"/> largest positive eigenvalues.</summary>

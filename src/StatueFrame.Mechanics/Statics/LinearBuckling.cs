@@ -8,6 +8,9 @@ namespace StatueFrame.Mechanics.Statics;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 public static class LinearBuckling
 {
+    /// <summary>The least factor that is looked for, as a part of the greatest.</summary>
+    private const double LeastPart = 1e-12;
+
     /// <summary>Finds the lowest positive load factors, repeated ones as often as they occur.</summary>
     /// <param name="frame">The frame.</param>
     /// <param name="baseState">Displacements under the base loads, a full vector; m, rad.</param>
@@ -32,17 +35,22 @@ public static class LinearBuckling
             return new BucklingResult([], [], true);
         lanczos.Solve(wanted);
 
-        var loadFactors = new double[lanczos.Found];
-        var shapes = new double[lanczos.Found][];
+        bool settled = lanczos.MissedNone && lanczos.Found == wanted;
+        var loadFactors = new List<double>(wanted);
+        var shapes = new List<double[]>(wanted);
         var reduced = new double[frame.EquationCount];
-        for (int i = 0; i < loadFactors.Length; i++)
+        for (int i = 0; i < wanted; i++)
         {
-            loadFactors[i] = 1 / lanczos.Value(i);
-            lanczos.Vector(i, reduced);
-            shapes[i] = new double[frame.FreedomCount];
+            double theta = settled ? lanczos.Value(i) : lanczos.Bisect(i, 1 / limit, 1 / (LeastPart * limit), reduced);
+            if (theta <= 0)
+                return new BucklingResult([.. loadFactors], [.. shapes], false);
+            if (settled)
+                lanczos.Vector(i, reduced);
+            loadFactors.Add(1 / theta);
+            shapes.Add(new double[frame.FreedomCount]);
             frame.Expand(reduced, shapes[i]);
             DenseVector.Orient(shapes[i], 1);
         }
-        return new BucklingResult(loadFactors, shapes, lanczos.MissedNone && lanczos.Found == wanted);
+        return new BucklingResult([.. loadFactors], [.. shapes], true);
     }
 }

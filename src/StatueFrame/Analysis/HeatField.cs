@@ -53,20 +53,35 @@ internal sealed class HeatField
 
     /// <summary>
     /// The skin's change on the side of a band where its strain differs most from that of the tower, K, and the tower's
-    /// expansion, 1/K.
+    /// expansion beside it, 1/K.
     /// </summary>
     public (double Skin, double TowerExpansion) MostHeld(BodyModel body, int band)
     {
         Vector3D center = body.BandPlaces[band].Center;
-        double alpha = ExpansionOf(body), tower = TowerGrowth.ExpansionOf(body.Tower.Segments[0], (TemperatureAction)actions[0].Action), skin = 0, most = -1;
-        for (int i = 0; i < Directions; i++)
+        double alpha = ExpansionOf(body), most = -1;
+        (double Skin, double Tower) held = default;
+        foreach (double tower in TowerExpansionsAt(body, body.Bands[band]))
         {
-            (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Directions);
-            double there = SkinChange(center, body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0))), apart = Math.Abs(alpha * there - tower * TowerChange);
-            if (apart > most)
-                (skin, most) = (there, apart);
+            for (int i = 0; i < Directions; i++)
+            {
+                (double sin, double cos) = Math.SinCos(2 * Math.PI * i / Directions);
+                double there = SkinChange(center, body.Axes.Axes.ToGlobal(new Vector3D(cos, sin, 0))), apart = Math.Abs(alpha * there - tower * TowerChange);
+                if (apart > most)
+                    (held, most) = ((there, tower), apart);
+            }
         }
-        return (skin, tower);
+        return held;
+    }
+
+    /// <summary>The expansions, 1/K, of the segments beside a band; beyond the tower's ends, that of the nearest.</summary>
+    private IEnumerable<double> TowerExpansionsAt(BodyModel body, SkinBand band)
+    {
+        Tower tower = body.Tower;
+        var heat = (TemperatureAction)actions[0].Action;
+        int last = tower.Segments.Count - 1;
+        return Enumerable.Range(0, last + 1)
+            .Where(i => (i == 0 || tower.Levels[i].Center.Z < band.Top) && (i == last || tower.Levels[i + 1].Center.Z > band.Bottom))
+            .Select(i => TowerGrowth.ExpansionOf(tower.Segments[i], heat));
     }
 
     /// <summary>The temperature of a band's skin beyond that at which it would be as long as the tower, on its worst side, K.</summary>

@@ -7,15 +7,24 @@ namespace StatueFrame.Analysis;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class JointElement : FrameElement
 {
-    /// <summary>Stands for rigid, relative to the finite springs and to anything a limb can be made of.</summary>
-    private const double Rigid = 1e13;
+    /// <summary>
+    /// How much stiffer than the limb's first segment a rigid direction is. It gives way by this part of what the segment does, and
+    /// leaves the stiffness of the segment its digits, which a stiffness that is out of all proportion takes away.
+    /// </summary>
+    private const double RigidDisplacement = 1e4, RigidRotation = 1e5;
 
     private readonly double[] stiffness = new double[Size * Size];
 
     /// <summary>Joins two places by springs along and about the given axes, +∞ for rigid.</summary>
-    public JointElement(ReadOnlySpan<double> springs, Axes3D axes, Place root, Place first)
+    /// <param name="springs">The six springs; one that is stiffer than rigid is rigid.</param>
+    /// <param name="axes">Their axes.</param>
+    /// <param name="root">The place that the limb branches off.</param>
+    /// <param name="first">The place of the limb's first level.</param>
+    /// <param name="above">The limb's first segment, which starts there.</param>
+    public JointElement(ReadOnlySpan<double> springs, Axes3D axes, Place root, Place first, FrameElement above)
         : base(root.Node, first.Node)
     {
+        (double displacement, double rotation) = Rigid(above);
         Vector3D arm = first.Center - root.NodeAt;
         Span<double> b = stackalloc double[Size];
         for (int i = 0; i < Frame.NodeSize; i++)
@@ -27,7 +36,7 @@ internal sealed class JointElement : FrameElement
             Put(b, Frame.NodeSize + at, e);
             if (i < 3)
                 Put(b, 3, -arm.Cross(e));
-            double k = Math.Min(springs[i], Rigid);
+            double k = Math.Min(springs[i], i < 3 ? displacement : rotation);
             for (int row = 0; row < Size; row++)
             {
                 for (int column = 0; column < Size; column++)
@@ -40,6 +49,14 @@ internal sealed class JointElement : FrameElement
     {
         for (int i = 0; i < stiffness.Length; i++)
             k[i] += stiffness[i];
+    }
+
+    private static (double Displacement, double Rotation) Rigid(FrameElement above)
+    {
+        var k = new double[Size * Size];
+        above.AddStiffness(k);
+        double Greatest(int from) => Enumerable.Range(from, 3).Max(i => k[i * (Size + 1)]);
+        return (RigidDisplacement * Greatest(0), RigidRotation * Greatest(3));
     }
 
     private static void Put(Span<double> b, int at, Vector3D v) => (b[at], b[at + 1], b[at + 2]) = (v.X, v.Y, v.Z);

@@ -1,5 +1,6 @@
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Sparse;
+using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
 
 namespace StatueFrame.Analysis;
@@ -96,9 +97,42 @@ internal static class LooseParts
             own[i] = equations[i] < 0 ? double.PositiveInfinity : stiffness.Values[starts[equations[i]]];
         double greatest = Math.Max(own[0], Math.Max(own[1], own[2]));
         var loose = Freedoms.None;
-        for (int i = 0; i < own.Length && double.IsFinite(greatest); i++)
+        if (!double.IsFinite(greatest))
+            return loose;
+        for (int i = 0; i < own.Length; i++)
             loose |= own[i] <= Rounding * greatest ? (Freedoms)(1 << i) : Freedoms.None;
+        return loose == Freedoms.None ? LooseAslant(stiffness, equations, greatest, Rounding) : loose;
+    }
+
+    /// <summary>The freedoms that take part in a movement that only rounding resists, in a direction of its own.</summary>
+    private static Freedoms LooseAslant(SymmetricMatrix stiffness, ReadOnlySpan<int> equations, double greatest, double rounding)
+    {
+        const int n = Frame.NodeSize;
+        Span<double> block = stackalloc double[n * n], vectors = stackalloc double[n * n], values = stackalloc double[n], work = stackalloc double[2 * n];
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j < n; j++)
+                block[i * n + j] = equations[i] < 0 || equations[j] < 0 ? (i == j ? 1 : 0) : EntryAt(stiffness, equations[i], equations[j]) / greatest;
+        }
+        DenseEigen.Solve(block, vectors, values, work);
+        double most = 0;
+        foreach (double value in values)
+            most = Math.Max(most, value);
+        var loose = Freedoms.None;
+        for (int k = 0; k < n; k++)
+        {
+            if (values[k] > rounding * most)
+                continue;
+            for (int i = 0; i < n; i++)
+                loose |= vectors[k * n + i] * vectors[k * n + i] > Notable ? (Freedoms)(1 << i) : Freedoms.None;
+        }
         return loose;
+    }
+
+    private static double EntryAt(SymmetricMatrix matrix, int a, int b)
+    {
+        int at = matrix.Pattern.IndexOf(Math.Max(a, b), Math.Min(a, b));
+        return at < 0 ? 0 : matrix.Values[at];
     }
 
     /// <summary>Where a frame gives way, as in "turning about x of \"L3\"".</summary>

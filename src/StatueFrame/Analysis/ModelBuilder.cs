@@ -110,6 +110,7 @@ internal sealed class ModelBuilder
     {
         Place[] levels = AddLevels(prefix, tower, axes, root);
         SegmentModel[] segments = AddSegments(prefix, tower, axes, levels);
+        HoldBase(tower.Base, axes, levels[0], root, segments[0].Element);
         SkinBand[] bands = skin is null ? [] : BandBuilder.Bands(skin);
         Place[] bandPlaces = AddBands(prefix, bands, axes);
         RingElement[] rings = new RingPlacer(prefix, tower, bands, axes, levels, bandPlaces).Place(standoffs, at);
@@ -158,17 +159,16 @@ internal sealed class ModelBuilder
                 : Place.At(AddNode(center, name), center);
             places[name] = levels[i];
         }
-        HoldBase(tower.Base, axes, levels[0], root);
         return levels;
     }
 
-    private void HoldBase(TowerBase towerBase, BodyAxes axes, Place first, Place? root)
+    private void HoldBase(TowerBase towerBase, BodyAxes axes, Place first, Place? root, FrameElement above)
     {
         double[] k = towerBase.Stiffnesses;
         if (root is { } from)
         {
             if (!towerBase.IsFixed)
-                frame.Add(new JointElement(k, axes.Axes, from, first));
+                frame.Add(new JointElement(k, axes.Axes, from, first, above));
             return;
         }
         var held = Freedoms.None;

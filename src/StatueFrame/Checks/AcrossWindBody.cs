@@ -127,7 +127,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
                 Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(i)), shape,
                 LinearDensity.FromKilogramsPerMeter(band.Mass / length));
         }
-        if (most <= StandsStill * surface)
+        if (most <= StandsStill * surface || !(square > 0))
             return null;
         var vortexInput = new VortexInput
         {

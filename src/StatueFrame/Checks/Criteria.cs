@@ -70,6 +70,24 @@ public sealed record Criteria
 
     internal BarDesign Apply(BarDesign design) => Annex?.Apply(design) ?? design;
 
+    /// <summary>
+    /// The criteria as far as they concern a stage of the statue: without limits of points, platforms and sections of bodies
+    /// that the stage does not have. A stage's own values, such as a lower life, are set on top.
+    /// </summary>
+    /// <param name="stage">The statue while it is built, as of <see cref="CladdingStages.CladUpTo"/>.</param>
+    public Criteria ForStage(Statue stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        var points = stage.Points.Select(point => point.Name).ToHashSet();
+        ValueList<BodySection>? sections = AcrossWind?.Sections.Where(section => new StatueNames(stage).SkinnedBodies.Contains(section.Body)).ToValueList();
+        return this with
+        {
+            Sway = Sway.Where(limit => points.Contains(limit.Point)).ToValueList(),
+            Platforms = Platforms.Where(platform => points.Contains(platform.Point)).ToValueList(),
+            AcrossWind = sections is { Count: > 0 } ? AcrossWind! with { Sections = sections } : null,
+        };
+    }
+
     internal void Validate(Validator v, StatueNames names)
     {
         Annex?.Validate(v.At(nameof(Annex)));

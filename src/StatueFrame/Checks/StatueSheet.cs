@@ -54,6 +54,7 @@ internal sealed class StatueSheet
             new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
         FatigueSheet.Add(model, criteria, responses, sheet.lists);
         sheet.AddModelAssumptions();
+        sheet.lists.Warnings.AddRange(GeometryWarnings.Of(model));
         sheet.AddEndOfLife(situations);
         sheet.AddNotChecked();
         return new CheckSheet

@@ -168,6 +168,19 @@ internal sealed class PlanCurve
     /// <summary>The distance of a point from the curve, m.</summary>
     public double DistanceTo(double px, double py) => Nearest(px, py).Distance;
 
+    /// <summary>Whether a point lies inside the curve, by the crossings of a ray.</summary>
+    public bool Contains(double px, double py)
+    {
+        bool inside = false;
+        for (int i = 0; i < x.Length; i++)
+        {
+            int j = Next(i);
+            if (y[i] > py != y[j] > py && px < x[i] + (py - y[i]) / (y[j] - y[i]) * (x[j] - x[i]))
+                inside = !inside;
+        }
+        return inside;
+    }
+
     /// <summary>The perimeter position, in metres anticlockwise from vertex 0, of the point of the curve nearest to (px, py).</summary>
     public double NearestPosition(double px, double py) => Nearest(px, py).Position;
 

@@ -93,8 +93,26 @@ public sealed record Statue
         HoldDown?.Validate(v.At(nameof(HoldDown)));
         Pedestal?.Validate(v.At(nameof(Pedestal)));
         Foundation?.Validate(v.At(nameof(Foundation)));
+        ValidateBase(v);
         Corrosion?.Validate(v.At(nameof(Corrosion)), this);
         StatueSize.Validate(v, this);
+    }
+
+    /// <summary>Asks that each part of the base stands on the one below.</summary>
+    private void ValidateBase(Validator v)
+    {
+        const double Slack = 1e-3;
+        if (Pedestal?.Courses is not { Count: > 0 } courses || courses.Any(course => course?.Section is null))
+            return;
+        (double x, double y) = courses[0].Section.Widths;
+        for (int i = 0; i < (HoldDown?.Plates?.Count ?? 0); i++)
+        {
+            if (HoldDown!.Plates[i] is { } plate && (2 * Math.Abs(plate.X.Meters) + plate.WidthX.Meters > x + Slack || 2 * Math.Abs(plate.Y.Meters) + plate.WidthY.Meters > y + Slack))
+                v.At(nameof(HoldDown)).At(nameof(HoldDown.Plates), i).Add("", "reaches over the edge of the pedestal's top course", "Move the plate, or make the course wider.");
+        }
+        (x, y) = courses[^1].Section.Widths;
+        if (Foundation is { } ground && (x > ground.WidthX.Meters + Slack || y > ground.WidthY.Meters + Slack))
+            v.At(nameof(Foundation)).Add("", "is narrower than the lowest course of the pedestal", "Make the foundation at least as wide as what stands on it.");
     }
 
     private static void ValidateBody(Validator v, Tower tower, Skin? skin, ValueList<StandoffRing> standoffs, SeamStiffness? seams)

@@ -39,6 +39,18 @@ public class LoosePartsTests
         Assert.StartsWith("\"band 2\" is loose: nothing keeps it from moving along z", problem.Message);
     }
 
+    /// <summary>No axis of the statue shows it: the one direction that all saddles leave free lies aslant, and no freedom by itself is loose.</summary>
+    [Theory]
+    [InlineData(1, 1, 1)]
+    [InlineData(0.3, -2, 0.7)]
+    [InlineData(1, 0.001, 0)]
+    public void Saddles_that_all_slide_along_one_oblique_direction_let_the_band_go(double x, double y, double z)
+    {
+        Standoff sliding = Flat with { SkinFixity = EndFixity.Pinned, Slide = SaddleSlide.Along(x, y, z) };
+        Problem problem = OnlyProblemOf(Good.Statue with { Standoffs = [Ring("base"), Ring("mid") with { Standoff = sliding }] });
+        Assert.StartsWith("\"band 2\" is loose: nothing keeps it from moving along", problem.Message);
+    }
+
     [Fact]
     public void Every_loose_band_is_told_and_so_is_its_limb()
     {

@@ -71,13 +71,21 @@ internal sealed class ModeLine
         return Math.Clamp(i < 0 ? ~i : i, 1, at.Count - 1);
     }
 
-    /// <summary>Adds a point, and one before it where the line goes through zero.</summary>
+    /// <summary>Adds a point, and one before it where the line goes through zero; a value that only rounding keeps from zero is zero.</summary>
     private void Add(double s, double value)
     {
         if (phi.Count > 0 && phi[^1] * value < 0)
         {
-            at.Add(at[^1] + (s - at[^1]) * phi[^1] / (phi[^1] - value));
-            phi.Add(0);
+            double zero = at[^1] + (s - at[^1]) * phi[^1] / (phi[^1] - value);
+            if (zero <= at[^1])
+                phi[^1] = 0;
+            else if (zero >= s)
+                value = 0;
+            else
+            {
+                at.Add(zero);
+                phi.Add(0);
+            }
         }
         at.Add(s);
         phi.Add(value);

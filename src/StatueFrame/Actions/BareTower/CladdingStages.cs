@@ -63,6 +63,7 @@ public static class CladdingStages
     private static Skin CutSkin(Skin skin, Length[] edges, int kept) => skin with
     {
         Stations = [.. skin.Stations.Where(s => s.Elevation.Meters < edges[kept].Meters - Slack), StationAt(skin, edges[kept])],
+        Joints = skin.Joints?.Where(joint => joint.Elevation.Meters < edges[kept].Meters - Slack).ToValueList(),
         BandEdges = skin.BandEdges is null ? null : edges[..(kept + 1)].ToValueList(),
         BandForceCoefficients = skin.BandForceCoefficients.Where(c => c.Band <= kept).ToValueList(),
         ClosedTop = false,

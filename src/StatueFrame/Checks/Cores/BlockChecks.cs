@@ -52,7 +52,8 @@ public static class BlockChecks
     }
 
     /// <summary>
-    /// The compressive force against what an even block balances: f_d A_c with its centroid at the thrust. Masonry with the
+    /// The compressive force against what an even block balances: f_d A_c with its centroid at the thrust, bowed out the way the
+    /// thrust pulls it or the way it is thinnest, whichever holds less. Masonry with the
     /// initial eccentricity h_ef/450 and the reduction exp(−u²/2) for slenderness; plain concrete by EN 1992-1-1, 12.6, or by
     /// ACI 318.
     /// </summary>
@@ -70,9 +71,10 @@ public static class BlockChecks
         {
             if (!Thrust(w, cut, out double ex, out double ey))
                 return (Math.Max(1, Math.Abs(cut.N)), 0);
-            return (cut.N, cut.Material is Concrete concrete
-                ? PlainConcrete.Capacity(w, cut.Section, concrete, ex, ey, cut.FreeHeight.Meters, cut.EquivalentDepth)
-                : MasonryStrength.Capacity(w, cut.Section, (Masonry)cut.Material, ex, ey, cut.FreeHeight.Meters, cut.EquivalentDepth));
+            double Resistance(Working? w, in Bow bow) => cut.Material is Concrete concrete
+                ? PlainConcrete.Capacity(w, cut.Section, concrete, ex, ey, cut.FreeHeight.Meters, bow)
+                : MasonryStrength.Capacity(w, cut.Section, (Masonry)cut.Material, ex, ey, cut.FreeHeight.Meters, bow);
+            return (cut.N, Resistance(w, cut.Bows.MinBy(bow => Resistance(null, bow))));
         });
     }
 

@@ -55,17 +55,18 @@ public sealed record BlockCut
 
     internal CheckSubject Subject(string id, string title) => new(id, title, Where, Situation);
 
-    /// <summary>Depth of a solid rectangle with the same radius of gyration in the direction of the thrust, √12 i; the least one without moment.</summary>
-    internal double EquivalentDepth
+    /// <summary>The ways in which it can bow out and buckle: where the thrust pulls it, and the way in which it is thinnest.</summary>
+    internal IEnumerable<Bow> Bows
     {
         get
         {
             PlanMoments m = Section.Plan.Whole;
-            double iMin = Math.Sqrt(Math.Min(m.XX, m.YY) / m.A);
-            if (M == 0)
-                return Math.Sqrt(12) * iMin;
-            double along = (mx * mx * m.XX + my * my * m.YY) / (M * M);
-            return Math.Sqrt(12 * along / m.A);
+            if (M > 0)
+                yield return Way(mx / M, my / M);
+            bool thinAlongX = m.XX <= m.YY;
+            yield return Way(thinAlongX ? 1 : 0, thinAlongX ? 0 : 1);
+
+            Bow Way(double x, double y) => new(x, y, Math.Sqrt(12 * (x * x * m.XX + y * y * m.YY) / m.A));
         }
     }
 

@@ -16,19 +16,19 @@ internal static class MasonryStrength
     /// <param name="ex">Place of the thrust, m.</param>
     /// <param name="ey">Place of the thrust, m.</param>
     /// <param name="height">Height that stands free above, m; zero for no slenderness.</param>
-    /// <param name="t">Depth of the like solid rectangle, m.</param>
-    public static double Capacity(Working? w, BlockSection section, Masonry masonry, double ex, double ey, double height, double t)
+    /// <param name="bow">The way in which it bows out.</param>
+    public static double Capacity(Working? w, BlockSection section, Masonry masonry, double ex, double ey, double height, in Bow bow)
     {
         double h_ef = w.Given("h_ef", 2 * height, Dimension.Length, "effective height of a cantilever");
         double e_init = w.Let("e_init", h_ef / 450, Dimension.SmallLength, initial);
-        double e = Math.Sqrt(ex * ex + ey * ey);
+        double e = w.Given("e", bow.Eccentricity(ex, ey), Dimension.Length, "eccentricity the way it bows out");
         double e_tot = w.Let("e_tot", e + e_init, Dimension.Length, initial);
-        (double ux, double uy) = e > 0 ? (ex / e, ey / e) : section.Widths.X <= section.Widths.Y ? (1.0, 0.0) : (0, 1);
+        (double x, double y) = bow.Moved(ex, ey, e_init);
         double A = w.Given("A", section.Plan.Whole.A, Dimension.Area);
-        double A_c = w.Given("A_c", PlasticBlock.AreaOf(section.Plan, e_tot * ux, e_tot * uy), Dimension.Area, "greatest even block with its centroid at the thrust", capacity);
+        double A_c = w.Given("A_c", PlasticBlock.AreaOf(section.Plan, x, y), Dimension.Area, "greatest even block with its centroid at the thrust", capacity);
         double f_k = w.Given("f_k", masonry.f_k, Dimension.Stress, "compressive strength", masonry.Source), E = w.Given("E", masonry.E, Dimension.Stress, "short-term modulus");
         double gamma_M = w.Given("gamma_M", masonry.PartialFactor, Dimension.Number);
-        double reduction = height > 0 ? Slenderness(w, h_ef, t, e_tot, f_k, E) : 1;
+        double reduction = height > 0 ? Slenderness(w, h_ef, bow.Depth, e_tot, f_k, E) : 1;
         w.Let("Phi", A_c / A * reduction, Dimension.Number, capacity);
         return w.Let("N_Rd", A_c * reduction * f_k / gamma_M, Dimension.Force, capacity);
     }

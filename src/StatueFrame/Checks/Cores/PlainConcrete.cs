@@ -13,19 +13,19 @@ internal static class PlainConcrete
     private static readonly Source aci = new("ACI 318-19", "14.5, ϕ = 0.60 (Table 21.2.1), from memory");
 
     /// <summary>Design compressive resistance for a thrust at (ex, ey), N: the even block, and with slenderness 1.14 A_c − 0.02 (l₀/h) A, at most A_c.</summary>
-    public static double Capacity(Working? w, BlockSection section, Concrete concrete, double ex, double ey, double height, double h)
+    public static double Capacity(Working? w, BlockSection section, Concrete concrete, double ex, double ey, double height, in Bow bow)
     {
         double l_0 = w.Given("l_0", 2 * height, Dimension.Length, "effective height of a cantilever");
         double e_i = w.Let("e_i", l_0 / 400, Dimension.SmallLength, slender, "imperfection");
-        double e = Math.Sqrt(ex * ex + ey * ey);
-        double e_tot = w.Let("e_tot", e + e_i, Dimension.Length, slender);
-        (double ux, double uy) = e > 0 ? (ex / e, ey / e) : section.Widths.X <= section.Widths.Y ? (1.0, 0.0) : (0, 1);
+        double e = w.Given("e", bow.Eccentricity(ex, ey), Dimension.Length, "eccentricity the way it bows out");
+        w.Let("e_tot", e + e_i, Dimension.Length, slender);
+        (double x, double y) = bow.Moved(ex, ey, e_i);
         double A = w.Given("A", section.Plan.Whole.A, Dimension.Area);
-        double A_c = w.Given("A_c", PlasticBlock.AreaOf(section.Plan, e_tot * ux, e_tot * uy), Dimension.Area, "greatest even block with its centroid at the thrust", axial);
+        double A_c = w.Given("A_c", PlasticBlock.AreaOf(section.Plan, x, y), Dimension.Area, "greatest even block with its centroid at the thrust", axial);
         double f_cd = Design(w, concrete);
         if (height <= 0)
             return w.Let("N_Rd", A_c * f_cd, Dimension.Force, axial);
-        w.Given(h, Dimension.Length, "depth of the like solid rectangle, √12 i");
+        double h = w.Given(bow.Depth, Dimension.Length, "depth of the like solid rectangle, √12 i");
         double Phi = w.Let("Phi", Math.Max(0, Math.Min(A_c / A, 1.14 * A_c / A - 0.02 * l_0 / h)), Dimension.Number, slender);
         return w.Let("N_Rd", A * f_cd * Phi, Dimension.Force, slender);
     }
@@ -51,7 +51,7 @@ internal static class PlainConcrete
         double f_c = w.Given("f_c", cut.Material.f_k, Dimension.Stress, "specified strength"), phi = w.Given("phi", 0.60, Dimension.Number, "", aci);
         double N = w.Given("N", cut.N, Dimension.Force, "compression");
         PlanMoments m = cut.Section.Plan.Whole;
-        double A_g = w.Given("A_g", m.A, Dimension.Area), h = w.Given("h", cut.EquivalentDepth, Dimension.Length, "depth of the like solid rectangle, √12 i");
+        double A_g = w.Given("A_g", m.A, Dimension.Area), h = w.Given("h", cut.Bows.Min(bow => bow.Depth), Dimension.Length, "depth of the like solid rectangle, √12 i");
         double l_c = w.Given("l_c", 2 * cut.FreeHeight.Meters, Dimension.Length, "effective height of a cantilever");
         double bend = w.Given("bend", cut.Section.Plan.Reach(cut.mx / m.XX, cut.my / m.YY), Dimension.Stress, "M/S, both axes");
         double slender = w.Let("slender", Math.Max(0, 1 - l_c / (32 * h) * (l_c / (32 * h))), Dimension.Number, aci);

@@ -212,4 +212,19 @@ public class VortexSheddingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => VortexShedding.LateralReduction(-1));
         Assert.Throws<ArgumentOutOfRangeException>("weibullSpeed", () => VortexShedding.Cycles(1.Hertz, 5.MetersPerSecond, Speed.Zero, 50));
     }
+
+    /// <summary>A strip stands still but for rounding, and its neighbor moves the other way.</summary>
+    [Theory]
+    [InlineData(1e-20)]
+    [InlineData(-1e-20)]
+    [InlineData(0)]
+    public void A_mode_may_be_zero_at_a_strip(double nothing)
+    {
+        VortexInput Of(double at) => Bodies.Of(Bodies.HalfSine, 20, 1, strips: 4) with
+        {
+            Strips = [.. Bodies.Of(Bodies.HalfSine, 20, 1, strips: 4).Strips.Select((strip, i) => strip with { Amplitude = i switch { 0 => at, 1 => -0.5, 2 => -1, _ => 0.3 } })],
+        };
+        double amplitude = VortexShedding.Evaluate(Of(nothing)).Amplitude.Meters;
+        Assert.Equal(VortexShedding.Evaluate(Of(nothing < 0 ? -1e-9 : 1e-9)).Amplitude.Meters, amplitude, 1e-6 * amplitude);
+    }
 }

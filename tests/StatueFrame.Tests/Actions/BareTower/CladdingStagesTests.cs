@@ -48,6 +48,18 @@ public class CladdingStagesTests
     }
 
     [Fact]
+    public void A_stage_keeps_the_joints_below_its_edge_and_the_criteria_that_concern_it()
+    {
+        Statue whole = Stages.Statue with { Skin = Stages.Skin with { Joints = [new SkinJoint(2.Meters, 3.Millimeters), new SkinJoint(4.Meters, 3.Millimeters), new SkinJoint(6.Meters, 3.Millimeters)] } };
+        Statue stage = whole.CladUpTo(4.Meters);
+        Assert.Equal([2.Meters], stage.Skin!.Joints!.Select(joint => joint.Elevation));
+        var criteria = new Criteria { Sway = [.. whole.Points.Select(point => new SwayLimit(point.Name, 0.1.Meters))] };
+        CheckSheet sheet = stage.Check(criteria.ForStage(stage), new Situation { Name = "calm", Actions = [new SelfWeight()] });
+        Assert.NotEmpty(sheet.Checks);
+        Assert.Throws<InvalidStatueException>(() => stage.Check(criteria, new Situation { Name = "calm", Actions = [new SelfWeight()] }));
+    }
+
+    [Fact]
     public void Polygons_are_cut_where_the_skin_runs()
     {
         Outline Square(double half) => new PolygonOutline

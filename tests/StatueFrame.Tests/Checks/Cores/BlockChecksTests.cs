@@ -46,6 +46,22 @@ public class BlockChecksTests
         Assert.Equal(1, BlockChecks.Kern(Cut(100, 100 * 2 / 12.0, -100 * 3 / 12.0)).Utilization!.Value, 1e-9);
     }
 
+    /// <summary>A thrust far out along the long side does not keep a thin wall from buckling across it.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_thin_wall_buckles_the_thin_way_whatever_way_it_is_pushed(bool concrete)
+    {
+        BlockCut Wall(double my) => Cut(400, 0, my) with
+        {
+            Section = BlockSection.Rectangle(0.5.Meters, 6.Meters), Material = concrete ? c20 : Stone, FreeHeight = 5.Meters,
+        };
+        double straight = BlockChecks.Capacity(Wall(0)).Capacity!.Value, pushed = BlockChecks.Capacity(Wall(40)).Capacity!.Value;
+        double stocky = BlockChecks.Capacity(Wall(40) with { FreeHeight = Length.Zero }).Capacity!.Value;
+        Assert.True(pushed <= straight, $"{pushed} is more than {straight}");
+        Assert.True(pushed < 0.8 * stocky, $"{pushed} of {stocky}");
+    }
+
     [Fact]
     public void Overturning_is_the_part_of_the_way_to_the_edge()
     {

@@ -130,4 +130,18 @@ public class HeatSheetTests
         Assert.Contains(all, s => s.Actions.Any(a => a.Action is WindAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is TemperatureAction && Math.Abs(a.Factor - 0.9) < 1e-12));
         Assert.Contains(all, s => s.Actions.Any(a => a.Action is TemperatureAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is WindAction && Math.Abs(a.Factor - 0.9) < 1e-12));
     }
+
+    /// <summary>The tower beside a band counts, not the one at the foot.</summary>
+    [Fact]
+    public void A_seam_is_held_by_the_tower_beside_it()
+    {
+        Statue Of(Material upper) => Seamed(0.3) with
+        {
+            Tower = SmallStatue.Trunk with { Segments = [SmallStatue.Panel, SmallStatue.Mast with { Material = upper }] },
+        };
+        var cold = new Situation { Name = "cold", Actions = [new SelfWeight(), new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(20), TowerChange = TemperatureDelta.FromKelvins(-20) }] };
+        double Most(Material upper) => SheetOf(Of(upper), cold).Checks.Single(c => c.Id == "seams.heat").Demand!.Value;
+        Material strange = StructuralSteel.S355 with { Name = "a metal that grows", ThermalExpansion = 24.PpmPerKelvin };
+        Assert.True(Most(strange) > 1.2 * Most(StructuralSteel.S355));
+    }
 }
