@@ -35,7 +35,11 @@ internal sealed class StatueSheet
     }
 
     /// <summary>The sheet of a statue in a number of situations; all have been validated.</summary>
-    public static CheckSheet Of(StatueModel model, Criteria criteria, ReadOnlySpan<Situation> situations)
+    /// <param name="model">The statue.</param>
+    /// <param name="criteria">What is enough.</param>
+    /// <param name="situations">What acts.</param>
+    /// <param name="looksAhead">Whether it looks at the end of the design life too.</param>
+    public static CheckSheet Of(StatueModel model, Criteria criteria, ReadOnlySpan<Situation> situations, bool looksAhead = true)
     {
         var sheet = new StatueSheet(model, criteria);
         sheet.AddMasses();
@@ -55,7 +59,8 @@ internal sealed class StatueSheet
         FatigueSheet.Add(model, criteria, responses, sheet.lists);
         sheet.AddModelAssumptions();
         sheet.lists.Warnings.AddRange(GeometryWarnings.Of(model));
-        sheet.AddEndOfLife(situations);
+        if (looksAhead)
+            sheet.AddEndOfLife(situations);
         sheet.AddNotChecked();
         return new CheckSheet
         {
@@ -148,13 +153,14 @@ internal sealed class StatueSheet
     /// <summary>The statue as it is when its design life ends: its worst check of strength.</summary>
     private void AddEndOfLife(ReadOnlySpan<Situation> situations)
     {
-        if (model.Statue.Corrosion is null || (criteria.DesignLife ?? criteria.Durability?.DesignLife.Years365) is not { } years)
+        if (model.Statue.Corrosion is not { } corrosion || (criteria.DesignLife ?? criteria.Durability?.DesignLife.Years365) is not { } life)
             return;
+        double years = Math.Max(0, life - corrosion.Age.Years365);
         CheckEntry entry = Catalogue.Find("life.end")!;
         try
         {
             Statue corroded = model.Statue.Corroded(UnitsNet.Duration.FromYears365(years)) with { Corrosion = null };
-            CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations);
+            CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations, looksAhead: false);
             Check? worst = then.Checks.Where(check => check.Utilization is not null && Catalogue.NatureOf(check.Id) == Nature.Strength).MinBy(check => check, CheckOrder.WorstFirst);
             if (worst is null)
                 return;

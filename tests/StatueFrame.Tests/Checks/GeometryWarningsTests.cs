@@ -1,4 +1,3 @@
-using StatueFrame.Checks;
 using UnitsNet;
 using static StatueFrame.Tests.Validation.SmallStatue;
 

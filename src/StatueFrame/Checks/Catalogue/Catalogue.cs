@@ -95,7 +95,7 @@ internal static class Catalogue
         new("shock.clearance", "movement of the skin against the tower in a shock", Strength, "the bar that moves the farthest", "movement", "gap", NoShock),
         new("shock.sway", "sway at a named point in a shock", Service, "every limited point", "greatest sway from rest", "the user's limit", NoShock),
         new("shock.response", "pressure waves, blows and other shocks", Strength, "the statue", "", "", NoShock),
-        new("metals.galvanic", "unlike metals in contact", Strength, "every contact", "difference of potential", "what the surroundings allow", NoAir),
+        new("metals.galvanic", "unlike metals in contact", Strength, "every contact", "difference of anodic indices", "what the surroundings allow", NoAir),
         new("metals.loss", "loss of thickness in the design life", Strength, "every section", "loss", "allowed part of the thickness", NoAir),
         new("life.end", "strength at the end of the design life", Strength, "the statue corroded for its design life", "worst strength check of the corroded statue", "1", NoAir),
         new("robustness.stands", "statue with a part gone", Strength, "a study", "", "", "it is a study of its own"),

@@ -10,7 +10,7 @@ public static class GalvanicChecks
     private static readonly Source Rule = new("common practice of anodic indices", "0.15, 0.25, 0.50 V; no standard");
 
     /// <summary>
-    /// The difference of potential of two metals against what the surroundings allow. What breaks the contact leaves no
+    /// The difference of the anodic indices of two metals against what the surroundings allow. What breaks the contact leaves no
     /// difference; lead makes it two contacts, each metal with lead; paint counts outside harsh surroundings only.
     /// </summary>
     /// <remarks>
@@ -73,17 +73,17 @@ public static class GalvanicChecks
         isolation is Isolation.Ptfe or Isolation.Neoprene or Isolation.PolymerSleeve
         || (isolation == Isolation.Paint && environment != GalvanicEnvironment.Harsh);
 
-    /// <summary>Difference of the potentials of two metals, without the rounding of their decimals.</summary>
+    /// <summary>Difference of the indices of two metals, without the rounding of their decimals.</summary>
     private static double Difference(MetalFamily first, MetalFamily second) =>
-        Math.Round(Math.Abs(GalvanicSeries.Potential(first) - GalvanicSeries.Potential(second)), 6);
+        Math.Round(Math.Abs(GalvanicSeries.AnodicIndex(first) - GalvanicSeries.AnodicIndex(second)), 6);
 
     private static double Allowed(GalvanicEnvironment environment, double? nobleOverBase) =>
         GalvanicSeries.Allowed(nobleOverBase <= SmallNobleArea && environment != GalvanicEnvironment.Controlled ? environment - 1 : environment);
 
     private static double Told(Working? w, MetalFamily first, MetalFamily second)
     {
-        double E_1 = w.Given("E_1", GalvanicSeries.Potential(first), Dimension.Potential, first.Describe(), GalvanicSeries.Source);
-        double E_2 = w.Given("E_2", GalvanicSeries.Potential(second), Dimension.Potential, second.Describe(), GalvanicSeries.Source);
+        double E_1 = w.Given("E_1", GalvanicSeries.AnodicIndex(first), Dimension.Potential, first.Describe(), GalvanicSeries.Source);
+        double E_2 = w.Given("E_2", GalvanicSeries.AnodicIndex(second), Dimension.Potential, second.Describe(), GalvanicSeries.Source);
         w.Let("delta_E", Math.Abs(E_1 - E_2), Dimension.Potential);
         return Difference(first, second);
     }

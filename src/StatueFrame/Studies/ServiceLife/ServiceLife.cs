@@ -9,7 +9,7 @@ namespace StatueFrame.Studies;
 /// through fails every check.
 /// </summary>
 /// <remarks>
-/// The checks of the family "metals" do not take part: they look at a design life of their own. Immutable and safe to share
+/// The loss of thickness and the end of the design life do not take part: they look at a life of their own. Unlike metals in contact do. Immutable and safe to share
 /// between threads.
 /// </remarks>
 [TypeFormatterSource(typeof(NotebookText))]
@@ -44,6 +44,7 @@ public sealed class ServiceLife
         var v = new Validator();
         statue.Validate(v);
         options.Validate(v.At(nameof(Options)), statue);
+        StatueSheet.Validate(v, statue, criteria, situations.AsSpan());
         v.ThrowIfAny();
         cancellation.ThrowIfCancellationRequested();
         var years = new SheetsByYear(statue, criteria, situations, options);
@@ -51,7 +52,7 @@ public sealed class ServiceLife
         CheckSheet now = years.SheetAt(instants[0]) ?? throw new InvalidOperationException("A valid statue has a sheet.");
         years.Fill(instants, cancellation, part => progress?.Report(0.5 * part));
         Dictionary<StudyKey, Check> first = StudyKey.WorstOf(now);
-        StudyKey[] keys = [.. first.Where(pair => pair.Value.Verdict != Verdict.NotChecked && pair.Value.Family != "metals").Select(pair => pair.Key)];
+        StudyKey[] keys = [.. first.Where(pair => pair.Value.Verdict != Verdict.NotChecked && pair.Value.Id is not "metals.loss").Select(pair => pair.Key)];
         (StudyKey Key, LifeInstant Before, LifeInstant After)[] turns =
         [
             .. keys.SelectMany(key => instants.Zip(instants.Skip(1)).Where(pair => years.Fails(pair.First, key) != years.Fails(pair.Second, key)).Select(pair => (key, pair.First, pair.Second))),

@@ -87,7 +87,7 @@ internal sealed class SheetsByYear
         {
             return new Look(null, [], e.Problems[0].ToString());
         }
-        CheckSheet sheet = later.Check(criteria, situations.AsSpan());
+        CheckSheet sheet = StatueSheet.Of(Analysis.StatueModel.Build(later), criteria, situations.AsSpan(), looksAhead: false);
         return new Look(sheet, StudyKey.WorstOf(sheet), null);
     }
 }

@@ -54,7 +54,9 @@ public class BlockChecksTests
     {
         BlockCut Wall(double my) => Cut(400, 0, my) with
         {
-            Section = BlockSection.Rectangle(0.5.Meters, 6.Meters), Material = concrete ? c20 : Stone, FreeHeight = 5.Meters,
+            Section = BlockSection.Rectangle(0.5.Meters, 6.Meters),
+            Material = concrete ? c20 : Stone,
+            FreeHeight = 5.Meters,
         };
         double straight = BlockChecks.Capacity(Wall(0)).Capacity!.Value, pushed = BlockChecks.Capacity(Wall(40)).Capacity!.Value;
         double stocky = BlockChecks.Capacity(Wall(40) with { FreeHeight = Length.Zero }).Capacity!.Value;
