@@ -33,7 +33,7 @@ var statue = new Statue
             Level = $"{z} m", Count = 16, Lay = 30.Degrees, Length = 0.25.Meters,
             Standoff = new Standoff
             {
-                Section = new FlatBar(40.Millimeters, 12.Millimeters), Material = StainlessSteel.Grade316L,
+                Section = new FlatBar(40.Millimeters, 14.Millimeters), Material = StainlessSteel.Grade316L,
                 TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Pinned,
             },
         }),

@@ -55,15 +55,9 @@ public sealed record WindAction : StatueAction
     public override string Title => "wind";
 
     internal LatticeRule LatticeRuleInUse =>
-        LatticeRule ?? (Profile is AsceWind ? StatueFrame.LatticeRule.Asce7 : StatueFrame.LatticeRule.En1993_3_1);
+        LatticeRule ?? Profile.LatticeRule;
 
-    internal double GustFactorInUse => GustEffectFactor ?? RigidGustFactor.Value;
-
-    internal (double Value, Source Source) RigidGustFactor => Profile switch
-    {
-        AsceWind wind => (0.85, wind.EditionSource("26.11.1, rigid structures")),
-        _ => (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically")),
-    };
+    internal double GustFactorInUse => GustEffectFactor ?? Profile.RigidGustFactor.Value;
 
     /// <summary>The coefficients along the wind, and across it to the left, of a band for a heading in radians.</summary>
     internal (double Along, double Across) CoefficientFor(SkinBand band, double heading) =>
@@ -80,7 +74,7 @@ public sealed record WindAction : StatueAction
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (GustEffectFactor is null)
-            yield return new Assumption("gust factor", Invariant($"{RigidGustFactor.Value}, a statue that is rigid for gusts"), RigidGustFactor.Source);
+            yield return new Assumption("gust factor", Invariant($"{Profile.RigidGustFactor.Value}, a statue that is rigid for gusts"), Profile.RigidGustFactor.Source);
     }
 
     /// <summary>The force coefficient that is taken for bands that give none; null when all is given.</summary>

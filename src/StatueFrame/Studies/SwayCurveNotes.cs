@@ -31,10 +31,7 @@ internal static class SwayCurveNotes
         double lowest = model.Modes(1).First.Frequency.Hertz;
         if (curve.Options.Dynamics is null && lowest < DynamicChecks.RigidFrequency)
             all.Add(Invariant($"The lowest frequency is {lowest:0.00} Hz, below 1 Hz: gusts make the statue vibrate, and the gust values here are right only with a gust factor from the dynamic method."));
-        if (curve.Wind.Profile is AsceWind { DirectionalityFactor: { } kd and < 1 })
-            all.Add(Invariant($"The gust values contain the directionality factor {kd:0.00}, which is for design: in a gust of the speed shown they may be 1/{kd:0.00} times as great."));
-        if (curve.Wind.Profile is AsceWind { TopographicFactor: > 1 })
-            all.Add("The mean speed does not contain the topographic factor, the gust speed does: read the anemometer by its gusts.");
+        all.AddRange(curve.Wind.Profile.SpeedWarnings);
         if (model.BarCount > 0 && curve.BarStressFraction > SwayCurve.DefaultBarStressFraction)
             all.Add(Invariant($"The bars' stresses are without load factors: a limit of {100 * curve.BarStressFraction:0} % of yield that is meant for factored actions is too high here."));
         if (AmplificationAtDesign(curve) is not { } amplification)

@@ -14,7 +14,7 @@ internal static class SwayCurveText
         var text = new StringBuilder();
         TextLayout.AppendWrapped(text, "", $"WIND SPEED AND SWAY: {curve.Model.Statue.Name}");
         TextLayout.AppendWrapped(text, "", $"{curve.Wind.Profile.Name}; {Direction(curve)}; with {string.Join(", ", curve.Options.Calm.Select(a => a.Factor == 1 ? a.Action.Title : a.ToString()))}");
-        TextLayout.AppendWrapped(text, "", $"Anemometer {Format(curve.Options.AnemometerHeight.Meters, Dimension.Length)} above ground. {SpeedsOf(curve.Wind.Profile)}");
+        TextLayout.AppendWrapped(text, "", $"Anemometer {Format(curve.Options.AnemometerHeight.Meters, Dimension.Length)} above ground. {curve.Wind.Profile.SpeedsInWords}");
         TextLayout.AppendWrapped(text, "", $"Design wind there: mean {Format(curve.DesignMeanSpeed.MetersPerSecond, Dimension.Speed)}, gust {Format(curve.DesignGustSpeed.MetersPerSecond, Dimension.Speed)}.");
         if (curve.Wind.HeadingCoefficients is { } table)
             TextLayout.AppendWrapped(text, "", $"Force coefficients by heading: {table.Source}");
@@ -114,13 +114,6 @@ internal static class SwayCurveText
         ? Invariant($"wind towards {heading.Degrees:0.#}°")
         : curve.HeadingCount == 1 ? Invariant($"wind towards {curve.Wind.Headings[0].Degrees:0.#}°")
         : $"each value at the worst of {curve.HeadingCount} headings";
-
-    private static string SpeedsOf(WindProfile profile) => profile switch
-    {
-        En1991Wind => "Mean speeds are over 10 minutes; gust speeds are those of the peak pressure.",
-        AsceWind => "Mean speeds are over an hour; gust speeds are over 3 seconds.",
-        _ => "Mean and gust speeds are as the wind profile has them.",
-    };
 
     private static void AppendSection(StringBuilder text, string title, IEnumerable<string[]> rows, params TextColumn[] columns)
     {

@@ -22,8 +22,17 @@ public class WeakHeronTests
         ["rivets far apart"] = ("storm", "seams.pitch", h => Skin(h, skin => skin with { SheetSeam = skin.SheetSeam! with { Pitch = 60.Millimeters } })),
         ["few thin rivets"] = ("storm", "seams.shear", h => Skin(h, skin => skin with { SheetSeam = skin.SheetSeam! with { Rivet = Rivet.Of(2.Millimeters, Copper.HalfHardR240), Pitch = 150.Millimeters, Rows = 1 } })),
 
+        ["sheet that bulges"] = ("storm", "sheet.panel-deflection", h => Skin(h, skin => skin with { Thickness = 0.6.Millimeters, Armature = skin.Armature! with { Spacing = 1.Meters, PanelLength = 1.2.Meters, DeflectionLimit = 1.0 / 200 } })),
+        ["sheet that sags"] = ("storm", "sheet.sag", h => Skin(h, skin => skin with { Thickness = 0.6.Millimeters, Armature = skin.Armature! with { Spacing = 2.9.Meters, PanelLength = 9.Meters, Edges = PanelEdges.Supported } }) with { Criteria = h.Criteria with { Skin = h.Criteria.Skin with { PanelsHeldInPlane = false, SagLimit = 1.0 / 1000 } } }),
+        ["tall panels of thin sheet"] = ("storm", "sheet.buckling", h => Skin(h, skin => skin with { Thickness = 0.3.Millimeters, Joints = null, Armature = skin.Armature! with { Spacing = 3.Meters, PanelLength = 10.Meters } })),
+        ["armature that bends"] = ("storm", "armature.deflection", h => Skin(h, skin => skin with { Armature = skin.Armature! with { Bar = new FlatBar(30.Millimeters, 4.Millimeters), DeflectionLimit = 1.0 / 300 } })),
+        ["thin sheet under thick rivets"] = ("storm", "seams.bearing", h => Skin(h, skin => skin with { Thickness = 0.3.Millimeters, SheetSeam = skin.SheetSeam! with { Pitch = 100.Millimeters, Rows = 1, EdgeDistance = 8.Millimeters, StrapThickness = 0.3.Millimeters } })),
+        ["rivets close as a zip"] = ("storm", "seams.net-section", h => Skin(h, skin => skin with { Thickness = 0.2.Millimeters, SheetSeam = skin.SheetSeam! with { Pitch = 6.5.Millimeters, StrapThickness = 0.2.Millimeters } })),
+        ["heads that pull through"] = ("storm", "seams.pull-through", h => Skin(h, skin => skin with { Thickness = 0.2.Millimeters, Armature = skin.Armature! with { Spacing = 2.9.Meters, PanelLength = 9.Meters }, SheetSeam = skin.SheetSeam! with { Pitch = 490.Millimeters, Rows = 1, HeadDiameter = 5.5.Millimeters } })),
+
         ["one ring of thin flats"] = ("storm", "bars.bending", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 13.Millimeters) })),
         ["one ring of slender flats"] = ("storm", "bars.beam-column", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 9.Millimeters) })),
+        ["one ring of flats that bow"] = ("storm", "bars.second-order", h => Ring(h, 12, bar => bar with { Section = new FlatBar(60.Millimeters, 9.Millimeters), Slide = SaddleSlide.None })),
         ["thin flats in the neck"] = ("storm", "bars.bending", h => Ring(h, 25, bar => bar with { Section = new FlatBar(60.Millimeters, 8.Millimeters) })),
         ["thin flats in the wing"] = ("storm", "bars.bending", h => Wing(h, wing => wing with { Standoffs = [.. wing.Standoffs.Select(ring => Of(ring, bar => bar with { Section = new FlatBar(60.Millimeters, 7.Millimeters) }))] })),
         ["one ring with a mean weld"] = ("storm", "bars.welds", h => Ring(h, 11, bar => bar with { TowerFixing = new WeldedFixing { Throat = 3.Millimeters } })),
@@ -51,6 +60,12 @@ public class WeakHeronTests
         ["a thin flange"] = ("storm", "tower.tube-joints", h => Neck(h, 20, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Thickness = 5.Millimeters } })),
         ["a slender wing"] = ("storm", "limbs.bending", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { Section = new Tube(0.12.Meters, 5.Millimeters), TopSection = new Tube(0.12.Meters, 5.Millimeters) }) })),
         ["weak welds in the wing"] = ("storm", "limbs.tube-joints", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { LowerJoint = new WeldedTubeJoint { Throat = 2.5.Millimeters } }) })),
+        ["a lattice wing of wire braces"] = ("storm", "limbs.compression", h => LatticeWing(h, lattice => lattice with { Braces = new AngleBar(20.Millimeters, 3.Millimeters) })),
+        ["a lattice wing of thin legs"] = ("storm", "limbs.tension", h => LatticeWing(h, lattice => lattice with { Legs = new AngleBar(20.Millimeters, 3.Millimeters) })),
+        ["a lattice wing on small bolts"] = ("storm", "limbs.connections", h => LatticeWing(h, lattice => lattice with { BraceJoint = Joint(6, 1, 40) })),
+        ["a lattice wing whose blocks tear"] = ("storm", "limbs.block", h => LatticeWing(h, lattice => lattice with { BraceJoint = Joint(16, 1, 14) })),
+        ["a lattice wing with bolts at an end"] = ("storm", "limbs.distances", h => LatticeWing(h, lattice => lattice with { BraceJoint = Joint(16, 2, 14) })),
+        ["a statue that buckles"] = ("storm", "stability.buckling", h => Neck(h, 18, tube => tube with { Section = new Tube(0.05.Meters, 4.Millimeters), TopSection = new Tube(0.05.Meters, 4.Millimeters), LowerJoint = null })),
         ["a neck that buckles"] = ("storm", "stability.second-order", h => Neck(h, 18, tube => tube with { Section = new Tube(0.12.Meters, 4.Millimeters), TopSection = new Tube(0.12.Meters, 4.Millimeters), LowerJoint = null })),
 
         ["no anchor bars"] = ("storm", "base.overturning", h => HoldDown(h, plates => plates with { Bars = [] })),
@@ -58,6 +73,8 @@ public class WeakHeronTests
         ["slack anchor bars"] = ("sway", "base.separation", h => HoldDown(h, plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { PreTension = 100.Kilonewtons })] })),
         ["short anchor bars"] = ("storm", "base.breakout", h => HoldDown(h, plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { Embedment = 0.15.Meters })] })),
         ["small heads"] = ("storm", "base.pull-out", h => HoldDown(Course(h, 0, course => course with { Material = Concrete.OfStrength(20.Megapascals) }), plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { HeadWidth = 58.Millimeters })] })),
+        ["thin anchor girders"] = ("storm", "base.girder-bending", h => HoldDown(h, plates => plates with { Girder = Girder(0.3, 20) })),
+        ["narrow anchor girders"] = ("storm", "base.girder-bearing", h => HoldDown(h, plates => plates with { Girder = Girder(0.02, 20000) })),
         ["a smooth bed"] = ("storm", "base.sliding", h => HoldDown(h, plates => plates with { Friction = 0.02, Bars = [] })),
         ["plates on edge"] = ("storm", "base.bearing", h => HoldDown(h, plates => plates with { Plates = [.. plates.Plates.Select(plate => plate with { WidthX = 0.12.Meters, WidthY = 0.12.Meters, FootX = 0.1.Meters, FootY = 0.1.Meters })], Bars = [] })),
         ["a narrow pedestal"] = ("storm", "pedestal.overturning", h => Statue(h, s => s with { Pedestal = s.Pedestal! with { Courses = [.. s.Pedestal.Courses.Select(course => course with { Section = BlockSection.Rectangle(3.45.Meters, 3.45.Meters) })] } })),
@@ -132,6 +149,16 @@ public class WeakHeronTests
     private static StatueDocument Ring(StatueDocument document, int number, Func<Standoff, Standoff> change) =>
         Statue(document, s => s with { Standoffs = [.. s.Standoffs.Select((ring, i) => i + 1 == number ? Of(ring, change) : ring)] });
 
+    private static AnchorGirder Girder(double width, double modulus) => new()
+    {
+        Length = 1.Meters,
+        BarDistance = 0.4.Meters,
+        Width = width.Meters,
+        SectionModulus = Volume.FromCubicCentimeters(modulus),
+        ShearArea = Area.FromSquareCentimeters(100),
+        Material = StructuralSteel.S355,
+    };
+
     private static BoltedFixing Bolts(double diameter, int count) => new()
     {
         Bolt = new Bolt { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 },
@@ -141,6 +168,25 @@ public class WeakHeronTests
     };
 
     private static StatueDocument Wing(StatueDocument document, Func<Limb, Limb> change) => Statue(document, s => s with { Limbs = [.. s.Limbs.Select(change)] });
+
+    /// <summary>The heron with a lattice in its wing, in place of the tube.</summary>
+    private static StatueDocument LatticeWing(StatueDocument document, Func<LatticeSegment, LatticeSegment> change)
+    {
+        LatticeSegment panel = change(new LatticeSegment { Legs = new AngleBar(60.Millimeters, 6.Millimeters), Braces = new AngleBar(40.Millimeters, 4.Millimeters), Material = StructuralSteel.S355 });
+        return Wing(document, wing => wing with
+        {
+            Tower = wing.Tower with { Levels = [.. wing.Tower.Levels.Select(level => level with { Plan = TowerPlan.Square(0.3.Meters) })], Segments = [.. wing.Tower.Segments.Select(_ => panel)] },
+        });
+    }
+
+    private static MemberConnection Joint(double bolt, int inLine, double end) => new()
+    {
+        Bolt = new Bolt { Diameter = bolt.Millimeters, Grade = BoltGrade.Class46 },
+        InLine = inLine,
+        EndDistance = end.Millimeters,
+        EdgeDistance = 20.Millimeters,
+        Pitch = 40.Millimeters,
+    };
 
     private static Tower Segments(Tower tower, Func<TowerSegment, TowerSegment> change) => tower with { Segments = [.. tower.Segments.Select(change)] };
 

@@ -48,7 +48,7 @@ public static class Asce7Combinations
         var parts = new CombinationParts(permanent, variable);
         if (parts.Variable.FirstOrDefault(a => a.Kind is not (VariableKind.Wind or VariableKind.People)) is { } other)
             throw new ArgumentException($"{other.Action.Title} ({other.Kind}) is not covered; write its situations by hand.", nameof(variable));
-        if (parts.Wind?.Profile is En1991Wind)
+        if (parts.Wind?.Profile.IsCharacteristic == true)
             throw new ArgumentException("EN 1991-1-4 gives a characteristic wind; the factor 1.0 of ASCE 7 needs a wind for strength design. Use En1990Combinations.", nameof(variable));
         bool hasLive = parts.Variable.Any(a => a.Kind == VariableKind.People), hasWind = parts.Wind is not null;
         var all = new List<Situation>();

@@ -155,7 +155,7 @@ public static class En1990Combinations
             if (!(psi.Combination is >= 0 and <= 1 && psi.Frequent is >= 0 and <= 1 && psi.QuasiPermanent is >= 0 and <= 1))
                 throw new ArgumentException($"The ψ factors of {a.Action.Title} must be from 0 to 1.", nameof(variable));
         }
-        if (parts.Wind?.Profile is AsceWind)
+        if (parts.Wind?.Profile.IsForStrength == true)
             throw new ArgumentException("The map speeds of ASCE 7 are for strength design already; γ_Q and ψ would count twice. Use Asce7Combinations.", nameof(variable));
         return parts;
     }

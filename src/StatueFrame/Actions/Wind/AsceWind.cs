@@ -56,6 +56,31 @@ public sealed record AsceWind : WindProfile
 
     internal AsceTerrain Constants => AsceTerrain.Of(Edition, Exposure);
 
+    internal override double AveragingTimeSi => 3600;
+
+    internal override string SpeedsInWords => "Mean speeds are over an hour; gust speeds are over 3 seconds.";
+
+    internal override IEnumerable<string> SpeedWarnings
+    {
+        get
+        {
+            if (DirectionalityFactor is { } kd and < 1)
+                yield return Invariant($"The gust values contain the directionality factor {kd:0.00}, which is for design: in a gust of the speed shown they may be 1/{kd:0.00} times as great.");
+            if (TopographicFactor > 1)
+                yield return "The mean speed does not contain the topographic factor, the gust speed does: read the anemometer by its gusts.";
+        }
+    }
+
+    internal override bool IsForStrength => true;
+
+    internal override LatticeRule LatticeRule => LatticeRule.Asce7;
+
+    internal override (double Value, Source Source) RigidGustFactor => (0.85, EditionSource("26.11.1, rigid structures"));
+
+    internal override (double SpeedUp, double Load) OnMean => (Math.Sqrt(TopographicFactor ?? 1), DirectionalityFactor ?? 1);
+
+    internal override Source SpectrumSource => Source.Asce7_22("26.11 (26.11-13), shape");
+
     private protected override double DefaultDensity => 1.226 * ElevationFactor;
 
     private double DirectionalityInUse => DirectionalityFactor ?? 1;

@@ -50,6 +50,12 @@ public sealed record En1991Wind : WindProfile
     /// <inheritdoc/>
     public override IReadOnlyList<Assumption> Assumptions => [.. Defaults()];
 
+    internal override string SpeedsInWords => "Mean speeds are over 10 minutes; gust speeds are those of the peak pressure.";
+
+    internal override bool IsCharacteristic => true;
+
+    internal override Assumption? StructuralFactorAssumption => null;
+
     private protected override double DefaultDensity => 1.25;
 
     private double BasicVelocitySi => (DirectionFactor ?? 1) * (SeasonFactor ?? 1) * FundamentalVelocity.MetersPerSecond;

@@ -24,6 +24,26 @@ internal sealed record MeanPressureWind(WindProfile Of) : WindProfile
 
     internal override double TurbulenceLengthScaleSi(double z) => Of.TurbulenceLengthScaleSi(z);
 
+    internal override double AveragingTimeSi => Of.AveragingTimeSi;
+
+    internal override string SpeedsInWords => Of.SpeedsInWords;
+
+    internal override IEnumerable<string> SpeedWarnings => Of.SpeedWarnings;
+
+    internal override bool IsForStrength => Of.IsForStrength;
+
+    internal override bool IsCharacteristic => Of.IsCharacteristic;
+
+    internal override LatticeRule LatticeRule => Of.LatticeRule;
+
+    internal override (double Value, Source Source) RigidGustFactor => Of.RigidGustFactor;
+
+    internal override (double SpeedUp, double Load) OnMean => Of.OnMean;
+
+    internal override Source SpectrumSource => Of.SpectrumSource;
+
+    internal override Assumption? StructuralFactorAssumption => Of.StructuralFactorAssumption;
+
     internal override WindProfile AtSpeed(double factor) => new MeanPressureWind(Of.AtSpeed(factor));
 
     internal override IEnumerable<string> RangeWarnings(double greatestHeight) => Of.RangeWarnings(greatestHeight);

@@ -76,6 +76,38 @@ public abstract record WindProfile
     /// <summary>Gusts per standard deviation, g: the peak pressure is (1 + 2 g I) times the mean one.</summary>
     internal virtual double GustPeakFactor => 3.5;
 
+    /// <summary>Over which time the mean speed is taken, s.</summary>
+    internal virtual double AveragingTimeSi => 600;
+
+    /// <summary>What speeds mean, for whoever reads an anemometer.</summary>
+    internal virtual string SpeedsInWords => "Mean and gust speeds are as the wind profile has them.";
+
+    /// <summary>What must be known of this wind when its speeds are read backwards from what they do, one sentence each.</summary>
+    internal virtual IEnumerable<string> SpeedWarnings => [];
+
+    /// <summary>Whether its speeds are those of a design for strength, so that no load factor comes on top.</summary>
+    internal virtual bool IsForStrength => false;
+
+    /// <summary>Whether its speeds are characteristic, so that load factors must come on top.</summary>
+    internal virtual bool IsCharacteristic => false;
+
+    /// <summary>The rule for lattices in the open that goes with it.</summary>
+    internal virtual LatticeRule LatticeRule => LatticeRule.En1993_3_1;
+
+    /// <summary>The gust factor of a rigid structure.</summary>
+    internal virtual (double Value, Source Source) RigidGustFactor =>
+        (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically"));
+
+    /// <summary>What the mean speed does not contain, and by what a mean load is multiplied besides.</summary>
+    internal virtual (double SpeedUp, double Load) OnMean => (1, 1);
+
+    /// <summary>The spectrum of its gusts comes from here.</summary>
+    internal virtual Source SpectrumSource => Source.En1991_1_4("B.1 (B.2)");
+
+    /// <summary>Why the structural factor of EN 1991-1-4 is only borrowed; null when it is of that standard.</summary>
+    internal virtual Assumption? StructuralFactorAssumption =>
+        new("structural factor for a wind that is not of EN 1991-1-4", "its annexes, with the mean speed, turbulence and peak factor of the given wind", Source.Assumed("gusts"));
+
     internal double Rho => AirDensity?.KilogramsPerCubicMeter ?? DefaultDensity;
 
     private protected abstract double DefaultDensity { get; }

@@ -13,9 +13,7 @@ internal sealed class BandWind
         Direction = new Vector3D(Math.Cos(heading.Radians), Math.Sin(heading.Radians), 0);
         Across = new Vector3D(-Direction.Y, Direction.X, 0);
         Bands = new Band[model.BandCount];
-        (double speedUp, double load) = wind.Profile is AsceWind asce
-            ? (Math.Sqrt(asce.TopographicFactor ?? 1), asce.DirectionalityFactor ?? 1)
-            : (1, 1);
+        (double speedUp, double load) = wind.Profile.OnMean;
         for (int i = 0; i < Bands.Length; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);

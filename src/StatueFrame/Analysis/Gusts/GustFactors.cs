@@ -33,8 +33,8 @@ public static class GustFactors
         var mode = new AlongWindMode(model, modes, bands);
         double zs = mode.BaseHeight + 0.6 * mode.Height, cf = bands.Coefficient;
         double air = cf * wind.Profile.Rho * mode.Width * wind.Profile.MeanSpeedSi(zs) / (2 * mode.Frequency * mode.EquivalentMass);
-        if (wind.Profile is not En1991Wind)
-            assumptions.Add(new Assumption("structural factor for a wind that is not of EN 1991-1-4", "its annexes, with the mean speed, turbulence and peak factor of the given wind", Source.Assumed("gusts")));
+        if (wind.Profile.StructuralFactorAssumption is { } borrowed)
+            assumptions.Add(borrowed);
         if (mode.BaseHeight > 0)
             assumptions.Add(new Assumption("reference height of the structural factor", "pedestal and 0.6 of the statue's height", Source.Assumed("gusts")));
         AddModeAssumption(assumptions, mode);

@@ -41,7 +41,7 @@ public sealed class GustResponse
                 modalForces[i * bands + a] = wind.Bands[a].MeanForce * modes.MotionAlong(i)[a];
         }
         GustSpectrum spectrum = options.Spectrum ?? DefaultSpectrum(action.Profile);
-        double duration = options.Duration?.Seconds ?? DefaultDuration(action.Profile);
+        double duration = options.Duration?.Seconds ?? action.Profile.AveragingTimeSi;
         var field = new GustField(wind, spectrum, options, modes.Omega[^1] / (2 * Math.PI));
         covariance = new GustCovariance(field, wind.Bands, modalForces, modes.Omega, ratios, duration);
 
@@ -136,20 +136,18 @@ public sealed class GustResponse
         return MovementOf(name, place, place.Center);
     }
 
-    internal static GustSpectrum DefaultSpectrum(WindProfile profile) => profile is AsceWind ? GustSpectrum.Kaimal : GustSpectrum.En1991;
-
-    internal static double DefaultDuration(WindProfile profile) => profile is AsceWind ? 3600 : 600;
+    internal static GustSpectrum DefaultSpectrum(WindProfile profile) => profile.AveragingTimeSi > 600 ? GustSpectrum.Kaimal : GustSpectrum.En1991;
 
     private static IEnumerable<Assumption> AssumptionsOf(StatueModel model, WindAction wind, GustOptions options)
     {
         if (wind.CoefficientAssumption(model.AllBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (options.Spectrum is null)
-            yield return new Assumption("spectrum of gusts", $"{DefaultSpectrum(wind.Profile)}", wind.Profile is AsceWind ? Source.Asce7_22("26.11 (26.11-13), shape") : Source.En1991_1_4("B.1 (B.2)"));
+            yield return new Assumption("spectrum of gusts", $"{DefaultSpectrum(wind.Profile)}", wind.Profile.SpectrumSource);
         if (options.DecayAcross == new GustOptions().DecayAcross && options.DecayVertical == new GustOptions().DecayVertical)
             yield return new Assumption("decay constants of the coherence of gusts", "11.5 across and 11.5 over the height", Source.En1991_1_4("C.2 (C.3)"));
         if (options.Duration is null)
-            yield return new Assumption("time of the peak response", $"{DefaultDuration(wind.Profile)} s, that of the profile's mean speed", Source.Assumed("gusts"));
+            yield return new Assumption("time of the peak response", $"{wind.Profile.AveragingTimeSi} s, that of the profile's mean speed", Source.Assumed("gusts"));
         if (model.HasTensionOnly)
             yield return new Assumption("tension-only braces in gusts", "one diagonal of each pair acts, half from each", Source.Assumed("gusts"));
     }

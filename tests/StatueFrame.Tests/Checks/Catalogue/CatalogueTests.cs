@@ -1,0 +1,51 @@
+using StatueFrame.Checks;
+using Entries = StatueFrame.Checks.Catalogue;
+
+namespace StatueFrame.Tests.Checks.Catalogue;
+
+/// <summary>What the catalogue says is what sheets, tests and documents say.</summary>
+public class CatalogueTests
+{
+    /// <summary>Checks that scripts ask for by themselves.</summary>
+    private static readonly string[] byScripts = ["comfort.rhythm", "comfort.storm-sway", "robustness.stands", "bars.plastic"];
+
+    private static readonly StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+
+    [Fact]
+    public void Every_line_of_a_sheet_is_of_an_entry() =>
+        Assert.All((heron with { Criteria = heron.Criteria with { DesignLife = null } }).Check().Checks, check => Assert.NotNull(Entries.Find(check.Id)));
+
+    [Fact]
+    public void Every_link_of_the_load_path_is_held_by_entries() =>
+        Assert.All(heron.Statue.Check(new Criteria(), heron.Situations[0]).LoadPath.SelectMany(link => link.Ids), id => Assert.NotNull(Entries.Find(id)));
+
+    [Fact]
+    public void Some_test_names_every_entry()
+    {
+        string tests = string.Concat(Directory.EnumerateFiles(Path.Combine(Repository.Root, "tests", "StatueFrame.Tests"), "*.cs", SearchOption.AllDirectories)
+            .Where(file => !file.EndsWith("CatalogueTests.cs", StringComparison.Ordinal) && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText));
+        // What stands for parts that are not described has no demand: it cannot fail. Ranges of methods are told.
+        Assert.All(Entries.Entries.Where(entry => entry.Demand.Length > 0 && entry.Nature != Nature.Range).Select(entry => entry.Id).Except(byScripts), id => Assert.Contains($"\"{id}\"", tests));
+    }
+
+    /// <summary>The table of <c>docs/theory/checks.md</c> is written from the catalogue; <c>STATUEFRAME_UPDATE=1 dotnet test</c> writes it anew.</summary>
+    [Fact]
+    public void The_page_is_written_from_the_catalogue()
+    {
+        const string Begin = "<!-- begin catalogue -->", End = "<!-- end catalogue -->";
+        string page = Path.Combine(Repository.Root, "docs", "theory", "checks.md"), text = File.ReadAllText(page).ReplaceLineEndings("\n");
+        int from = text.IndexOf(Begin, StringComparison.Ordinal), to = text.IndexOf(End, StringComparison.Ordinal);
+        Assert.True(from >= 0 && to > from, "The page lacks its markers.");
+        string updated = text[..from] + Begin + "\n" + Table() + text[to..];
+        if (Environment.GetEnvironmentVariable("STATUEFRAME_UPDATE") == "1")
+            File.WriteAllText(page, updated);
+        else
+            Assert.Equal(updated, text);
+    }
+
+    private static string Table() =>
+        "| id | check | asks | looks at | demand | against | not checked when |\n|---|---|---|---|---|---|---|\n"
+        + string.Concat(Entries.Entries.Select(e => $"| `{e.Id}` | {e.Title} | {e.Nature.ToString().ToLowerInvariant()} | {e.Parts} | {Cell(e.Demand)} | {Cell(e.Capacity)} | {e.Needs} |\n"));
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
+}
