@@ -54,6 +54,7 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         Section("results", "Results", () => WriteResults(line => situations.Contains(line.Group)));
         var checks = new PackageChecks(package, html);
         Section("checks", "Checks", checks.WriteSummary);
+        Section("load-path", "Load path", WriteLoadPath);
         Section("not-checked", "What was not checked", WriteNotChecked);
         Section("warnings", "Warnings", WriteWarnings);
         Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation));
@@ -137,6 +138,24 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
                 }
                 html.Line();
             }
+        }
+    }
+
+    private void WriteLoadPath()
+    {
+        html.Element("p", "The links by which a force travels from the sheet metal to the ground. One that no check holds is open: it needs a check of its own before this statue is said to stand.");
+        using var table = html.Element("table");
+        Heads("state", "link", "what of it", "utilization", "held by, or why not");
+        using var body = html.Element("tbody");
+        foreach (PathLink link in sheet.LoadPath)
+        {
+            using (html.Element("tr"))
+            {
+                html.Element("td", link.State switch { LinkState.Fails => "FAILS", LinkState.Open => "OPEN", _ => "holds" }).Element("td", link.Link).Element("td", link.What);
+                html.Element("td", link.WorstText, ("class", "number"));
+                html.Element("td", link.State == LinkState.Open ? link.Reason : string.Join(", ", link.Ids));
+            }
+            html.Line();
         }
     }
 

@@ -26,6 +26,8 @@ internal sealed class CheckSheetHtml
         AppendTable(html, "Other checks that fail", others[..Math.Min(others.Length, MostFailures)]);
         if (others.Length > MostFailures)
             html.Append($"<p>and {others.Length - MostFailures} more that fail, on the whole sheet below</p>");
+        if (sheet.OpenLinks.Any())
+            html.Append("<p><b>Links that carry load unchecked</b></p><ul>").AppendJoin("", sheet.OpenLinks.Select(link => $"<li>{Text(link.ToString())}</li>")).Append("</ul>");
         foreach (string warning in sheet.Warnings)
             html.Append($"<p>Warning: {Text(warning)}</p>");
         html.Append($"<details><summary>the whole sheet: results, {sheet.Assumptions.Count} assumptions, {sheet.NotChecked.Count()} not checked</summary>");

@@ -53,7 +53,7 @@ internal static class CheckSheetText
         AppendSection(text, "Load path, from the sheet to the ground", order.SelectMany(state => sheet.LoadPath.Where(link => link.State == state)).Select(link => new[]
         {
             link.State switch { LinkState.Fails => "FAILS", LinkState.Open => "OPEN", _ => "holds" }, link.Link, link.What,
-            link.Worst is { } worst ? CheckNumber.Utilization(worst) : "", link.Reason,
+            link.WorstText, link.Reason,
         }), new(6), new(13), new(40), new(5, Right: true), new(0));
     }
 

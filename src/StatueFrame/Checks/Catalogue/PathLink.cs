@@ -10,11 +10,14 @@ namespace StatueFrame.Checks;
 /// <param name="Reason">Why it is open; empty when it is not.</param>
 public sealed record PathLink(string Link, string What, LinkState State, ValueList<string> Ids, double? Worst, string Reason)
 {
+    /// <summary>The greatest utilization as printed, as in "0.72"; empty when none was done.</summary>
+    public string WorstText => Worst is { } worst ? CheckNumber.Utilization(worst) : "";
+
     /// <summary>The link on one line.</summary>
     public override string ToString() => State switch
     {
         LinkState.Open => $"{Link}, {What}: OPEN: {Reason}",
-        LinkState.Fails => $"{Link}, {What}: FAILS, {CheckNumber.Utilization(Worst ?? 0)}",
-        _ => $"{Link}, {What}: holds, {CheckNumber.Utilization(Worst ?? 0)}",
+        LinkState.Fails => $"{Link}, {What}: FAILS, {WorstText}",
+        _ => $"{Link}, {What}: holds, {WorstText}",
     };
 }

@@ -61,7 +61,7 @@ public class ServiceLifeTests
         Statue bare = HeronMetals.Statue with { Corrosion = new Corrosion { Air = Atmosphere.Of(Corrosivity.CX) } };
         ServiceLife life = ServiceLife.Of(bare, criteria, [storm], options with { Span = 200.Years365, Steps = 2 });
         Assert.Contains("worn through", life.WornThrough);
-        Assert.All(study.Value.Lives, l => Assert.NotNull(l.FirstFail));
+        Assert.All(life.Lives, l => Assert.NotNull(l.FirstFail));
         Assert.Contains("worn through", life.ToText());
     }
 
