@@ -102,18 +102,18 @@ var skin = new Skin
 // The standoffs: stainless flats, laid obliquely so that they flex when the skin grows with heat.
 var flat = new Standoff
 {
-    Section = new FlatBar(60.Millimeters, 23.Millimeters),
+    Section = new FlatBar(90.Millimeters, 22.Millimeters),
     Material = StainlessSteel.Duplex2205,
     TowerFixity = EndFixity.Rigid,
     SkinFixity = EndFixity.Rigid,
-    TowerFixing = new WeldedFixing { Throat = 7.Millimeters },
-    SkinFixing = new WeldedFixing { Throat = 7.Millimeters },
+    TowerFixing = new WeldedFixing { Throat = 10.Millimeters },
+    SkinFixing = new WeldedFixing { Throat = 10.Millimeters },
     Clearance = 120.Millimeters,
     Slide = SaddleSlide.AlongBar,
     Saddle = new Saddle { Clamp = 10.Kilonewtons, Friction = 0.2, LeastFriction = 0.15, Travel = 20.Millimeters },
     FatigueDetail = DetailCategory.FilletToe,
 };
-var neckFlat = flat with { Section = new FlatBar(60.Millimeters, 21.Millimeters) };
+var neckFlat = flat with { Section = new FlatBar(90.Millimeters, 20.Millimeters) };
 
 EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat };
 EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat };

@@ -27,7 +27,7 @@ StockResult result = StockSearch.Of(
         StockInput.Of("legs", legs, (s, leg) => s with { Tower = s.Tower with { Segments = [.. s.Tower.Segments.Select(g => g is LatticeSegment l ? l with { Legs = leg } : g)] } }, strengthens: true),
         StockInput.Of("body bars, mm thick", flats, (s, t) => s with
         {
-            Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select(r => r.Level.StartsWith('L') ? r with { Standoff = r.Standoff with { Section = new FlatBar(60.Millimeters, t.Millimeters) } } : r)],
+            Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select(r => r.Level.StartsWith('L') ? r with { Standoff = r.Standoff with { Section = new FlatBar(90.Millimeters, t.Millimeters) } } : r)],
         }),
     ],
     criteria, [storm],

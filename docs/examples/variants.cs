@@ -36,7 +36,7 @@ Console.WriteLine(study.ToCsv().Split("\r\n")[0]);
 
 static Statue BodyBars(Statue statue, double t) => statue with
 {
-    Standoffs = [.. statue.Standoffs.Cast<EvenRing>().Select(ring => ring.Level.StartsWith('L') ? ring with { Standoff = ring.Standoff with { Section = new FlatBar(60.Millimeters, t.Millimeters) } } : ring)],
+    Standoffs = [.. statue.Standoffs.Cast<EvenRing>().Select(ring => ring.Level.StartsWith('L') ? ring with { Standoff = ring.Standoff with { Section = new FlatBar(90.Millimeters, t.Millimeters) } } : ring)],
 };
 
 static WindAction Wind(double heading) => new()

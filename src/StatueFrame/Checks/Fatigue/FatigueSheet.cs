@@ -75,6 +75,18 @@ internal sealed class FatigueSheet
 
     private static DetailCategory? DetailOf(BarModel bar) => bar.Bar.Place.Standoff.FatigueDetail;
 
+    /// <summary>What is looked at of every bar: the detail given, and both ways in which a welded end cracks, from the toe and from the root.</summary>
+    private static readonly Func<BarModel, DetailCategory?>[] details =
+        [DetailOf, bar => OfWelds(bar, DetailCategory.FilletToe), bar => OfWelds(bar, DetailCategory.FilletRoot)];
+
+    /// <summary>A detail of welds, of bars that have welds and another detail; of a metal that the standard covers.</summary>
+    private static DetailCategory? OfWelds(BarModel bar, DetailCategory detail)
+    {
+        Standoff standoff = bar.Bar.Place.Standoff;
+        return standoff.FatigueDetail is { } given && given != detail && (standoff.TowerFixing is WeldedFixing || standoff.SkinFixing is WeldedFixing)
+            && BarDesign.KindOf(standoff.Material) != MetalKind.Other ? detail : null;
+    }
+
     private static void NotChecked(SheetWriter lists, string where, string reason) =>
         lists.Checks.Add(Check.NotChecked(new CheckSubject("bars.fatigue", "fatigue of a standoff", where), reason, page));
 
@@ -108,19 +120,22 @@ internal sealed class FatigueSheet
         {
             if (Array.Exists(ring.Bars, bar => DetailOf(bar) is null))
                 undescribed.Add(ring.BandName);
-            if (Worst(ring, band) is not { } worst)
-                continue;
-            BarModel bar = ring.Bars[worst.Bar];
-            DetailCategory detail = DetailOf(bar)!;
-            string where = bar.Where;
-            ValueList<StressBlock> blocks = Blocks(worst.Ranges);
-            int firstCheck = lists.Checks.Count;
-            lists.Checks.Add(FatigueChecks.Miner(blocks, years, detail, gammaMf, where, situation));
-            lists.Checks.Add(FatigueChecks.RangeLimit(blocks, bar.Bar.Place.Standoff.Material, detail, where, situation));
-            lists.Assume(BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.StainlessSteel && detail.IsOfSteel ? [.. assumptions, stainless] : assumptions, firstCheck);
-            double lasts = years / (lists.Checks[firstCheck].Demand ?? 0);
-            if (Extremes.Exceeds(-lasts, -shortest) || (double.IsPositiveInfinity(shortest) && double.IsFinite(lasts)))
-                (shortest, at) = (lasts, where);
+            foreach (Func<BarModel, DetailCategory?> detailOf in details)
+            {
+                if (Worst(ring, band, detailOf) is not { } worst)
+                    continue;
+                BarModel bar = ring.Bars[worst.Bar];
+                DetailCategory detail = detailOf(bar)!;
+                string where = detail == DetailOf(bar) ? bar.Where : $"{bar.Where}, {(detail.On == FatigueSection.Throat ? "root" : "toe")} of its welds";
+                ValueList<StressBlock> blocks = Blocks(worst.Ranges);
+                int firstCheck = lists.Checks.Count;
+                lists.Checks.Add(FatigueChecks.Miner(blocks, years, detail, gammaMf, where, situation));
+                lists.Checks.Add(FatigueChecks.RangeLimit(blocks, bar.Bar.Place.Standoff.Material, detail, where, situation));
+                lists.Assume(BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.StainlessSteel && detail.IsOfSteel ? [.. assumptions, stainless] : assumptions, firstCheck);
+                double lasts = years / (lists.Checks[firstCheck].Demand ?? 0);
+                if (Extremes.Exceeds(-lasts, -shortest) || (double.IsPositiveInfinity(shortest) && double.IsFinite(lasts)))
+                    (shortest, at) = (lasts, where);
+            }
         }
         if (undescribed.Count > 0)
             NotChecked(lists, undescribed.Count == 1 ? undescribed[0] : Invariant($"{undescribed[0]} and {undescribed.Count - 1} more"), $"the detail is not described (Standoff.{nameof(Standoff.FatigueDetail)})");
@@ -146,13 +161,13 @@ internal sealed class FatigueSheet
     }
 
     /// <summary>The bar of a ring with the greatest damage; of those not damaged the one with the greatest gusts.</summary>
-    private (int Bar, Ranges Ranges)? Worst(RingElement ring, int band)
+    private (int Bar, Ranges Ranges)? Worst(RingElement ring, int band, Func<BarModel, DetailCategory?> detailOf)
     {
         var candidates = new List<(int Bar, Ranges Ranges)>();
         for (int i = 0; i < ring.Bars.Length; i++)
         {
             BarModel bar = ring.Bars[i];
-            if (DetailOf(bar) is not { } detail)
+            if (detailOf(bar) is not { } detail)
                 continue;
             string where = bar.Where;
             if (BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.Other && detail.IsOfSteel)
@@ -165,14 +180,14 @@ internal sealed class FatigueSheet
                 NotChecked(lists, where, "the welds of the detail are not described");
                 continue;
             }
-            if (candidates.Exists(c => DetailOf(ring.Bars[c.Bar]) == detail && ranges.IsCoveredBy(c.Ranges)))
+            if (candidates.Exists(c => detailOf(ring.Bars[c.Bar]) == detail && ranges.IsCoveredBy(c.Ranges)))
                 continue;
-            candidates.RemoveAll(c => DetailOf(ring.Bars[c.Bar]) == detail && c.Ranges.IsCoveredBy(ranges));
+            candidates.RemoveAll(c => detailOf(ring.Bars[c.Bar]) == detail && c.Ranges.IsCoveredBy(ranges));
             candidates.Add((i, ranges));
         }
         if (candidates.Count <= 1)
             return candidates.Count == 0 ? null : candidates[0];
-        double[] damages = [.. candidates.Select(c => FatigueChecks.Damage(Blocks(c.Ranges), DetailOf(ring.Bars[c.Bar])!, gammaMf))];
+        double[] damages = [.. candidates.Select(c => FatigueChecks.Damage(Blocks(c.Ranges), detailOf(ring.Bars[c.Bar])!, gammaMf))];
         bool anyHarm = Array.Exists(damages, D => D > 0);
         return candidates[Enumerable.Range(0, damages.Length).ToArray().FirstGreatest(i => anyHarm ? damages[i] : candidates[i].Ranges.Gust)];
     }

@@ -109,7 +109,8 @@ public sealed class VariantPlan : StudyPlan<VariantStudy>
 
     private static string VerdictOf(CheckSheet sheet) => sheet switch
     {
-        { Passed: false } => "FAIL",
+        { Holds: false } => "FAIL",
+        { Passed: false } => "open",
         { Complete: false } => "pass, incomplete",
         { RestsOnAssumedInputs: true } => "pass, assumed",
         _ => "pass",

@@ -23,7 +23,7 @@ public sealed record VariantRow
     /// <summary>Why there is no sheet; empty when there is one.</summary>
     public string Error { get; init; } = "";
 
-    /// <summary>The verdict in words: "pass", "pass, assumed", "pass, incomplete", "FAIL" or "no result".</summary>
+    /// <summary>The verdict in words: "FAIL", "open" when nothing fails but a link that carries load is unchecked, "pass, incomplete", "pass, assumed", "pass" or "no result".</summary>
     public required string VerdictText { get; init; }
 
     /// <summary>True when it was worked out and nothing fails. What was not checked is on the sheet.</summary>
