@@ -77,7 +77,7 @@ public class NoTensionTests
     {
         (double ex, double ey) = Place(c.Section, c.Use, c.Angle);
         NoTensionStress stress = Stress(c.Section, 1, ex, ey);
-        (double N, double X, double Y) = Fibers.Sum(c.Section, 300, (x, y) => stress.At(x.Meters, y.Meters).Pascals);
+        (double N, double X, double Y) = Fibers.Sum(c.Section, 600, (x, y) => stress.At(x.Meters, y.Meters).Pascals);
         (double wx, double wy) = c.Section.Widths;
         Assert.Equal(1, N, 0.02 / (1 - c.Use));
         Assert.Equal(ex, X / N, 0.01 * wx);
