@@ -50,6 +50,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     {
         foreach (Assumption ice in response.Situation.Ice?.Assumptions() ?? [])
             yield return ice;
+        foreach (Assumption heat in HeatSheet.Assumptions(model, response))
+            yield return heat;
         if (demands.Shock is { } shock)
         {
             foreach (Assumption assumption in ShockSheet.DampingOf(criteria).Assumptions.Concat(shock.Assumptions))

@@ -161,11 +161,22 @@ internal sealed class StatueSheet
         {
             Statue corroded = model.Statue.Corroded(UnitsNet.Duration.FromYears365(years)) with { Corrosion = null };
             CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations, looksAhead: false);
-            Check? worst = then.Checks.Where(check => check.Utilization is not null && Catalogue.NatureOf(check.Id) == Nature.Strength).MinBy(check => check, CheckOrder.WorstFirst);
-            if (worst is null)
-                return;
-            CheckSubject subject = entry.Subject(Invariant($"after {years:0.#} years: {worst.Id}, {worst.Where}").TrimEnd(',', ' '), worst.Situation);
-            lists.Checks.Add(Check.Of(subject, Dimension.Number, worst.Source, w => (w.Given("u", worst.Utilization!.Value, Dimension.Number, "utilization of the corroded statue's worst check"), 1)));
+            Check[] strength = [.. then.Checks.Where(check => check.Family != "metals" && Catalogue.NatureOf(check.Id) == Nature.Strength)];
+            if (strength.Where(check => check.Utilization is not null).MinBy(check => check, CheckOrder.WorstFirst) is { } worst)
+            {
+                CheckSubject subject = entry.Subject(At(worst), worst.Situation);
+                lists.Checks.Add(Check.Of(subject, Dimension.Number, worst.Source, w => (w.Given("u", worst.Utilization!.Value, Dimension.Number, "utilization of the corroded statue's worst check"), 1))
+                    .Assuming([.. worst.AssumedInputs, MetalSheet.EvenLoss.Short]));
+                lists.Assumptions.AddRange([.. then.Assumptions.Where(assumption => worst.AssumedInputs.Contains(assumption.Short)), MetalSheet.EvenLoss]);
+            }
+            // What can be looked at now and not then, as a section that has grown too thin for its rules, must not go without a word.
+            HashSet<(string, string, string)> open = [.. lists.Checks.Where(check => check.Verdict == Verdict.NotChecked).Select(Key)];
+            if (Array.Find(strength, check => check.Verdict == Verdict.NotChecked && !open.Contains(Key(check))) is { } notDone)
+                lists.Checks.Add(entry.NotChecked(notDone.Reason, At(notDone), notDone.Situation));
+
+            string At(Check check) => Invariant($"after {years:0.#} years: {check.Id}, {check.Where}").TrimEnd(',', ' ');
+
+            static (string, string, string) Key(Check check) => (check.Id, check.Situation, check.Reason);
         }
         catch (InvalidStatueException e)
         {

@@ -83,6 +83,24 @@ public class WindSheetTests
         Assert.Equal(Verdict.NotChecked, Of(unheld, "bars.local").First(check => check.Utilization is null).Verdict);
     }
 
+    /// <summary>Suction on its strip lifts the skin off a saddle that slides along a radial bar: F = s·A, however little wind the body catches as a whole.</summary>
+    [Fact]
+    public void A_saddle_that_slides_holds_the_local_suction()
+    {
+        Statue drum = Drum();
+        Statue sliding = drum with
+        {
+            Standoffs = [.. drum.Standoffs.Cast<EvenRing>().Select(ring => ring with
+            {
+                Lay = 0.Degrees,
+                Standoff = ring.Standoff with { Slide = SaddleSlide.AlongBar, Saddle = new Saddle { Clamp = 20.Kilonewtons, Friction = 0.3, LeastFriction = 0.2 } },
+            })],
+        };
+        CheckSheet sheet = sliding.Check(new Criteria(), storm with { Actions = [new SelfWeight(), 1.5 * (wind with { ForceCoefficient = 0.2 })] });
+        double suction = sheet.Results.Single(r => r.Name == "greatest local suction on the skin").Value, area = Math.PI * Diameter * 4 / 12;
+        Assert.Equal(suction * area, Of(sheet, "bars.saddle-hold").Max(c => c.Demand)!.Value, 2e-3 * suction * area);
+    }
+
     [Fact]
     public void Platforms_are_judged_by_the_wind_that_their_criterion_names()
     {

@@ -70,21 +70,25 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             ends.Look(load);
+            LookAtSaddle(bar, skin, acting, load);
+        });
+        VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
+        {
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), when);
+            alone.Look(load);
+            ends.Look(load);
+            LookAtSaddle(bar, skin, acting, load);
+        });
+        Write(ring, bars, worst, alone, ends, saddles, slides);
+
+        void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)
+        {
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
             if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
                 saddles.Look(new(bars[bar.Index], (force - force.Dot(outward) * outward).Length, load.When));
             else if (bar.Bar.Place.Slide != Vector3D.Zero && skin != SkinAssumption.RigidRing && bar.Standoff.Saddle is not { HasStop: true })
                 slides.Look(new(bars[bar.Index], PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force), load.When));
-        });
-        if (local is not null)
-        {
-            foreach (BarLoad load in LocalLoads(ring, band, bars, drags))
-            {
-                alone.Look(load);
-                ends.Look(load);
-            }
         }
-        Write(ring, bars, worst, alone, ends, saddles, slides);
     }
 
     /// <summary>
@@ -159,22 +163,22 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     }
 
     /// <summary>Every bar alone under the local pressure and the local suction on its strip, with its weight and the heat.</summary>
-    private List<BarLoad> LocalLoads(RingElement ring, int band, CheckedBar[] bars, BarEnds[] drags)
+    private void VisitLocal(RingElement ring, int band, BarVisitor visit)
     {
-        var loads = new List<BarLoad>();
+        if (local is null)
+            return;
         Span<double> forces = stackalloc double[FrameElement.Size];
         LoadCase rest = demands.Response.Cases[0];
         foreach (BarModel bar in ring.Bars)
         {
-            foreach ((double pressure, string what) in (ReadOnlySpan<(double, string)>)[(-local!.Inward(band), "local pressure"), (local.Suction(band), "local suction")])
+            foreach ((double pressure, string what) in (ReadOnlySpan<(double, string)>)[(-local.Inward(band), "local pressure"), (local.Suction(band), "local suction")])
             {
-                if (!rest.LocalForcesOf(ring, bar, band, pressure, forces))
-                    Miss(BarChecks.LocalEntry, Swings, ring);
+                if (rest.LocalForcesOf(ring, bar, band, pressure, forces))
+                    visit(bar, SkinAssumption.LimpSkin, BarEnds.Of(forces), what);
                 else
-                    loads.Add(BarLoad.Of(bars[bar.Index], SkinAssumption.LimpSkin, Dragged(BarEnds.Of(forces), drags[bar.Index], bars[bar.Index]), what));
+                    Miss(BarChecks.LocalEntry, Swings, ring);
             }
         }
-        return loads;
     }
 
     /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way: on a rigid ring its skin end does not turn.</summary>

@@ -52,7 +52,6 @@ internal sealed class HeatSheet
 
     private void Add()
     {
-        int firstCheck = lists.Checks.Count;
         if (response.WorstBar is { } worst)
             lists.Results.Add(new ResultLine(situation, "greatest bar stress by heat alone", worst.Stress.Pascals, Dimension.Stress, worst.Where));
         AddBars();
@@ -61,11 +60,13 @@ internal sealed class HeatSheet
             AddRestraint(body);
         foreach (BodyModel body in model.Bodies.Where(b => b.Skin?.SheetSeam is { HeatRestraint: > 0 }))
             AddSeams(body, body.Skin!, body.Skin!.SheetSeam!);
-        lists.Assume(Assumptions(), firstCheck);
     }
 
-    private IEnumerable<Assumption> Assumptions()
+    /// <summary>What is taken where heat acts, by every check of a situation that has it.</summary>
+    public static IEnumerable<Assumption> Assumptions(StatueModel model, Response response)
     {
+        if (response.Heat is not { } heat || model.BarCount == 0)
+            yield break;
         yield return thinRing;
         yield return barChange;
         if (heat.Fields.Any(f => f.Body.Skin!.Joints is null && !f.Body.HasSeams && f.Body.Bands.Length > 1))

@@ -13,14 +13,6 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
             lists.Warnings.AddRange(air.Air?.RangeWarnings() ?? []);
     }
 
-    /// <summary>The checks of metals that a statue needs and its sheet may not hold.</summary>
-    public static IEnumerable<(string Id, string Title, string Reason)> NotChecked(Statue statue)
-    {
-        if (statue.Corrosion is null)
-            yield return ("metals.galvanic", "unlike metals in contact", "the air and the contacts are not described (Statue.Corrosion)");
-        yield return ("metals.loss", "loss of thickness in the design life", statue.Corrosion is null ? "the air is not described (Statue.Corrosion)" : "no design life was given (Criteria.Durability)");
-    }
-
     private void AddContacts()
     {
         foreach (FoundContact contact in FoundContact.Of(statue))
@@ -48,6 +40,9 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
             yield return InsideAsOutside;
     }
 
+    /// <summary>How every loss of thickness is taken.</summary>
+    public static readonly Assumption EvenLoss = new("corrosion", "even over each face", Source.Assumed("metals"));
+
     private static readonly Assumption InsideAsOutside = new("air inside the skin", "as outside", Source.Assumed("metals"));
 
     private void AddLoss(DurabilityLimit durability)
@@ -58,7 +53,7 @@ internal sealed class MetalSheet(Statue statue, Corrosion corrosion, Criteria cr
         AddBody(Corrosion.Trunk, statue.Tower, statue.Skin, statue.Standoffs);
         foreach (Limb limb in statue.Limbs)
             AddBody(limb.Name, limb.Tower, limb.Skin, limb.Standoffs);
-        var assumed = new List<Assumption> { new("corrosion", "even over each face", Source.Assumed("metals")) };
+        var assumed = new List<Assumption> { EvenLoss };
         if (durability.GreatestLossFraction is null)
             assumed.Add(new Assumption("part of the thickness that may corrode", FormattableString.Invariant($"{DurabilityLimit.DefaultLossFraction}"), Source.CommonPractice));
         if (usesInside && corrosion.AirInside is null)

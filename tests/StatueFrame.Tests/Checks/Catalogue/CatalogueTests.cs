@@ -15,6 +15,17 @@ public class CatalogueTests
     public void Every_line_of_a_sheet_is_of_an_entry() =>
         Assert.All((heron with { Criteria = heron.Criteria with { DesignLife = null } }).Check().Checks, check => Assert.NotNull(Entries.Find(check.Id)));
 
+    /// <summary>What a row rests on is on the list of assumptions, word by word; and what the wind does rests on what the wind took for the user.</summary>
+    [Fact]
+    public void Rows_name_assumptions_that_the_sheet_lists()
+    {
+        CheckSheet sheet = heron.Check();
+        HashSet<string> listed = [.. sheet.Assumptions.Select(assumption => assumption.Short)];
+        Assert.All(sheet.Checks.SelectMany(check => check.AssumedInputs), input => Assert.Contains(input, listed));
+        foreach (string id in (string[])["life.end", "bars.fatigue", "bars.saddle-hold", "bars.clearance", "stability.buckling"])
+            Assert.All(sheet.Checks.Where(check => check.Id == id && check.Situation is "storm" or "sway" && check.Verdict == Verdict.Pass), check => Assert.Contains(check.AssumedInputs, input => input.StartsWith("density of air", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Every_link_of_the_load_path_is_held_by_entries() =>
         Assert.All(heron.Statue.Check(new Criteria(), heron.Situations[0]).LoadPath.SelectMany(link => link.Ids), id => Assert.NotNull(Entries.Find(id)));
