@@ -161,7 +161,7 @@ internal sealed class StatueSheet
         {
             Statue corroded = model.Statue.Corroded(UnitsNet.Duration.FromYears365(years)) with { Corrosion = null };
             CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations, looksAhead: false);
-            Check[] strength = [.. then.Checks.Where(check => check.Family != "metals" && Catalogue.NatureOf(check.Id) == Nature.Strength)];
+            Check[] strength = [.. then.Checks.Where(check => check.Family is not ("metals" or "life") && Catalogue.NatureOf(check.Id) == Nature.Strength)];
             if (strength.Where(check => check.Utilization is not null).MinBy(check => check, CheckOrder.WorstFirst) is { } worst)
             {
                 CheckSubject subject = entry.Subject(At(worst), worst.Situation);
