@@ -20,7 +20,6 @@ public class CatalogueTests
     public void Rows_name_assumptions_that_the_sheet_lists()
     {
         CheckSheet sheet = heron.Check();
-        Assert.DoesNotContain(sheet.NotChecked, check => check.Id == "life.end");
         HashSet<string> listed = [.. sheet.Assumptions.Select(assumption => assumption.Short)];
         Assert.All(sheet.Checks.SelectMany(check => check.AssumedInputs), input => Assert.Contains(input, listed));
         foreach (string id in (string[])["life.end", "bars.fatigue", "bars.saddle-hold", "bars.clearance", "stability.buckling"])
