@@ -30,8 +30,8 @@ TowerSegment panel = new LatticeSegment
 double NeckDiameter(double z) => 0.80 - 0.037 * (z - 18);
 MemberSegment NeckTube(double bottom) => new()
 {
-    Section = new Tube(NeckDiameter(bottom).Meters, 14.Millimeters),
-    TopSection = new Tube(NeckDiameter(bottom + 1).Meters, 14.Millimeters),
+    Section = new Tube(NeckDiameter(bottom).Meters, 15.Millimeters),
+    TopSection = new Tube(NeckDiameter(bottom + 1).Meters, 15.Millimeters),
     Material = StructuralSteel.S355,
     LowerJoint = new FlangeJoint
     {
