@@ -2,7 +2,7 @@ namespace StatueFrame;
 
 /// <summary>Families of metals in words.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class MetalFamilies
+internal static class MetalFamilies
 {
     /// <summary>The name of a family in a sentence, as in "stainless steel".</summary>
     /// <param name="family">The family.</param>

@@ -40,6 +40,21 @@ public partial class RoomsTests
     public void Every_file_of_the_domain_is_in_a_room() =>
         Assert.Empty(Directory.EnumerateFiles(Domain, "*.cs").Select(Path.GetFileName));
 
+    /// <summary>The same subject has the same name in every large room; what belongs to one room alone is named here once.</summary>
+    [Fact]
+    public void The_rooms_in_a_large_room_are_named_alike()
+    {
+        string[] shared = ["Wind", "Earthquake", "Shock", "Heat", "Bars", "Skin", "Tower", "Base", "Movement", "Metals", "Rhythm", "Ice"];
+        string[] own =
+        [
+            "Actions/AcrossWind", "Actions/BareTower", "Actions/Cladding", "Actions/Combinations", "Actions/Corrosion", "Actions/Damping",
+            "Analysis/Demands", "Analysis/Harmonic", "Checks/Catalogue", "Checks/Fatigue",
+        ];
+        IEnumerable<string> found = new[] { "Actions", "Analysis", "Checks" }
+            .SelectMany(room => Directory.EnumerateDirectories(Path.Combine(Domain, room)).Select(folder => $"{room}/{Path.GetFileName(folder)}"));
+        Assert.Empty(found.Where(name => !own.Contains(name) && !shared.Contains(name.Split('/')[1])).Order());
+    }
+
     private static readonly string Domain = Path.Combine(Repository.Root, "src", "StatueFrame");
 
     /// <summary>The room and the floor of each file of the domain.</summary>

@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 /// <see cref="EffectiveLength"/>.
 /// </summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class BarBucklingChecks
+internal static class BarBucklingChecks
 {
     private const string Mechanism = "the bar is a mechanism: it can sway on hinges";
 

@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Bolted fixings at one end of a flat bar: the tower end, or the skin end on request.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class FixingChecks
+internal static class FixingChecks
 {
     private const string OneBolt = "a single bolt cannot hold the moment in the plane of the flat: the end must be modeled as a hinge";
     private const string NoAllowable = "bolts and welds are checked by EN 1993-1-8 or AISC 360; give one of these codes";

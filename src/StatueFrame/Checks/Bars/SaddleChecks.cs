@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Saddles: whether they hold by friction, and whether moving parts keep clear of the tower.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class SaddleChecks
+internal static class SaddleChecks
 {
     private static readonly Source slip = new("EN 1993-1-8:2005", "3.9.1, (3.6); friction by test for other surfaces");
     private static readonly Source gapRule = Source.Assumed("bars: clearance is the gap less the movement");

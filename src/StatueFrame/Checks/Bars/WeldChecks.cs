@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Fillet welds at one end of a flat bar.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class WeldChecks
+internal static class WeldChecks
 {
     private static readonly Source directional = new("EN 1993-1-8:2005", "4.5.3.2, (4.1)");
     private static readonly Source simplified = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");

@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of anchor bars: steel, cone, head, bond and girder.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class AnchorChecks
+internal static class AnchorChecks
 {
     private static readonly Source steelEn = new("EN 1993-1-8:2005 Table 3.4, EN 1992-4:2018 7.2.1.3", "the lesser");
     private static readonly Source steelAci = new("ACI 318-19", "17.6.1 (17.6.1.2), ϕ = 0.75");

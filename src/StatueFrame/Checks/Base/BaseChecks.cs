@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of the base as a whole: bearing, opening, sliding, overturning.</summary>
 /// <remarks>Stateless; safe to use from many threads. Moments are those on the base, right-handed, about the tower's axis.</remarks>
-public static class BaseChecks
+internal static class BaseChecks
 {
     private static readonly Source group = new("plates on a bed that only pushes, bars that only pull", "see the theory page on the base");
     private static readonly Source bearingEn = new("EN 1993-1-8:2005", "6.2.5");

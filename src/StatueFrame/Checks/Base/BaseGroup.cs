@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// they are pressed, bars pull where they are stretched, the base stays plane. Pre-tension is that left after the losses.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed class BaseGroup
+internal sealed class BaseGroup
 {
     private readonly ContactPlane plane;
     private readonly double[] forces;

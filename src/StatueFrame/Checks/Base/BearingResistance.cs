@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Bearing resistance of the ground under a footing with eccentric and inclined load, EN 1997-1, Annex D: horizontal base and ground.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class BearingResistance
+internal static class BearingResistance
 {
     private static readonly Source drained = new("EN 1997-1:2004", "Annex D.4 (D.2)");
     private static readonly Source undrained = new("EN 1997-1:2004", "Annex D.3 (D.1)");

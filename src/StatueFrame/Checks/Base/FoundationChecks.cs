@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// weights above.
 /// </summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class FoundationChecks
+internal static class FoundationChecks
 {
     private static readonly Source effective = new("EN 1997-1:2004", "6.5.2.2, Annex D: effective area B′ = B − 2e");
     private static readonly Source allowable = new("allowable bearing pressure, given", "linear pressure without tension");

@@ -2,7 +2,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Relaxation of pre-tensioned steel by EN 1992-1-1, 3.3.2 (7): the part of the force that is lost.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class Relaxation
+internal static class Relaxation
 {
     /// <summary>Class 1, wire and strand of ordinary relaxation: 5.39 ρ₁₀₀₀ e^(6.7μ) (t/1000)^(0.75(1−μ)) 10⁻⁵, ρ₁₀₀₀ in percent.</summary>
     /// <param name="rho1000">ρ₁₀₀₀, part lost after 1000 hours at 20 °C, as 0.08.</param>

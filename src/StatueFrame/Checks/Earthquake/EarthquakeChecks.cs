@@ -9,7 +9,7 @@ namespace StatueFrame.Checks;
 /// Stateless; safe to use from many threads. Peaks of an earthquake have no sign and do not come at one time; adding them
 /// to each other and to what else acts is on the safe side.
 /// </remarks>
-public static class EarthquakeChecks
+internal static class EarthquakeChecks
 {
     private static readonly Source Tipping = Source.Assumed("earthquake: the weight on half the base resists");
     private static readonly Source Sliding = Source.Assumed("earthquake: friction of the weight resists");

@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Fatigue by the damage sum of Palmgren and Miner with the curves of EN 1993-1-9.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class FatigueChecks
+internal static class FatigueChecks
 {
     private static readonly Source miner = new("EN 1993-1-9:2005", "Annex A, (A.1), (A.2)");
     private static readonly Source limit = new("EN 1993-1-9:2005", "8 (1), (8.1)");

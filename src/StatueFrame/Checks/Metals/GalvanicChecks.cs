@@ -2,7 +2,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Unlike metals in contact: whether they must be kept apart in the air they are in, and whether they are.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class GalvanicChecks
+internal static class GalvanicChecks
 {
     /// <summary>A noble part this much smaller than the base part is let touch it one grade more freely.</summary>
     private const double SmallNobleArea = 0.1;

@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 /// other scale. Stainless steel is taken as one with 18 % of chromium, aluminum as a wrought alloy. Stateless; safe to use
 /// from many threads.
 /// </remarks>
-public static class GalvanicSeries
+internal static class GalvanicSeries
 {
     internal static readonly Source Source = new("MIL-STD-889", "anodic index, from memory");
 

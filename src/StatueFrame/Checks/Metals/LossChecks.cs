@@ -2,7 +2,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>What corrosion takes from a thickness in the design life.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class LossChecks
+internal static class LossChecks
 {
     /// <summary>The loss from all faces against the part of the thickness that may go.</summary>
     /// <param name="where">The part, as in "skin of the trunk".</param>

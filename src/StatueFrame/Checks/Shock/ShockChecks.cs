@@ -6,7 +6,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of what a shock does: stress in bars, overturning, clearance of the skin.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class ShockChecks
+internal static class ShockChecks
 {
     private static readonly Source Theory = Source.Assumed("shock");
 

@@ -10,7 +10,7 @@ namespace StatueFrame;
 /// Source: ISO 9223:2012, equations (1) to (4), coefficients from memory; those of carbon steel agree with a public
 /// implementation. The estimate is uncertain by a factor of about 1.5 either way. Stateless; safe to use from many threads.
 /// </remarks>
-public static class DoseResponse
+internal static class DoseResponse
 {
     private sealed record Coefficients(double A, double P, double H, double Cold, double Warm, double C, double S, double K, double M);
 

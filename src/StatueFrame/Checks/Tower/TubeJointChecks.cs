@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 /// Stateless; safe to use from many threads. A flange is cut into as many equal pieces as it has bolts; each is a T-stub
 /// with one side, whose web is the tube's wall. The wall's pull is that of the thin ring under axial force and moment.
 /// </remarks>
-public static class TubeJointChecks
+internal static class TubeJointChecks
 {
     private static readonly Source ring = Source.Assumed("members: pull of a thin ring, 4M/(πd²) + N/(πd) a length; common practice, no source");
     private static readonly Source stub = new("EN 1993-1-8:2005", "6.2.4, Table 6.2: T-stub, half of it; the wall may be its weaker hinge");

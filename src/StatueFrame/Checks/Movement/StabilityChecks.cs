@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of the statue as a whole against second-order effects.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class StabilityChecks
+internal static class StabilityChecks
 {
     private static readonly Source Limit = Source.En1993_1_1("5.2.1 (3)");
 

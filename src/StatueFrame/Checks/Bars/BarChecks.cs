@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of standoffs.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class BarChecks
+internal static class BarChecks
 {
     private static readonly Source ElasticStress = Source.Roark("Table 8.1 and section 8.1: stress in a beam; axial and bending stresses add at a corner");
     private static readonly Source Allowable = Source.Assumed("standoffs: allowable stress is a fraction of the yield or proof strength");

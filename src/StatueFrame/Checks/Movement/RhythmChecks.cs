@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of the vibration that people or machinery cause by themselves.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class RhythmChecks
+internal static class RhythmChecks
 {
     /// <summary>The peak acceleration of a point against a limit.</summary>
     /// <param name="point">Name of the point.</param>

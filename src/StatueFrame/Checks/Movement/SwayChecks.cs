@@ -4,7 +4,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of sway against limits that the user sets.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class SwayChecks
+internal static class SwayChecks
 {
     /// <summary>The sway of a point against its limit.</summary>
     /// <param name="movement">The point's greatest movement in the situation.</param>

@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Checks of a body in a mode against vortex resonance and galloping.</summary>
 /// <remarks>Stateless; safe to use from many threads. Source: EN 1991-1-4:2005, Annex E.</remarks>
-public static class AcrossWindChecks
+internal static class AcrossWindChecks
 {
     internal static readonly Source VortexRange = Source.En1991_1_4("E.1.2 (2), (E.1)");
     internal static readonly Source VortexAmplitude = Source.En1991_1_4("E.1.5.2, approach 1, against the limit given");

@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>Whether gusts may be taken as static loads.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
-public static class DynamicChecks
+internal static class DynamicChecks
 {
     /// <summary>Below this frequency a structure is flexible for gusts, Hz.</summary>
     internal const double RigidFrequency = 1;
