@@ -129,8 +129,7 @@ internal sealed class StatueSheet
             lists.Assumptions.Add(new Assumption("horizontals of a lattice at its levels", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
         if (criteria.Annex is { } annex)
             lists.Assumptions.Add(annex.AsAssumption());
-        if (statue.HoldDown is { } holdDown && holdDown.Friction == HoldDown.DefaultFriction)
-            lists.Assumptions.Add(new Assumption("friction under the base plates", Invariant($"{holdDown.Friction}"), new Source("EN 1993-1-8:2005", "6.2.2 (6)")));
+        DescriptionDefaults.AddTo(lists, model, criteria);
         foreach (BodyModel body in model.Bodies.Where(b => b.Skin is { FoldFactor: 1 } && b.Skin.Stations.All(s => s.FoldFactor is null)))
             lists.Assumptions.Add(new Assumption($"folds of the skin of {body.Name}", "none: fold factor 1", Source.Assumed("skin")));
         foreach (BodyModel body in model.Bodies)

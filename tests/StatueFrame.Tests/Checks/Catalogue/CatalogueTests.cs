@@ -26,6 +26,34 @@ public class CatalogueTests
             Assert.All(sheet.Checks.Where(check => check.Id == id && check.Situation is "storm" or "sway" && check.Verdict == Verdict.Pass), check => Assert.Contains(check.AssumedInputs, input => input.StartsWith("density of air", StringComparison.Ordinal)));
     }
 
+    /// <summary>A value that nobody gave and that decides a number is named by the rows that rest on it, and no longer once it is given.</summary>
+    [Theory]
+    [InlineData("armature.bending", "armature bars over the standoffs")]
+    [InlineData("sheet.panel-bending", "panels of sheet")]
+    [InlineData("armature.deflection", "greatest deflection of panels and armature")]
+    [InlineData("base.sliding", "friction under the base plates")]
+    [InlineData("foundation.bearing", "density of the soil")]
+    [InlineData("stability.buckling", "least buckling factor")]
+    public void Rows_name_what_a_description_leaves_as_it_is(string id, string subject)
+    {
+        Assert.Contains(heron.Check().Checks, check => check.Id == id && check.AssumedInputs.Any(input => input.StartsWith(subject, StringComparison.Ordinal)));
+        Statue statue = heron.Statue;
+        StatueDocument given = heron with
+        {
+            Criteria = heron.Criteria with { LeastBucklingFactor = 10.1 },
+            Statue = statue with
+            {
+                Skin = Given(statue.Skin!),
+                Limbs = [.. statue.Limbs.Select(limb => limb with { Skin = limb.Skin is { } skin ? Given(skin) : null })],
+                HoldDown = statue.HoldDown! with { Friction = 0.21 },
+                Foundation = statue.Foundation! with { Soil = statue.Foundation.Soil with { Density = 1790.KilogramsPerCubicMeter } },
+            },
+        };
+        Assert.DoesNotContain(given.Check().Checks, check => check.Id == id && check.AssumedInputs.Any(input => input.StartsWith(subject, StringComparison.Ordinal)));
+
+        static Skin Given(Skin skin) => skin with { Armature = skin.Armature! with { IsContinuous = false, PanelRadius = 10.Meters, DeflectionLimit = 0.021 } };
+    }
+
     [Fact]
     public void Every_link_of_the_load_path_is_held_by_entries() =>
         Assert.All(heron.Statue.Check(new Criteria(), heron.Situations[0]).LoadPath.SelectMany(link => link.Ids), id => Assert.NotNull(Entries.Find(id)));
