@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace StatueFrame.Reporting;
 
 /// <summary>
@@ -83,5 +81,5 @@ public sealed record CalculationPackage
     /// <exception cref="IOException">The file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public void Save(string path, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
-        File.WriteAllText(path, ToHtml(progress, cancellation), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        WholeFile.Write(path, ToHtml(progress, cancellation));
 }

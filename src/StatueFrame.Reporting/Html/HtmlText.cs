@@ -84,9 +84,10 @@ internal sealed class HtmlText
                 case '>': text.Append("&gt;"); break;
                 case '"': text.Append("&quot;"); break;
                 case '\'': text.Append("&#39;"); break;
-                // Characters that HTML does not allow, print as the replacement mark.
-                case < ' ' and not ('\t' or '\n' or '\r') or '\u007f' or '\ufffe' or '\uffff': text.Append('\ufffd'); break;
-                default: text.Append(c); break;
+                case '\t' or '\n' or '\r': text.Append(c); break;
+                // Characters that HTML does not allow, or that would turn or hide what stands beside them.
+                case '\ufffe' or '\uffff': text.Append('\ufffd'); break;
+                default: text.Append(Validator.IsHidden(c) ? '\ufffd' : c); break;
             }
         }
     }

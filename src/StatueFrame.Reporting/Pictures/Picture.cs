@@ -1,4 +1,3 @@
-using System.Text;
 using ScottPlot;
 
 namespace StatueFrame.Reporting;
@@ -64,10 +63,10 @@ public sealed class Picture
         switch (Path.GetExtension(path).ToLowerInvariant())
         {
             case ".svg":
-                File.WriteAllText(path, ToSvg(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+                WholeFile.Write(path, ToSvg());
                 break;
             case ".png":
-                File.WriteAllBytes(path, ToPng());
+                WholeFile.Write(path, ToPng());
                 break;
             default:
                 throw new ArgumentException($"\"{path}\" ends in neither .svg nor .png.", nameof(path));

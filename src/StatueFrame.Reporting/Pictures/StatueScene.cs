@@ -61,7 +61,7 @@ public sealed class StatueScene
     /// <summary>Saves the scene as a binary glTF file.</summary>
     /// <param name="path">Where to; an existing file is replaced.</param>
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public void Save(string path) => File.WriteAllBytes(path, ToGlb());
+    public void Save(string path) => WholeFile.Write(path, ToGlb());
 
     private StatueScene With(string name, ValueList<ModelLine> moved)
     {

@@ -69,8 +69,8 @@ public static class MeshFile
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void WriteStl(Mesh mesh, string path)
     {
-        using var file = new BufferedStream(File.Create(path), 1 << 16);
-        WriteStl(mesh, file);
+        ArgumentNullException.ThrowIfNull(mesh);
+        WholeFile.Write(path, file => WriteStl(mesh, file));
     }
 
     private static Mesh Read(Stream stream, MeshFormat format, MeshReading reading, string? folder)

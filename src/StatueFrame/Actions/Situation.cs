@@ -61,5 +61,7 @@ public sealed record Situation
         if (Actions?.Count(a => a?.Action is EarthquakeAction) > 1)
             v.Add(nameof(Actions), "has more than one earthquake", "Put each in a situation of its own; an action holds all three components.");
         v.Defined(LimitState);
+        foreach ((_, Assumption factor, Validator at) in v.Items(Factors, StatueSize.Actions))
+            at.Required(factor.Source);
     }
 }

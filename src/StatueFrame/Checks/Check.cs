@@ -12,6 +12,7 @@ namespace StatueFrame.Checks;
 public sealed record Check
 {
     private readonly Calculation? calculation;
+    private Failure? failure;
 
     private Check(CheckSubject subject, Dimension dimension, Source source, Calculation? calculation)
     {
@@ -60,6 +61,9 @@ public sealed record Check
     /// <summary>Why nothing was checked, or why there is no capacity; else empty.</summary>
     public string Reason { get; private init; } = "";
 
+    /// <summary>The error that the calculation broke off with, for a report of it; null when there was none.</summary>
+    public Exception? Error => failure?.Error;
+
     /// <summary>The rule that is checked, with edition and clause.</summary>
     public Source Source { get; }
 
@@ -83,7 +87,7 @@ public sealed record Check
     /// <summary>A check of a demand against a capacity.</summary>
     /// <remarks>
     /// A demand is a magnitude. One that is negative or not finite, or a capacity that is not finite, is an error of the
-    /// calculation and gives <see cref="Verdict.NotChecked"/> with the reason. No capacity fails unless the demand is
+    /// calculation and gives <see cref="Verdict.NotChecked"/> with the reason, and so does a calculation that throws. No capacity fails unless the demand is
     /// zero, and a negative capacity, as when other stresses have used it up, fails always.
     /// </remarks>
     /// <param name="subject">What is checked, and where.</param>
@@ -97,7 +101,15 @@ public sealed record Check
     public static Check Of(CheckSubject subject, Dimension dimension, Source source,
         Func<Working?, (double Demand, double Capacity)> calculation, params ReadOnlySpan<string> assumedInputs)
     {
-        (double demand, double capacity) = calculation(null);
+        double demand, capacity;
+        try
+        {
+            (demand, capacity) = calculation(null);
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            return BrokenOff(subject, e, source);
+        }
         var check = new Check(subject, dimension, source, new Calculation(calculation))
         {
             Demand = double.IsFinite(demand) ? demand : null,
@@ -121,6 +133,10 @@ public sealed record Check
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
         return new Check(subject, Dimension.Number, source, null) { Verdict = Verdict.NotChecked, Reason = reason };
     }
+
+    /// <summary>A check whose calculation broke off by an error of the library or of what a user gave to it.</summary>
+    internal static Check BrokenOff(CheckSubject subject, Exception error, Source source) =>
+        NotChecked(subject, InternalError.InWords(error), source) with { failure = new Failure(error) };
 
     /// <summary>The same numbers under another subject, as the worst of several checks that stands for all.</summary>
     internal Check About(CheckSubject subject) => this with { Subject = subject };
@@ -166,6 +182,14 @@ public sealed record Check
         : double.IsInfinity(capacity) ? "the capacity is infinite"
         : demand < 0 ? "the demand is negative, where a magnitude is meant"
         : null;
+
+    /// <summary>An error, which is no part of what a check says beside its reason: all are equal.</summary>
+    private sealed record Failure(Exception Error)
+    {
+        public bool Equals(Failure? other) => other is not null;
+
+        public override int GetHashCode() => 0;
+    }
 
     /// <summary>The calculation, which is no part of what a check says: all are equal.</summary>
     private sealed record Calculation(Func<Working?, (double Demand, double Capacity)> Run)

@@ -54,8 +54,11 @@ public sealed record CheckSheet
     /// </summary>
     public bool Passed => Holds && !OpenLinks.Any();
 
-    /// <summary>True when something was checked and nothing of it fails; what is open is not asked.</summary>
-    public bool Holds => Checks.Any(check => check.Verdict == Verdict.Pass) && !Failed.Any();
+    /// <summary>True when something was checked, nothing of it fails and nothing broke off by an error; what is open is not asked.</summary>
+    public bool Holds => Checks.Any(check => check.Verdict == Verdict.Pass) && !Failed.Any() && !BrokenOff.Any();
+
+    /// <summary>The checks that broke off by an error; see <see cref="Check.Error"/>.</summary>
+    public IEnumerable<Check> BrokenOff => Checks.Where(check => check.Error is not null);
 
     /// <summary>True when there are checks and all of them were done.</summary>
     public bool Complete => Checks.Count > 0 && !NotChecked.Any();

@@ -64,5 +64,5 @@ internal sealed class CheckSheetHtml
 
     private static string Number(double? value, Check check) => value is { } si ? TextLayout.Format(si, check.Dimension, DisplayUnits.Metric) : "";
 
-    private static string Text(string text) => WebUtility.HtmlEncode(text);
+    private static string Text(string text) => WebUtility.HtmlEncode(TextLayout.Visible(text));
 }

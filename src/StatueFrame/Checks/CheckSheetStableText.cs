@@ -25,7 +25,7 @@ internal static class CheckSheetStableText
             Line("warning", warning);
         return text.ToString();
 
-        void Line(params string[] cells) => text.AppendJoin(" | ", cells).Append('\n');
+        void Line(params string[] cells) => text.AppendJoin(" | ", cells.Select(TextLayout.Visible)).Append('\n');
 
         string Number(double? value) => value is { } v ? CheckNumber.Stable(v, digits) : "-";
     }

@@ -32,18 +32,21 @@ internal static class CheckSheetText
         int failed = sheet.Failed.Count(), notDone = sheet.NotChecked.Count(), passed = sheet.Checks.Count - failed - notDone;
         int assumed = sheet.Checks.Count(check => check is { Verdict: Verdict.Pass, AssumedInputs.Count: > 0 });
         string[] open = [.. sheet.OpenLinks.Select(link => link.Link).Distinct()];
-        if (failed + passed == 0)
+        Check[] broken = [.. sheet.BrokenOff];
+        if (failed + passed == 0 && broken.Length == 0)
             return notDone == 0 ? "NOTHING CHECKED" : $"NOTHING CHECKED: {notDone} not checked";
         var parts = new List<string>();
         if (failed > 0)
             parts.Add(failed == 1 ? "1 check fails" : $"{failed} checks fail");
+        if (broken.Length > 0)
+            parts.Add($"{broken.Length} broke off by an internal error ({string.Join(", ", broken.Select(check => check.Where.Length > 0 ? $"{check.Id}, {check.Where}" : check.Id).Distinct().Take(5))})");
         if (open.Length > 0)
             parts.Add($"{sheet.OpenLinks.Count()} links carry load unchecked ({string.Join(", ", open)})");
         if (passed > 0)
             parts.Add((passed == 1 ? "1 passes" : $"{passed} pass") + (assumed > 0 ? $" ({assumed} with assumed inputs)" : ""));
         if (notDone > 0)
             parts.Add($"{notDone} not checked");
-        string word = failed > 0 ? "FAIL" : open.Length > 0 ? "OPEN" : notDone > 0 ? "PASS, BUT NOT COMPLETE" : assumed > 0 ? "PASS, WITH ASSUMED INPUTS" : "PASS";
+        string word = failed > 0 ? "FAIL" : broken.Length > 0 ? "BROKEN OFF" : open.Length > 0 ? "OPEN" : notDone > 0 ? "PASS, BUT NOT COMPLETE" : assumed > 0 ? "PASS, WITH ASSUMED INPUTS" : "PASS";
         return $"{word}: {string.Join(", ", parts)}";
     }
 

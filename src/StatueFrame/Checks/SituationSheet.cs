@@ -20,26 +20,32 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         int firstCheck = lists.Checks.Count;
         lists.Situation = name;
         lists.Assumptions.AddRange(response.Situation.Factors);
-        LocalWind? local = LocalWind.Of(model, response.Situation);
-        AddReactions();
-        AddMovements();
+        foreach (FactoredAction factored in response.Situation.Actions.Where(factored => Math.Abs(factored.Factor) < FactoredAction.Small))
+            lists.Warnings.Add(Invariant($"{name}: {factored.Action.Title} counts {factored.Factor:g3} times: next to nothing of it is checked here."));
+        LocalWind? local = null;
+        lists.Guard("local wind", () => local = LocalWind.Of(model, response.Situation));
+        lists.Guard("results", () =>
+        {
+            AddReactions();
+            AddMovements();
+        });
         if (model.BarCount > 0)
         {
-            AddBars();
-            new BarSheet(model, criteria, demands, local, lists).Add();
-            HeatSheet.Add(model, criteria, response.Situation, lists);
+            lists.Guard("bars", AddBars);
+            lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, lists).Add());
+            lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
-        AddLattice();
+        lists.Guard("tower", AddLattice);
         if (response.Situation.LimitState == LimitState.Strength)
-            new MemberSheet(model, criteria, demands, lists).Add();
-        AddStability();
-        new BaseSheet(model, criteria, demands, lists).Add();
+            lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, lists).Add());
+        lists.Guard("stability", AddStability);
+        lists.Guard("base", () => new BaseSheet(model, criteria, demands, lists).Add());
         if (demands.Shock is { } shock)
-            new ShockSheet(criteria, shock, lists).Add();
+            lists.Guard("shock", () => new ShockSheet(criteria, shock, lists).Add());
         if (wind is not null)
-            new WindSheet(model, criteria, modes, response, wind, local, lists).Add();
+            lists.Guard("wind", () => new WindSheet(model, criteria, modes, response, wind, local, lists).Add());
         if (demands.Earthquake is { } earthquake)
-            new EarthquakeSheet(model, criteria, response, earthquake, demands.EarthquakeFactor, lists).Add();
+            lists.Guard("earthquake", () => new EarthquakeSheet(model, criteria, response, earthquake, demands.EarthquakeFactor, lists).Add());
         // After all writers, so that none is left out; what a check does not rest on it does not name.
         lists.Assume(Inputs(), firstCheck);
         lists.Situation = "";

@@ -16,7 +16,8 @@ public static class StatueChecks
     /// <param name="situations">The situations to check; at least one.</param>
     /// <exception cref="InvalidStatueException">
     /// The statue, the criteria or the situations have problems, all of which are listed; or a part is loose, and the
-    /// message names the level or band and its direction.
+    /// message names the level or band and its direction. An unexpected error before any check is told in the same way, with
+    /// the error as inner exception; one in a check leaves the sheet whole but for that check (<see cref="Check.Error"/>).
     /// </exception>
     public static CheckSheet Check(this Statue statue, Criteria criteria, params ReadOnlySpan<Situation> situations)
     {
@@ -26,7 +27,14 @@ public static class StatueChecks
         statue.Validate(v);
         StatueSheet.Validate(v, statue, criteria, situations);
         v.ThrowIfAny();
-        return StatueSheet.Of(ModelBuilder.BuildValid(statue), criteria, situations);
+        try
+        {
+            return StatueSheet.Of(ModelBuilder.BuildValid(statue), criteria, situations);
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            throw InternalError.AsProblem(e);
+        }
     }
 
     /// <summary>The check sheet from a model that is already built.</summary>
@@ -40,6 +48,13 @@ public static class StatueChecks
         var v = new Validator();
         StatueSheet.Validate(v, model.Statue, criteria, situations);
         v.ThrowIfAny();
-        return StatueSheet.Of(model, criteria, situations);
+        try
+        {
+            return StatueSheet.Of(model, criteria, situations);
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            throw InternalError.AsProblem(e);
+        }
     }
 }

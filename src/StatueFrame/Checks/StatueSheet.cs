@@ -53,14 +53,18 @@ internal sealed class StatueSheet
             responses.Add(demands.Response);
             new SituationSheet(model, criteria, modes, demands, sheet.lists).Add();
         }
-        SkinSheet.AddAtRest(model, criteria, sheet.lists);
+        SheetWriter lists = sheet.lists;
+        lists.Guard("skin", () => SkinSheet.AddAtRest(model, criteria, lists));
         if (model.Statue.Corrosion is { } corrosion)
-            new MetalSheet(model.Statue, corrosion, criteria, sheet.lists).Add();
-        FatigueSheet.Add(model, criteria, responses, sheet.lists);
+            lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
+        lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
         sheet.AddModelAssumptions();
-        sheet.lists.Warnings.AddRange(GeometryWarnings.Of(model));
+        lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model)));
         if (looksAhead)
-            sheet.AddEndOfLife(situations);
+        {
+            Situation[] all = situations.ToArray();
+            lists.Guard("end of the design life", () => sheet.AddEndOfLife(all));
+        }
         sheet.AddNotChecked();
         return new CheckSheet
         {

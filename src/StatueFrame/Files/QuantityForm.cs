@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
@@ -28,7 +29,20 @@ internal sealed partial class QuantityForm(Type type) : FileForm
         if (Split(node, path, problems, units.Name, $"as in \"12 {units[units.Base]}\"") is not var (number, unit))
             return null;
         if (units.Find(unit) is { } found)
-            return Activator.CreateInstance(type, number, found);
+        {
+            try
+            {
+                var quantity = (IQuantity)Activator.CreateInstance(type, number, found)!;
+                if (double.IsFinite((double)quantity.ToUnit(units.Base).Value))
+                    return quantity;
+            }
+            // Units that the library of quantities knows by name alone, and numbers that overflow on the way.
+            catch (Exception e) when (e is TargetInvocationException or ArgumentException or NotSupportedException or InvalidOperationException or UnitsNetException)
+            {
+            }
+            problems.Add(node, path, $"can not be read in {units[units.Base]}: \"{FileNode.Short(node.Text)}\"", $"Write it in a usual unit, as {units.Examples}.");
+            return null;
+        }
         problems.Add(node, path, $"{(unit.Length == 0 ? "has no unit" : $"\"{FileNode.Short(unit)}\" is no unit of {units.Name}")}", $"Units are {units.Examples} and others.");
         return null;
     }

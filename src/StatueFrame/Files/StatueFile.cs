@@ -64,10 +64,10 @@ public static class StatueFile
         stream.Write(strictUtf8.GetBytes(Write(document)));
     }
 
-    /// <summary>Saves the file; one that is there is replaced.</summary>
+    /// <summary>Saves the file; one that is there is replaced, whole or not at all.</summary>
     /// <exception cref="IOException">The file cannot be written.</exception>
     /// <inheritdoc cref="Write(StatueDocument)"/>
-    public static void Save(string path, StatueDocument document) => File.WriteAllText(path, Write(document), strictUtf8);
+    public static void Save(string path, StatueDocument document) => WholeFile.Write(path, Write(document));
 
     /// <summary>Reads a file's text. What it gives back is free of problems.</summary>
     /// <exception cref="StatueFileException">

@@ -5,8 +5,9 @@ public sealed class InvalidStatueException : ArgumentException
 {
     /// <summary>Creates the exception for a list of problems.</summary>
     /// <param name="problems">All that was found; at least one.</param>
-    public InvalidStatueException(IReadOnlyList<Problem> problems)
-        : base(Describe(problems)) => Problems = problems;
+    /// <param name="inner">The error behind them, if there is one.</param>
+    public InvalidStatueException(IReadOnlyList<Problem> problems, Exception? inner = null)
+        : base(Describe(problems), inner) => Problems = problems;
 
     /// <summary>All problems found, in the order of the description.</summary>
     public IReadOnlyList<Problem> Problems { get; }

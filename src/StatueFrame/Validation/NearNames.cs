@@ -4,13 +4,14 @@ namespace StatueFrame;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class NearNames
 {
-    private const int MostListed = 6;
+    /// <summary>Beyond these a hint is not worth the time: candidates looked at, and letters of each.</summary>
+    private const int MostListed = 6, MostCandidates = 400, MostLetters = 40;
 
     /// <summary>A sentence with the name that was perhaps meant, or with the names there are.</summary>
     public static string Closest(string? name, IEnumerable<string> candidates)
     {
-        string wanted = name ?? "";
-        (int Distance, string Name)[] known = [.. candidates.Select(c => (Distance(wanted, c), c))];
+        string wanted = Start(name ?? "");
+        (int Distance, string Name)[] known = [.. candidates.Take(MostCandidates).Select(c => (Distance(wanted, Start(c)), c))];
         if (known.Length == 0)
             return "There are none.";
         (int distance, string closest) = known.MinBy(k => k.Distance);
@@ -18,6 +19,8 @@ internal static class NearNames
             return $"Did you mean \"{closest}\"?";
         return $"There are {string.Join(", ", known.Take(MostListed).Select(k => $"\"{k.Name}\""))}{(known.Length > MostListed ? " and others" : "")}.";
     }
+
+    private static string Start(string name) => name.Length <= MostLetters ? name : name[..MostLetters];
 
     /// <summary>Levenshtein's edit distance, with upper and lower case alike.</summary>
     private static int Distance(string a, string b)

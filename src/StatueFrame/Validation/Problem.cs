@@ -8,5 +8,5 @@ namespace StatueFrame;
 public sealed record Problem(string Path, string Message, string Hint = "")
 {
     /// <summary>The problem on one line.</summary>
-    public override string ToString() => Hint.Length == 0 ? $"{Path}: {Message}" : $"{Path}: {Message}. {Hint}";
+    public override string ToString() => (Path.Length == 0 ? "" : $"{Path}: ") + Message + (Hint.Length == 0 ? "" : $". {Hint}");
 }

@@ -127,10 +127,15 @@ internal sealed class Validator
             Add(member, "must not be empty", "Give it a short name; results are listed under it.");
         else if (value.Length > LongestName)
             Add(member, $"is too long for a name: {value.Length} characters, of at most {LongestName}", "Give it a short name; results are listed under it.");
+        else if (value.Any(IsHidden))
+            Add(member, string.Create(CultureInfo.InvariantCulture, $"holds a character that is not seen: U+{(int)value.First(IsHidden):X4}"), "Line breaks and signs of control or direction would let a sheet read otherwise than it is; take them out.");
         else
             return true;
         return false;
     }
+
+    /// <summary>Characters by which a printed line could be broken, hidden or turned round.</summary>
+    internal static bool IsHidden(char c) => char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.PrivateUse;
 
     private bool Within(IQuantity value, double si, double least, double most, string message, string member) =>
         (double.IsFinite(si) && si >= least && si <= most) || Refuse(value, si, least, most, message, member);

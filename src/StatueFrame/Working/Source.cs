@@ -34,5 +34,5 @@ public sealed record Source(string Document, string Place = "")
     public static Source Roark(string place) => new("Roark's Formulas for Stress and Strain, 7th ed.", place);
 
     /// <summary>The document and the place, as in "EN 1991-1-4:2005+A1:2010, 4.5".</summary>
-    public override string ToString() => Place.Length == 0 ? Document : $"{Document}, {Place}";
+    public override string ToString() => string.IsNullOrEmpty(Place) ? Document : $"{Document}, {Place}";
 }

@@ -86,6 +86,10 @@ internal static class TextLayout
         return lines;
     }
 
+    /// <summary>The text with a mark in place of every character that could break, hide or turn a line.</summary>
+    public static string Visible(string text) =>
+        text.Any(Validator.IsHidden) ? string.Concat(text.Select(c => Validator.IsHidden(c) ? '\uFFFD' : c)) : text;
+
     private static void AppendLine(StringBuilder text, string line) =>
-        text.Append(line.Replace('\u00A0', ' ').TrimEnd()).Append('\n');
+        text.Append(Visible(line).Replace('\u00A0', ' ').TrimEnd()).Append('\n');
 }

@@ -23,7 +23,7 @@ internal sealed class AnyPart(Random random)
         if (type.IsEnum)
             return Pick([.. Enum.GetValues(type).Cast<object>()]);
         if (typeof(IQuantity).IsAssignableFrom(type))
-            return Quantity.From(Number(), Pick([.. Quantity.Infos.Single(i => i.ValueType == type).UnitInfos]).Value);
+            return AnyQuantity(Quantity.Infos.Single(i => i.ValueType == type));
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ValueList<>))
             return List(type.GetGenericArguments()[0], depth);
         if (FileNames.Of(type) is { Length: > 0 } named && random.Next(4) == 0)
@@ -31,6 +31,23 @@ internal sealed class AnyPart(Random random)
         if (type.IsAbstract)
             return Kind(type, depth);
         return RecordForm.Fits(type) ? Record(type, depth) : Made(type, depth);
+    }
+
+    /// <summary>Any number in any unit that can be converted: what cannot is refused by the reader.</summary>
+    private IQuantity AnyQuantity(QuantityInfo info)
+    {
+        while (true)
+        {
+            IQuantity quantity = Quantity.From(Number(), Pick([.. info.UnitInfos]).Value);
+            try
+            {
+                if (double.IsFinite((double)quantity.ToUnit(info.BaseUnitInfo.Value).Value))
+                    return quantity;
+            }
+            catch (ArgumentException)
+            {
+            }
+        }
     }
 
     private object? Kind(Type type, int depth)

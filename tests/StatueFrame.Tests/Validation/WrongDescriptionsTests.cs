@@ -215,7 +215,7 @@ public class WrongDescriptionsTests
         Asked("Situations[0].Actions", "must not be empty", Storm with { Actions = [] }),
         Asked("Situations[0].Actions[0]", "is missing (null)", Storm with { Actions = [null!, Wind] }),
         Asked("Situations[0].Actions[0].Action", "is missing (null)", Storm with { Actions = [1.5 * (StatueAction)null!] }),
-        Asked("Situations[0].Actions[0].Factor", "must be from -10 to 10, is NaN", Storm with { Actions = [double.NaN * new SelfWeight()] }),
+        Asked("Situations[0].Actions[0].Factor", "must be from 0 to 10, is NaN", Storm with { Actions = [double.NaN * new SelfWeight()] }),
         Asked("Situations[0].Actions", "has more than one wind", Storm with { Actions = [Wind, 0.5 * Wind] }),
         Asked("Situations[0].LimitState", "is not a LimitState: 7", Storm with { LimitState = (LimitState)7 }),
         Asked("Situations[0].Actions[0].Action.On", "there is no level or band \"tp\"", Storm with { Actions = [People("tp")] }),

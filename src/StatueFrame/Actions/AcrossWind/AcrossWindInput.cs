@@ -31,23 +31,22 @@ public sealed record AcrossWindInput
     internal void Validate(Validator v, IReadOnlyList<string> bodies)
     {
         Damping?.Validate(v.At(nameof(Damping)));
-        for (int i = 0; i < Sections.Count; i++)
+        foreach ((int i, BodySection section, Validator at) in v.Items(Sections, StatueSize.Limbs + 1))
         {
-            Validator at = v.At(nameof(Sections), i);
-            string body = Sections[i].Body;
+            string body = section.Body;
             if (!bodies.Contains(body))
                 at.Add(nameof(BodySection.Body), $"there is no body \"{body}\"", NearNames.Closest(body, bodies));
-            if (Sections.Take(i).Any(s => s.Body == body))
+            if (Sections.Take(i).Any(s => s?.Body == body))
                 at.Add(nameof(BodySection.Body), $"\"{body}\" has two sections", "Give each body one.");
-            if (!Enum.IsDefined(Sections[i].Shape))
-                at.Add(nameof(BodySection.Shape), $"is not a known shape: {Sections[i].Shape}", "Take one of the named shapes.");
+            if (!Enum.IsDefined(section.Shape))
+                at.Add(nameof(BodySection.Shape), $"is not a known shape: {section.Shape}", "Take one of the named shapes.");
         }
         if (AmplitudeLimit is { } limit)
             v.Positive(limit, limit.Meters, 1e-6, 10, nameof(AmplitudeLimit));
         if (CutOff is { } cut)
             v.Positive(cut, cut.Hertz, 1e-3, 1000, nameof(CutOff));
         if (LifeYears is { } years)
-            v.InRange(years, 0.01, 1000, "", nameof(LifeYears));
+            v.InRange(years, 0.01, 1000, "It is the life for the count of cycles, near 50 years.", nameof(LifeYears));
         if (BandwidthFactor is { } factor)
             v.InRange(factor, 0.01, 1, "The standard has 0.1 to 0.3.", nameof(BandwidthFactor));
     }

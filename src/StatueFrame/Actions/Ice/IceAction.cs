@@ -19,7 +19,7 @@ public sealed record IceAction : StatueAction
     public required IceClass Class { get; init; }
 
     /// <inheritdoc/>
-    public override string Title => $"ice {Class.Name}";
+    public override string Title => $"ice {Class?.Name}".TrimEnd();
 
     internal double ThicknessSi => Class.Thickness.Meters;
 
@@ -32,7 +32,5 @@ public sealed record IceAction : StatueAction
             yield return new Assumption("shape of rime", "an even coat instead of vanes into the wind; drag by the members' own shapes", Source.Assumed("ice"));
     }
 
-    internal override void Validate(Validator v)
-    {
-    }
+    internal override void Validate(Validator v) => v.Required(Class);
 }

@@ -134,6 +134,8 @@ internal sealed class ShockLoads
         var unit = new double[model.Frame.FreedomCount];
         Add(unit, strike, 1);
         double mobility = Mobility(model, unit, 0);
+        if (!(mobility > 0) || !double.IsFinite(1 / mobility))
+            throw new InvalidStatueException([new Problem($"{strike.Name}.{nameof(Strike.On)}", $"\"{strike.On}\" is held in the direction of the strike and cannot take up its energy", "Strike a level or a band that can move, or a base that can rock.")]);
         double impulse = Strike.ImpulseOf(strike.Mass.Kilograms, strike.Speed.MetersPerSecond, strike.Restitution, 1 / mobility);
         Add(Impulse, strike, factor * impulse);
         HasImpulse = true;

@@ -43,6 +43,9 @@ internal abstract class CheckEntry<T>(string id, string title, Nature nature, st
     /// <summary>Demand over capacity; infinite without capacity, null when it cannot be done.</summary>
     public abstract double? Utilization(in T demand);
 
+    /// <summary>The name of the part; empty when the entry can not say it without its check.</summary>
+    public virtual string NameOf(T demand) => "";
+
     /// <summary>The same with everything that a sheet says of it.</summary>
     public abstract Check With(T demand, string situation);
 }

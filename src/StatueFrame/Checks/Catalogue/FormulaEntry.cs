@@ -36,6 +36,8 @@ internal sealed class FormulaEntry<T>(string id, string title, Nature nature, st
         return Check.UtilizationOf(asked, given);
     }
 
+    public override string NameOf(T demand) => Where(demand);
+
     /// <summary>The same with everything that a sheet says of it.</summary>
     public override Check With(T demand, string situation)
     {

@@ -74,6 +74,19 @@ internal sealed class SheetWriter
         }
     }
 
+    /// <summary>Writes a part of the sheet; when it breaks off, what it wrote so far stays, and a line says that the rest is missing.</summary>
+    public void Guard(string part, Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            Checks.Add(Check.BrokenOff(Catalogue.Find("calculation.broken-off")!.Subject(part, Situation), e, Source.Assumed("checks")));
+        }
+    }
+
     /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
     public HashSet<WindAction> WindsAcross { get; } = [];
 

@@ -10,6 +10,7 @@ namespace StatueFrame.Checks;
 internal struct Worst<T>(CheckEntry<T> entry)
 {
     private T? done, notDone;
+    private Exception? error;
 
     /// <summary>The greatest utilization; null when none was done.</summary>
     public double? Utilization { get; private set; }
@@ -21,7 +22,18 @@ internal struct Worst<T>(CheckEntry<T> entry)
     /// <summary>Looks at one demand.</summary>
     public void Look(in T demand)
     {
-        if (entry.Utilization(demand) is not { } utilization)
+        double? found;
+        try
+        {
+            found = entry.Utilization(demand);
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            if (error is null)
+                (notDone, AnyNotDone, error) = (demand, true, e);
+            return;
+        }
+        if (found is not { } utilization)
         {
             if (!AnyNotDone)
                 (notDone, AnyNotDone) = (demand, true);
@@ -38,7 +50,9 @@ internal struct Worst<T>(CheckEntry<T> entry)
         var found = new List<Check>(2);
         if (Utilization is not null)
             found.Add(entry.With(done!, situation));
-        if (AnyNotDone)
+        if (error is not null)
+            found.Add(Check.BrokenOff(entry.Subject(entry.NameOf(notDone!), situation), error, Source.Assumed("checks")));
+        else if (AnyNotDone)
             found.Add(entry.With(notDone!, situation));
         return found;
     }

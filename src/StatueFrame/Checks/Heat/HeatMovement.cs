@@ -36,7 +36,7 @@ public sealed record HeatMovement
     internal (double Strain, double Movement) Compute(Working? w)
     {
         double alpha_s = CheckInput.Within(Skin.PerKelvin, 0, 1e-4, nameof(Skin)), alpha_t = CheckInput.Within(Tower.PerKelvin, 0, 1e-4, nameof(Tower));
-        double dT_s = CheckInput.Within(SkinChange.Kelvins, -150, 150, nameof(SkinChange)), dT_t = CheckInput.Within(TowerChange.Kelvins, -150, 150, nameof(TowerChange));
+        double dT_s = CheckInput.Within(SkinChange.Kelvins, -2000, 2000, nameof(SkinChange)), dT_t = CheckInput.Within(TowerChange.Kelvins, -2000, 2000, nameof(TowerChange));
         double L = CheckInput.NotNegative(Distance.Meters, nameof(Distance));
         w.Given(alpha_s, Dimension.Number, "expansion of the skin, 1/K");
         w.Given(alpha_t, Dimension.Number, "expansion of the tower, 1/K");

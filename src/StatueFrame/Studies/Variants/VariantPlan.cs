@@ -53,30 +53,28 @@ public sealed class VariantPlan : StudyPlan<VariantStudy>
 
     private protected override VariantStudy FromRecords(string[] records) => new(records.Select((record, i) =>
     {
-        Statue? changed = null;
-        try
-        {
-            changed = Variants[i].Change(Statue);
-        }
-        // The shard met the same and says so in its record.
-        catch (Exception e) when (e is not OperationCanceledException)
-        {
-        }
+        // Where there is none, the shard met the same and says so in its record.
+        var changed = Changed(Variants[i]) as Statue;
         return VariantRecord.Read(record, changed, () => changed!.Check(Criteria, situations));
     }).ToValueList());
 
-    private protected override IEnumerable<string> Identity() => Variants.Select(v => v.Name).Prepend(Description());
+    private protected override IEnumerable<string> Identity()
+    {
+        yield return DescriptionBits.Of(Statue, Criteria, situations);
+        foreach (Variant variant in Variants)
+            yield return DescriptionBits.Of(variant.Name, Changed(variant));
+    }
 
-    /// <summary>The statue's file; the name alone when there is none, as of a description with problems.</summary>
-    private string Description()
+    /// <summary>The changed statue, or why there is none.</summary>
+    private object? Changed(Variant variant)
     {
         try
         {
-            return StatueFile.Write(new StatueDocument { Statue = Statue, Criteria = Criteria, Situations = situations.ToValueList() });
+            return variant.Change(Statue);
         }
-        catch (Exception e) when (e is StatueFileException or InvalidStatueException)
+        catch (Exception e) when (e is not OperationCanceledException)
         {
-            return $"{Statue.Name}: {e.Message}";
+            return e.Message;
         }
     }
 

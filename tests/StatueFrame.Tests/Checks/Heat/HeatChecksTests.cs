@@ -66,7 +66,7 @@ public class HeatChecksTests
     [Fact]
     public void Bad_input_is_refused()
     {
-        Assert.ThrowsAny<ArgumentException>(() => (copper with { SkinChange = 500.Kelvins }).Free);
+        Assert.ThrowsAny<ArgumentException>(() => (copper with { SkinChange = 5000.Kelvins }).Free);
         Assert.ThrowsAny<ArgumentException>(() => (copper with { Distance = -1.Meters }).Strain);
         Assert.ThrowsAny<ArgumentException>(() => HeatChecks.SlotTravel(copper, -1.Meters, 0.Meters));
         Assert.ThrowsAny<ArgumentException>(() => HeatChecks.RestrainedSkin(copper, Copper.HardR290, false, 2));
