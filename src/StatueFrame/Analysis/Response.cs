@@ -13,6 +13,7 @@ public sealed class Response
     private readonly Lazy<BarEnvelope> bars;
     private readonly Lazy<LatticeEnvelope> lattice;
     private readonly Lazy<Stability> stability;
+    private readonly Lazy<double> error;
 
     internal Response(StatueModel model, Situation situation, string label = "")
     {
@@ -26,6 +27,7 @@ public sealed class Response
         for (int i = 0; i < headings.Length; i++)
             loads[i] = Loads.Of(model, situation, headings[i], Heat, nodal.AsSpan(i * size, size), label);
         cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
+        error = new Lazy<double>(() => model.Statics.ErrorOf(nodal.AsSpan(0, size), model.Statics.Solve(nodal.AsSpan(0, size))));
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
         lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));
         stability = new Lazy<Stability>(() => new Stability(model, OverturningGoverns, nodal.AsSpan(Array.IndexOf(cases, OverturningGoverns) * size, size)));
@@ -67,6 +69,9 @@ public sealed class Response
 
     /// <summary>Second-order effects and buckling, in the load case with the greatest overturning moment.</summary>
     public Stability Stability => stability.Value;
+
+    /// <summary>How far displacements are off by rounding, relative to the greatest; see <see cref="Mechanics.Statics.LinearStatics.ErrorOf"/>.</summary>
+    internal double SolutionError => error.Value;
 
     internal BarEnvelope BarEnvelope => bars.Value;
 

@@ -10,6 +10,9 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     /// <summary>Deflection over length of a cantilever above which the linear result is more than 5 % off.</summary>
     private const double SmallDeflectionLimit = 0.24;
 
+    /// <summary>Relative errors of displacements: what is told as a check of its own, and what is too much. Common practice, no source.</summary>
+    private const double NoticedError = 1e-9, GreatestError = 1e-6;
+
     private readonly Response response = demands.Response;
     private readonly string name = demands.Situation.Name;
     private readonly WindAction? wind = demands.Situation.Wind?.Action as WindAction;
@@ -26,6 +29,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("local wind", () => local = LocalWind.Of(model, response.Situation));
         lists.Guard("results", () =>
         {
+            AddAccuracy();
             AddReactions();
             AddMovements();
         });
@@ -73,6 +77,15 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
         foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient).Concat(BareTowerNotes.Assumptions(model, wind)))
             yield return assumption;
+    }
+
+    /// <summary>Stiffnesses that lie too far apart leave nothing of the small ones.</summary>
+    private void AddAccuracy()
+    {
+        double error = response.SolutionError;
+        if (!(error <= NoticedError))
+            lists.Checks.Add(Check.Of(Catalogue.Find("calculation.accuracy")!.Subject(situation: name), Dimension.Number, Source.Assumed("model"),
+                w => (w.Given("e", error, Dimension.Number, "displacement that the residual causes over the greatest displacement"), w.Given("e_max", GreatestError, Dimension.Number))));
     }
 
     private void AddReactions()

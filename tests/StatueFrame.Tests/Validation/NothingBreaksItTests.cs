@@ -127,6 +127,31 @@ public class NothingBreaksItTests
             Assert.Empty(good.Statue.Check(good.Criteria, struck).BrokenOff);
     }
 
+    /// <summary>Stiffnesses so far apart that rounding takes the digits: the sheet says so, and fails where too many are gone.</summary>
+    [Theory]
+    [InlineData(1, null)]
+    [InlineData(1e5, Verdict.Fail)]
+    public void A_solution_that_rounding_spoils_is_not_used_in_silence(double ratio, Verdict? verdict)
+    {
+        CoreSegment soft = SmallStatue.Core with { BendingX = Rigidity.FromKilonewtonSquareMeters(10), BendingY = Rigidity.FromKilonewtonSquareMeters(10) };
+        CoreSegment stiff = SmallStatue.Core with
+        {
+            BendingX = Rigidity.FromKilonewtonSquareMeters(10 * ratio), BendingY = Rigidity.FromKilonewtonSquareMeters(10 * ratio),
+            Torsion = Rigidity.FromKilonewtonSquareMeters(10 * ratio), Axial = (1e6 * ratio).Newtons,
+        };
+        var statue = new Statue
+        {
+            Name = "ratio",
+            Tower = new Tower
+            {
+                Levels = [new TowerLevel("base", 0.Meters), new TowerLevel("a", 5.Meters), new TowerLevel("b", 5.1.Meters), new TowerLevel("top", 10.Meters)],
+                Segments = [soft, stiff, soft],
+            },
+        };
+        CheckSheet sheet = statue.Check(new Criteria(), With(new SelfWeight(), new ImposedLoad { Name = "pull", On = "top", AlongX = 1.Newtons }));
+        Assert.Equal(verdict, sheet.Checks.SingleOrDefault(check => check.Id == "calculation.accuracy")?.Verdict);
+    }
+
     [Fact]
     public void Hints_for_names_take_no_time()
     {
