@@ -213,7 +213,30 @@ internal static class SmallMatrix
         return true;
     }
 
-    private static void Multiply(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> product, int n)
+    /// <summary>Puts the inverse in the place of a symmetric positive definite matrix, by Gauss and Jordan without pivoting.</summary>
+    public static void InvertPositive(Span<double> m, int n)
+    {
+        for (int k = 0; k < n; k++)
+        {
+            double pivot = m[(n + 1) * k];
+            if (!(pivot > 0))
+                throw new ArgumentException("The matrix is not positive definite.", nameof(m));
+            m[(n + 1) * k] = 1;
+            for (int j = 0; j < n; j++)
+                m[n * k + j] /= pivot;
+            for (int i = 0; i < n; i++)
+            {
+                if (i == k)
+                    continue;
+                double factor = m[n * i + k];
+                m[n * i + k] = 0;
+                for (int j = 0; j < n; j++)
+                    m[n * i + j] -= factor * m[n * k + j];
+            }
+        }
+    }
+
+    public static void Multiply(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> product, int n)
     {
         product.Clear();
         for (int i = 0; i < n; i++)

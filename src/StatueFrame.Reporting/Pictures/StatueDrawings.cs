@@ -31,12 +31,12 @@ public static class StatueDrawings
     public static Picture Plan(StatueModel model, string band, DisplayUnits units = DisplayUnits.Metric)
     {
         LineModel lines = LineModel.Of(model);
-        ModelLine[] part = [.. lines.Lines.Where(l => l.Part == band && l.Kind is LineKind.Outline or LineKind.Standoff && l.Part == band)];
+        ModelLine[] part = [.. lines.Lines.Where(l => l.Part == band && l.Kind is LineKind.Outline or LineKind.Standoff or LineKind.Bracket)];
         if (part.Length == 0)
             throw new ArgumentException($"The statue has no band \"{band}\".", nameof(band));
-        int bars = part.Count(l => l.Kind == LineKind.Standoff);
+        int bars = part.Count(l => l.Kind == LineKind.Standoff), brackets = part.Count(l => l.Kind == LineKind.Bracket);
         return new Picture(
-            $"{model.Statue.Name}: plan of {band}", Invariant($"Plan of {band} at {Dimension.Length.Format(model.ElevationOf(band).Meters, units)}: its outline and {bars} standoffs."),
+            $"{model.Statue.Name}: plan of {band}", Invariant($"Plan of {band} at {Dimension.Length.Format(model.ElevationOf(band).Meters, units)}: its outline{(brackets > 0 ? Invariant($", {brackets} brackets") : "")} and {bars} standoffs."),
             plot =>
             {
                 Draw(plot, part, p => (p.X, p.Y), units, 1);
@@ -138,6 +138,7 @@ public static class StatueDrawings
             {
                 LineKind.Tower => (Pen.Graphite, 2.4f),
                 LineKind.Brace => (Pen.Graphite, 0.8f),
+                LineKind.Bracket => (Pen.Graphite, 1.2f),
                 LineKind.Standoff => (Pen.Accent, 0.9f),
                 LineKind.Outline => (Color.FromHex("#5b6770"), 0.9f),
                 _ => (Pen.Gray, 0.6f),

@@ -82,7 +82,7 @@ public sealed class StatueScene
             // With something moved beside it, the statue at rest is only a gray wire.
             bool isWire = i == 0 && shapes.Count > 1;
             Node node = scene.CreateNode(name);
-            AddStrokes(root, node, shape, isWire ? rest : tower, LineKind.Tower, LineKind.Brace);
+            AddStrokes(root, node, shape, isWire ? rest : tower, LineKind.Tower, LineKind.Brace, LineKind.Bracket);
             AddStrokes(root, node, shape, isWire ? rest : standoff, LineKind.Standoff);
             if (isWire)
                 AddStrokes(root, node, shape, rest, LineKind.Outline, LineKind.Rib);

@@ -17,4 +17,7 @@ public enum LineKind
 
     /// <summary>A standoff.</summary>
     Standoff,
+
+    /// <summary>A bracket under a standoff.</summary>
+    Bracket,
 }

@@ -143,6 +143,8 @@ public sealed class LineModel
             BarPlacement at = bar.Bar.Place;
             strands.Add(new Strand(LineKind.Standoff, ring.BandName, [new Vertex(at.TowerEnd, level, level, 0), new Vertex(at.SkinEnd, band, band, 0)]));
         }
+        foreach (PlacedBracket bracket in ring.Brackets)
+            strands.Add(new Strand(LineKind.Bracket, ring.BandName, [new Vertex(bracket.Foot, level, level, 0), new Vertex(bracket.Tip, level, level, 0)]));
     }
 
     private double GreatestExtent()

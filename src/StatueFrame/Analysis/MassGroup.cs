@@ -12,6 +12,9 @@ public enum MassGroup
     /// <summary>Standoffs of trunk and limbs.</summary>
     Standoffs,
 
+    /// <summary>Brackets under standoffs of trunk and limbs.</summary>
+    Brackets,
+
     /// <summary>Inner structure, sheets and armature of the limbs.</summary>
     Limbs,
 

@@ -229,6 +229,11 @@ internal sealed class ModelBuilder
             AddPointMass(level, loose.Mass, middle);
             masses.Add(MassGroup.Standoffs, loose.Mass, middle);
         }
+        foreach (PlacedBracket bracket in ring.Brackets)
+        {
+            AddPointMass(level, bracket.Mass, bracket.Middle);
+            masses.Add(MassGroup.Brackets, bracket.Mass, bracket.Middle);
+        }
     }
 
     private int AddNode(Vector3D position, string name)

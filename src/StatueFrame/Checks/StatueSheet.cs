@@ -43,6 +43,7 @@ internal sealed class StatueSheet
     {
         var sheet = new StatueSheet(model, criteria);
         sheet.AddMasses();
+        sheet.AddBrackets();
         sheet.AddRest();
         ModalResponse modes = sheet.AddModes();
         StatueModel[] models = TiedBands.Of(model);
@@ -101,6 +102,17 @@ internal sealed class StatueSheet
         Add("center of mass", "x", center.X, Dimension.Length);
         Add("center of mass", "y", center.Y, Dimension.Length);
         Add("center of mass", "z", center.Z, Dimension.Length);
+    }
+
+    /// <summary>The brackets of every ring.</summary>
+    private void AddBrackets()
+    {
+        foreach ((Analysis.RingElement ring, _) in model.Rings)
+        {
+            PlacedBracket[] brackets = [.. ring.Brackets];
+            if (brackets.Length > 0)
+                Add("brackets", $"longest under {ring.BandName}", brackets.Max(b => b.Length), Dimension.Length, Invariant($"{brackets.Length} from {ring.Level}, {brackets[0].Bracket.Section}, mean {brackets.Average(b => b.Length):0.00} m, {brackets.Sum(b => b.Mass):0} kg"));
+        }
     }
 
     /// <summary>The statue under its weight alone: how eccentric mass tilts it.</summary>

@@ -184,9 +184,16 @@ internal sealed class PlanCurve
     /// <summary>The perimeter position, in metres anticlockwise from vertex 0, of the point of the curve nearest to (px, py).</summary>
     public double NearestPosition(double px, double py) => Nearest(px, py).Position;
 
-    private (double Position, double Distance) Nearest(double px, double py)
+    /// <summary>The point of the curve nearest to (px, py), m.</summary>
+    public (double X, double Y) NearestPoint(double px, double py)
     {
-        double nearest = double.PositiveInfinity, position = 0, start = 0;
+        (_, _, double nx, double ny) = Nearest(px, py);
+        return (nx, ny);
+    }
+
+    private (double Position, double Distance, double X, double Y) Nearest(double px, double py)
+    {
+        double nearest = double.PositiveInfinity, position = 0, start = 0, nx = 0, ny = 0;
         for (int i = 0; i < x.Length; i++)
         {
             int j = Next(i);
@@ -196,10 +203,10 @@ internal sealed class PlanCurve
             double distance = Square(dx - t * ex) + Square(dy - t * ey);
             double length = Math.Sqrt(square);
             if (distance < nearest)
-                (nearest, position) = (distance, start + t * length);
+                (nearest, position, nx, ny) = (distance, start + t * length, x[i] + t * ex, y[i] + t * ey);
             start += length;
         }
-        return (position < Perimeter ? position : 0, Math.Sqrt(nearest));
+        return (position < Perimeter ? position : 0, Math.Sqrt(nearest), nx, ny);
     }
 
     /// <summary>Perimeter positions of the vertices as fractions of the perimeter: from 0 for vertex 0, ascending, below 1.</summary>

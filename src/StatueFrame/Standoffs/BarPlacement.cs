@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame;
 
@@ -23,6 +24,29 @@ internal sealed record BarPlacement
 
     /// <summary>Where the skin end is along the skin's outline, m anticlockwise from the outline's first vertex.</summary>
     public required double Position { get; init; }
+
+    /// <summary>What carries the tower end; null when it stands on the tower, or on a bracket that is not described and does not give.</summary>
+    public PlacedBracket? Bracket { get; init; }
+
+    /// <summary>
+    /// The springs of the tower end against turning, those of the bracket in series, N·m/rad. The bracket's tip is taken as free
+    /// to move sideways.
+    /// </summary>
+    public EndSprings TowerSprings
+    {
+        get
+        {
+            EndSprings own = Standoff.TowerFixity.Springs;
+            if (Bracket is null)
+                return own;
+            Span<double> k = stackalloc double[36];
+            Bracket.StiffnessAtTip(Axes, k);
+            SmallMatrix.InvertPositive(k, 6);
+            return new EndSprings(Series(own.Weak, k[35]), Series(own.Strong, k[28]), Series(own.Twist, k[21]));
+
+            static double Series(double spring, double give) => 1 / (1 / spring + give);
+        }
+    }
 
     public double Length => (SkinEnd - TowerEnd).Length;
 
@@ -58,5 +82,6 @@ internal sealed record BarPlacement
         Axes = new Axes3D(body.ToGlobal(Axes.X), body.ToGlobal(Axes.Y), body.ToGlobal(Axes.Z)),
         Slide = body.ToGlobal(Slide),
         Outward = body.ToGlobal(Outward),
+        Bracket = Bracket?.Moved(body, origin),
     };
 }

@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame;
 
@@ -15,20 +16,28 @@ namespace StatueFrame;
 /// follow from equilibrium.</para>
 /// <para>Slide. Along the free direction s the saddle moves by λ = sᵀK d/(sᵀK s), until no force is left, and the bar takes
 /// K (d − λ s): K′ = K − K s sᵀK/(sᵀK s).</para>
+/// <para>A tower end that stands on what gives, as a bracket, is condensed out: every motion is that of the skin end relative
+/// to where the tower itself would carry it.</para>
 /// <para>Small displacements; the axial force does not change the bending stiffness. Warping torsion is left out.</para>
 /// <para>Immutable and safe to share between threads.</para>
 /// </remarks>
 internal sealed class BarStiffness
 {
     private const double NegligibleSlide = 1e-12, NegligibleForce = 1e-9;
+    private const int Size = 6, Entries = Size * Size;
 
-    private readonly FlatRectangle section;
     private readonly double L, axial, twist;
     private readonly Bending weak, strong;
     private readonly Vector3D slide;
 
     /// <summary>The slip for a unit of each motion; null for a saddle that does not slide.</summary>
     private readonly double[]? slip;
+
+    /// <summary>The part of a motion of the skin end that the bar itself sees, 6×6; null when the tower end does not give.</summary>
+    private readonly double[]? own;
+
+    /// <summary>What a unit of each force at the tower end moves it, 6×6; null when it does not give.</summary>
+    private readonly double[]? give;
 
     /// <summary>One plane of bending: the stiffness by deflection and rotation of the skin end, and what a unit force moves a cantilever's tip.</summary>
     private readonly record struct Bending(double Shear, double Mixed, double Moment, double TipDeflection, double TipRotation, double SaddleDeflection)
@@ -47,19 +56,28 @@ internal sealed class BarStiffness
     /// <param name="skin">Springs of the skin end.</param>
     /// <param name="slide">The free direction of the saddle in bar axes; zero for none. Components below 1e-12 of it are taken as zero, being rounding.</param>
     public BarStiffness(FlatRectangle section, double L, double E, double G, EndSprings tower, EndSprings skin, Vector3D slide = default)
-        : this(section, L, E, G, section.J, tower, skin, slide)
+        : this(Of(section, E, G, section.J), L, tower, skin, slide)
     {
     }
 
-    private BarStiffness(FlatRectangle section, double L, double E, double G, double J, EndSprings tower, EndSprings skin, Vector3D slide)
+    /// <summary>Makes the stiffness of any straight member in its principal axes.</summary>
+    /// <param name="section">Rigidities: y is the strong axis.</param>
+    /// <param name="L">Length, m; positive.</param>
+    /// <param name="tower">Springs of the first end.</param>
+    /// <param name="skin">Springs of the second end.</param>
+    /// <param name="slide">The free direction of the second end; zero for none.</param>
+    /// <param name="support">What the first end stands on opposes to its motion (6×6 in the member's axes); empty for what does not give.</param>
+    public BarStiffness(in BeamSection section, double L, EndSprings tower, EndSprings skin, Vector3D slide = default, ReadOnlySpan<double> support = default)
     {
-        (this.section, this.L) = (section, L);
-        axial = E * section.A / L;
-        twist = 1 / (L / (G * J) + 1 / tower.Twist + 1 / skin.Twist);
-        weak = Bend(E * section.WeakI, G * section.ShearArea, L, tower.Weak, skin.Weak);
-        strong = Bend(E * section.StrongI, G * section.ShearArea, L, tower.Strong, skin.Strong);
+        this.L = L;
+        axial = section.EA / L;
+        twist = 1 / (L / section.GJ + 1 / tower.Twist + 1 / skin.Twist);
+        weak = Bend(section.EIz, section.GAy, L, tower.Weak, skin.Weak);
+        strong = Bend(section.EIy, section.GAz, L, tower.Strong, skin.Strong);
         if (slide != Vector3D.Zero)
             (this.slide, slip) = Release(slide.Normalized());
+        if (!support.IsEmpty)
+            (own, give) = Stand(support);
     }
 
     public double Length => L;
@@ -68,11 +86,22 @@ internal sealed class BarStiffness
     public static BarStiffness Of(BarPlacement place)
     {
         Standoff s = place.Standoff;
+        Span<double> support = stackalloc double[place.Bracket is null ? 0 : Entries];
+        place.Bracket?.StiffnessAtTip(place.Axes, support);
         return new BarStiffness(
-            new FlatRectangle(s.Section.Width.Meters, s.Section.Thickness.Meters), place.Length,
-            s.Material.YoungsModulus.Pascals, s.Material.ShearModulus.Pascals, s.Section.Properties.J,
-            s.TowerFixity.Springs, s.SkinFixity.Springs, place.Axes.ToLocal(place.Slide));
+            Of(new FlatRectangle(s.Section.Width.Meters, s.Section.Thickness.Meters), s.Material.YoungsModulus.Pascals, s.Material.ShearModulus.Pascals, s.Section.Properties.J),
+            place.Length, s.TowerFixity.Springs, s.SkinFixity.Springs, place.Axes.ToLocal(place.Slide), support);
     }
+
+    private static BeamSection Of(FlatRectangle flat, double E, double G, double J) => new()
+    {
+        EA = E * flat.A,
+        EIy = E * flat.StrongI,
+        EIz = E * flat.WeakI,
+        GJ = G * J,
+        GAy = G * flat.ShearArea,
+        GAz = G * flat.ShearArea,
+    };
 
     /// <summary>Fills in the 6×6, row-major.</summary>
     public void CopyTo(Span<double> k36)
@@ -82,6 +111,7 @@ internal sealed class BarStiffness
         {
             motion.Clear();
             motion[j] = 1;
+            TakeOwn(motion);
             SkinForces(motion, column);
             for (int i = 0; i <= j; i++)
                 k36[6 * i + j] = k36[6 * j + i] = column[i];
@@ -91,12 +121,25 @@ internal sealed class BarStiffness
     /// <summary>The forces on the bar at its two ends, tower end first (12 values), when the skin end has moved by d (6 values).</summary>
     public void Forces(ReadOnlySpan<double> d, Span<double> forces)
     {
-        SkinForces(d, forces[6..]);
+        Span<double> seen = stackalloc double[Size];
+        d.CopyTo(seen);
+        TakeOwn(seen);
+        SkinForces(seen, forces[6..]);
         Balance(forces);
     }
 
     /// <summary>How far the saddle has slid along its free direction, m, when the skin has moved by d (6 values).</summary>
     public double Slip(ReadOnlySpan<double> d)
+    {
+        if (slip is null)
+            return 0;
+        Span<double> seen = stackalloc double[Size];
+        d.CopyTo(seen);
+        TakeOwn(seen);
+        return SlipOf(seen);
+    }
+
+    private double SlipOf(ReadOnlySpan<double> d)
     {
         double sum = 0;
         for (int i = 0; i < slip?.Length; i++)
@@ -104,12 +147,13 @@ internal sealed class BarStiffness
         return sum;
     }
 
-    /// <summary>Takes the saddle's slip out of the motion d of the skin (6 values); what is left is the deflection of the bar.</summary>
+    /// <summary>Takes the saddle's slip and what the tower end gives out of the motion d of the skin (6 values); what is left is the deflection of the bar.</summary>
     public void RemoveSlip(Span<double> d)
     {
+        TakeOwn(d);
         if (slip is null)
             return;
-        Vector3D slid = Slip(d) * slide;
+        Vector3D slid = SlipOf(d) * slide;
         (d[0], d[1], d[2]) = (d[0] - slid.X, d[1] - slid.Y, d[2] - slid.Z);
     }
 
@@ -140,13 +184,77 @@ internal sealed class BarStiffness
         else if (bendsStrong)
             (forces[8], forces[10], deflection[2]) = (force.Z, force.Z * L, force.Z * strong.SaddleDeflection);
         Balance(forces);
+        AddGive(forces, deflection);
         return true;
+    }
+
+    /// <summary>Adds to the motion of the skin end what the forces on the tower end move that end's support.</summary>
+    private void AddGive(ReadOnlySpan<double> forces, Span<double> deflection)
+    {
+        if (give is null)
+            return;
+        Span<double> q = stackalloc double[Size];
+        for (int i = 0; i < Size; i++)
+        {
+            q[i] = 0;
+            for (int j = 0; j < Size; j++)
+                q[i] -= give[Size * i + j] * forces[j];
+        }
+        for (int i = 0; i < Size; i++)
+            deflection[i] += q[i];
+        deflection[1] += L * q[5];
+        deflection[2] -= L * q[4];
+    }
+
+    /// <summary>
+    /// With a tower end that moves by q on a support of stiffness K_s, the bar sees d − G q, G carrying q to the skin end, and
+    /// (K_s + GᵀKG) q = GᵀK d: what it sees is A d, A = I − G (K_s + GᵀKG)⁻¹ GᵀK, and the whole has the stiffness K A.
+    /// </summary>
+    private (double[] Own, double[] Give) Stand(ReadOnlySpan<double> support)
+    {
+        Span<double> k = stackalloc double[Entries], G = stackalloc double[Entries], kG = stackalloc double[Entries], GtkG = stackalloc double[Entries];
+        CopyTo(k);
+        SmallMatrix.SetUnit(G, Size);
+        (G[Size * 1 + 5], G[Size * 2 + 4]) = (L, -L);
+        SmallMatrix.Multiply(k, G, kG, Size);
+        // (kG)ᵀ = Gᵀk, as k is symmetric.
+        Span<double> Gtk = stackalloc double[Entries], solved = stackalloc double[Entries];
+        kG.CopyTo(Gtk);
+        SmallMatrix.Transpose(Gtk, Size);
+        SmallMatrix.Multiply(Gtk, G, GtkG, Size);
+        for (int i = 0; i < Entries; i++)
+            GtkG[i] += support[i];
+        SmallMatrix.InvertPositive(GtkG, Size);
+        SmallMatrix.Multiply(GtkG, Gtk, solved, Size);
+        var seen = new double[Entries];
+        SmallMatrix.Multiply(G, solved, seen, Size);
+        for (int i = 0; i < Entries; i++)
+            seen[i] = (i % (Size + 1) == 0 ? 1 : 0) - seen[i];
+        double[] flexibility = support.ToArray();
+        SmallMatrix.InvertPositive(flexibility, Size);
+        return (seen, flexibility);
+    }
+
+    /// <summary>Leaves of a motion of the skin end what the bar itself sees of it.</summary>
+    private void TakeOwn(Span<double> d)
+    {
+        if (own is null)
+            return;
+        Span<double> all = stackalloc double[Size];
+        d.CopyTo(all);
+        for (int i = 0; i < Size; i++)
+        {
+            double sum = 0;
+            for (int j = 0; j < Size; j++)
+                sum += own[Size * i + j] * all[j];
+            d[i] = sum;
+        }
     }
 
     /// <summary>The forces at the skin end. A rotation about z lifts the far end along +y, one about y along −z: hence the signs.</summary>
     private void SkinForces(ReadOnlySpan<double> d, Span<double> f)
     {
-        Vector3D u = new Vector3D(d[0], d[1], d[2]) - Slip(d) * slide;
+        Vector3D u = new Vector3D(d[0], d[1], d[2]) - SlipOf(d) * slide;
         f[0] = axial * u.X;
         f[1] = weak.Shear * u.Y - weak.Mixed * d[5];
         f[2] = strong.Shear * u.Z + strong.Mixed * d[4];

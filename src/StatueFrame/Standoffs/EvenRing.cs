@@ -40,7 +40,7 @@ public sealed record EvenRing : StandoffRing
 
     internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site, v);
 
-    internal override IEnumerable<Assumption> Assumptions() => Length is null ? [] : [RigidBrackets];
+    internal override IEnumerable<Assumption> Assumptions() => Length is null || Bracket is not null ? [] : [RigidBrackets];
 
     internal override void Validate(Validator v)
     {

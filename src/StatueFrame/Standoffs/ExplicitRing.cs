@@ -24,7 +24,7 @@ public sealed record ExplicitRing : StandoffRing
 
     internal override BarPlacement[] Place(in RingSite site, Validator v) => RingLayout.Place(this, site, v);
 
-    internal override IEnumerable<Assumption> Assumptions() => [RigidBrackets];
+    internal override IEnumerable<Assumption> Assumptions() => Bracket is null ? [RigidBrackets] : [];
 
     internal override void Validate(Validator v)
     {

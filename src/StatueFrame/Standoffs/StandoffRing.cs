@@ -33,6 +33,12 @@ public abstract record StandoffRing
     /// </summary>
     public ValueList<int> Loose { get; init; } = [];
 
+    /// <summary>
+    /// What carries tower ends that lie off the tower, from the nearest leg or horizontal at the level; null takes brackets that
+    /// do not give and weigh nothing, which the sheet lists as open.
+    /// </summary>
+    public Bracket? Bracket { get; init; }
+
     /// <summary>The height (along the body's axis, m) of the ring's skin ends; their mean when they differ.</summary>
     /// <param name="levelElevation">The height of the ring's level, m.</param>
     internal abstract double SkinElevation(double levelElevation);
@@ -66,6 +72,7 @@ public abstract record StandoffRing
         v.Named(Level);
         if (Band < 1)
             v.Add(nameof(Band), $"must be 1 or more, is {Band}", "Bands are counted from 1, the lowest; null lets the height decide.");
+        Bracket?.Validate(v.At(nameof(Bracket)));
         ValidateNumbers(v, Missing, nameof(Missing));
         ValidateNumbers(v, Loose, nameof(Loose));
         if (BarCount is >= 1 and <= MostBars && Missing is not null && Loose is not null && Enumerable.Range(1, BarCount).All(bar => !Holds(bar)))

@@ -13,7 +13,9 @@ public sealed record WeldedTubeJoint : TubeJoint
     public double CorrelationFactor { get; init; } = 1.0;
 
     /// <summary>Strength F_EXX of the electrode, for AISC only; 70 ksi by default.</summary>
-    public Pressure ElectrodeStrength { get; init; } = Pressure.FromKilopoundsForcePerSquareInch(70);
+    public Pressure ElectrodeStrength { get; init; } = UsualElectrode;
+
+    internal static readonly Pressure UsualElectrode = Pressure.FromKilopoundsForcePerSquareInch(70);
 
     internal override void Validate(Validator v, Section? section)
     {

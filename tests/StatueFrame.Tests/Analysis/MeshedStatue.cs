@@ -161,7 +161,7 @@ internal sealed class MeshedStatue
             if (ring is ExplicitRing given)
             {
                 foreach (StandoffBar bar in given.Bars)
-                    AddBar(Meters(bar.TowerEnd), Meters(bar.SkinEnd), RadialOf(skin, Meters(bar.SkinEnd)), bar.Standoff, on, places[$"{prefix}band {given.Band}"]);
+                    AddBar(Meters(bar.TowerEnd), Meters(bar.SkinEnd), RadialOf(skin, Meters(bar.SkinEnd)), bar.Standoff, on, places[$"{prefix}band {given.Band}"], FootOf(ring, tower.Levels[level], Meters(bar.TowerEnd)));
                 continue;
             }
             var even = (EvenRing)ring;
@@ -180,12 +180,57 @@ internal sealed class MeshedStatue
                 double length = even.Length is { } given2
                     ? Math.Sqrt(given2.Meters * given2.Meters - even.Rise.Meters * even.Rise.Meters)
                     : (Hit(Legs(tower.Levels[level]), skinEnd, run).At - new Vector3D(skinEnd.X, skinEnd.Y, 0)).Length;
-                AddBar(skinEnd + length * run - new Vector3D(0, 0, even.Rise.Meters), skinEnd, normal, even.Standoff, on, places[$"{prefix}band {band + 1}"]);
+                Vector3D towerEnd = skinEnd + length * run - new Vector3D(0, 0, even.Rise.Meters);
+                AddBar(towerEnd, skinEnd, normal, even.Standoff, on, places[$"{prefix}band {band + 1}"], FootOf(ring, tower.Levels[level], towerEnd));
             }
         }
 
-        void AddBar(Vector3D tow, Vector3D end, Vector3D normal, Standoff s, (int Node, Vector3D NodeAt, Vector3D Center) on, (int Node, Vector3D NodeAt, Vector3D Center) band)
+        // The nearest point of the sides between the legs.
+        (Bracket Bracket, Vector3D Foot)? FootOf(StandoffRing ring, TowerLevel level, Vector3D end)
         {
+            if (ring.Bracket is not { } bracket)
+                return null;
+            Vector3D[] corners = Legs(level);
+            Vector3D foot = Enumerable.Range(0, corners.Length)
+                .Select(i => Nearest(corners[i], corners[(i + 1) % corners.Length]))
+                .MinBy(p => (p.X - end.X) * (p.X - end.X) + (p.Y - end.Y) * (p.Y - end.Y));
+            foot = new Vector3D(foot.X, foot.Y, level.Elevation.Meters);
+            return (foot - end).Length < 0.02 ? null : (bracket, foot);
+
+            Vector3D Nearest(Vector3D a, Vector3D b) =>
+                a + Math.Clamp(((end.X - a.X) * (b.X - a.X) + (end.Y - a.Y) * (b.Y - a.Y)) / ((b.X - a.X) * (b.X - a.X) + (b.Y - a.Y) * (b.Y - a.Y)), 0, 1) * (b - a);
+        }
+
+        void AddBar(Vector3D tow, Vector3D end, Vector3D normal, Standoff s, (int Node, Vector3D NodeAt, Vector3D Center) on, (int Node, Vector3D NodeAt, Vector3D Center) band, (Bracket Bracket, Vector3D Foot)? stand)
+        {
+            (int Node, Vector3D NodeAt, Vector3D Center) level = on;
+            if (stand is { } under)
+            {
+                Vector3D foot = Out(under.Foot), tip = Out(tow), along = (tip - foot).Normalized(), upward = Axis(Vector3D.UnitZ);
+                Material m = under.Bracket.Material;
+                double stiff(UnitsNet.RotationalStiffness? k) => k?.NewtonMetersPerRadian ?? double.PositiveInfinity;
+                double a = under.Bracket.Section.Area.SquareMeters, big = under.Bracket.Section.StrongInertia.MetersToTheFourth, small = under.Bracket.Section.WeakInertia.MetersToTheFourth;
+                var beam = new BeamSection
+                {
+                    EA = m.YoungsModulus.Pascals * a,
+                    EIy = m.YoungsModulus.Pascals * big,
+                    EIz = m.YoungsModulus.Pascals * small,
+                    GJ = m.ShearModulus.Pascals * under.Bracket.Section.TorsionConstant.MetersToTheFourth,
+                    GAy = m.ShearModulus.Pascals * under.Bracket.Section.Properties.Asy,
+                    GAz = m.ShearModulus.Pascals * under.Bracket.Section.Properties.Asz,
+                };
+                double turn = under.Bracket.Roll.Radians;
+                Vector3D z = (upward - upward.Dot(along) * along).Normalized(), y = z.Cross(along);
+                int carrier = builder.AddNode(tip);
+                builder.Add(new BeamElement(level.Node, level.NodeAt, carrier, tip, new BeamDefinition(beam)
+                {
+                    Up = Math.Cos(turn) * z - Math.Sin(turn) * y,
+                    StartOffset = foot - level.NodeAt,
+                    StartJoint = new BeamJoint { RotationX = stiff(under.Bracket.TowerFixity.Twist), RotationY = stiff(under.Bracket.TowerFixity.StrongAxis), RotationZ = stiff(under.Bracket.TowerFixity.WeakAxis) },
+                }));
+                Hang(level, m.Density.KilogramsPerCubicMeter * a * (tip - foot).Length, 0.5 * (foot + tip));
+                on = (carrier, tip, tip);
+            }
             double b = s.Section.Width.Meters, t = s.Section.Thickness.Meters, E = s.Material.YoungsModulus.Pascals, G = s.Material.ShearModulus.Pascals;
             Vector3D x = (end - tow).Normalized();
             bool upright = Math.Abs(x.Z) > 1 - 1e-9;
@@ -228,7 +273,7 @@ internal sealed class MeshedStatue
             }
             bars.Add((first, builder.ElementCount - 1));
             double mass = s.Material.Density.KilogramsPerCubicMeter * b * t * (end - tow).Length;
-            Hang(on, mass / 2, from);
+            Hang(level, mass / 2, from);
             Hang(band, mass / 2, to);
         }
     }

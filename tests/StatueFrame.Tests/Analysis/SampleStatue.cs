@@ -48,6 +48,15 @@ internal sealed record SampleStatue
         return new ImposedLoad { Name = "pull", On = on, AlongX = px.Newtons, AlongY = py.Newtons, Down = down.Newtons, At = at };
     }
 
+    private static Bracket Arm { get; } = new()
+    {
+        Section = new FlatBar(80.Millimeters, 12.Millimeters),
+        Material = StructuralSteel.S355,
+        TowerFixity = EndFixity.Spring(60_000.NewtonMetersPerRadian),
+        Throat = 5.Millimeters,
+        Roll = 25.Degrees,
+    };
+
     public Point3 Point(double x, double y, double z)
     {
         (double px, double py) = Turned(x, y);
@@ -89,9 +98,9 @@ internal sealed record SampleStatue
                 Seams = Seams,
                 Standoffs =
                 [
-                    new EvenRing { Level = "L1", Rise = (-1).Meters, Count = 7, FirstAngle = Turn.Radians, Lay = 35.Degrees, Length = 1.3.Meters, Standoff = flat },
+                    new EvenRing { Level = "L1", Rise = (-1).Meters, Count = 7, FirstAngle = Turn.Radians, Lay = 35.Degrees, Length = 1.3.Meters, Standoff = flat, Bracket = Arm },
                     new EvenRing { Level = "L1", Rise = 0.8.Meters, Count = 6, FirstAngle = (Turn + 0.2).Radians, Lay = (-12).Degrees, Standoff = flat with { Roll = 20.Degrees } },
-                    new EvenRing { Level = "L2", Count = 8, FirstAngle = (Turn - 0.3).Radians, Length = 0.5.Meters, Standoff = rigid with { Slide = SaddleSlide.AlongSkin } },
+                    new EvenRing { Level = "L2", Count = 8, FirstAngle = (Turn - 0.3).Radians, Length = 0.5.Meters, Standoff = rigid with { Slide = SaddleSlide.AlongSkin }, Bracket = Arm with { TowerFixity = EndFixity.Rigid, Roll = 0.Degrees } },
                     new EvenRing { Level = "L3", Rise = (-1.5).Meters, Count = 5, FirstAngle = Turn.Radians, Lay = 60.Degrees, Length = 1.7.Meters, Standoff = rigid with { Slide = SaddleSlide.AlongBar } },
                     new ExplicitRing
                     {

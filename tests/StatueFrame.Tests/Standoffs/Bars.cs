@@ -70,9 +70,21 @@ internal static class Bars
             },
         });
 
+    public static Gen<Bracket> Bracket { get; } = Gen.Select(Gen.Double[0.03, 0.1], Gen.Double[0.1, 1], Gen.Double[-3, 3], Gen.Double[2, 6], (b, r, roll, spring) => new Bracket
+    {
+        Section = new FlatBar(Length.FromMeters(b), Length.FromMeters(r * b)),
+        Material = Steel,
+        TowerFixity = Fixity(new EndSprings(Math.Pow(10, spring), double.PositiveInfinity, double.PositiveInfinity)),
+        Roll = Angle.FromRadians(roll),
+    });
+
+    /// <summary>Bars on the tower itself and on brackets.</summary>
     public static Gen<BarPlacement> Placement { get; } =
-        Gen.Select(Standoff, Vector(2), Direction, Gen.Double[0.3, 2], Gen.Double[-3, 3], (s, tower, along, L, normal) =>
-            BarPlacement.Between(tower, tower + L * along, new Vector3D(Math.Cos(normal), Math.Sin(normal), 0), 0, s));
+        Gen.Select(Standoff, Vector(2), Direction, Gen.Double[0.3, 2], Gen.Double[-3, 3], Gen.Select(Bracket, Vector(1).Where(v => v.Length > 0.05), Gen.Bool), (s, tower, along, L, normal, stand) =>
+            BarPlacement.Between(tower, tower + L * along, new Vector3D(Math.Cos(normal), Math.Sin(normal), 0), 0, s) with
+            {
+                Bracket = stand.Item3 ? PlacedBracket.Between(tower + stand.Item2, tower, stand.Item1) : null,
+            });
 
     public static Gen<PlacedBar> Placed { get; } =
         Gen.Select(Placement, Vector(1), Vector(3), (place, level, band) => new PlacedBar(place, level, band));

@@ -136,8 +136,10 @@ public class NothingBreaksItTests
         CoreSegment soft = SmallStatue.Core with { BendingX = Rigidity.FromKilonewtonSquareMeters(10), BendingY = Rigidity.FromKilonewtonSquareMeters(10) };
         CoreSegment stiff = SmallStatue.Core with
         {
-            BendingX = Rigidity.FromKilonewtonSquareMeters(10 * ratio), BendingY = Rigidity.FromKilonewtonSquareMeters(10 * ratio),
-            Torsion = Rigidity.FromKilonewtonSquareMeters(10 * ratio), Axial = (1e6 * ratio).Newtons,
+            BendingX = Rigidity.FromKilonewtonSquareMeters(10 * ratio),
+            BendingY = Rigidity.FromKilonewtonSquareMeters(10 * ratio),
+            Torsion = Rigidity.FromKilonewtonSquareMeters(10 * ratio),
+            Axial = (1e6 * ratio).Newtons,
         };
         var statue = new Statue
         {

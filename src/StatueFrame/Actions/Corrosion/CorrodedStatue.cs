@@ -103,10 +103,13 @@ public static class CorrodedStatue
 
         StandoffRing RingAfter(StandoffRing ring) => ring switch
         {
-            EvenRing even => even with { Standoff = BarAfter(even.Standoff) },
-            ExplicitRing by => by with { Bars = by.Bars.Select(bar => bar with { Standoff = BarAfter(bar.Standoff) }).ToValueList() },
+            EvenRing even => even with { Standoff = BarAfter(even.Standoff), Bracket = BracketAfter(even.Bracket) },
+            ExplicitRing by => by with { Bars = by.Bars.Select(bar => bar with { Standoff = BarAfter(bar.Standoff) }).ToValueList(), Bracket = BracketAfter(by.Bracket) },
             _ => ring,
         };
+
+        Bracket? BracketAfter(Bracket? bracket) => bracket is null ? null
+            : bracket with { Section = CorrodedSection.Of(bracket.Section, Loss(bracket.Material, CorrosionFace.CoveredTower)) };
 
         Standoff BarAfter(Standoff bar) => bar with { Section = CorrodedSection.Flat(bar.Section, Loss(bar.Material, CorrosionFace.Standoff, bar.PutIn.Years365)) };
     }

@@ -40,5 +40,8 @@ internal sealed class RingElement : FrameElement
     /// <summary>Bars that hang from the level and hold nothing.</summary>
     public BarPlacement[] Loose { get; init; } = [];
 
+    /// <summary>The brackets that are described, those of loose bars too.</summary>
+    public IEnumerable<PlacedBracket> Brackets => Bars.Select(bar => bar.Bar.Place).Concat(Loose).Select(place => place.Bracket).OfType<PlacedBracket>();
+
     public override void AddStiffness(Span<double> k) => RigidPair.AddTo(stiffness, arm, k);
 }

@@ -45,7 +45,25 @@ internal sealed class RingPlacer(
         Vector3D center = tower.Levels[level].Center;
         PlanCurve? towerOutline = tower.OutlineAt(level)?.Shifted(center.X, center.Y);
         BarPlacement[] bars = ring.Place(new RingSite(outline, z, towerOutline, center.X, center.Y), at);
+        if (ring.Bracket is { } bracket)
+            bars = OnBrackets(bars, bracket, towerOutline, center.Z, at);
         return bars.Length == 0 ? null : new Found(ring, level, band, z, bars, outline);
+    }
+
+    /// <summary>The bars with brackets under the tower ends that lie off the tower; none when the tower has no outline there.</summary>
+    private static BarPlacement[] OnBrackets(BarPlacement[] bars, Bracket bracket, PlanCurve? outline, double elevation, Validator at)
+    {
+        if (outline is null)
+        {
+            at.Add(nameof(StandoffRing.Bracket), "has nothing to stand on, as the tower is given by its stiffness and has no outline", $"Give the level a {nameof(TowerLevel.Plan)}.");
+            return [];
+        }
+        return Array.ConvertAll(bars, bar =>
+        {
+            (double x, double y) = outline.NearestPoint(bar.TowerEnd.X, bar.TowerEnd.Y);
+            var foot = new Vector3D(x, y, elevation);
+            return (bar.TowerEnd - foot).Length < Bracket.LeastLength ? bar : bar with { Bracket = PlacedBracket.Between(foot, bar.TowerEnd, bracket) };
+        });
     }
 
     private RingElement Element(Found ring, List<Found> all)

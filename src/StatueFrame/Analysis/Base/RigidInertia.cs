@@ -39,6 +39,8 @@ internal static class RigidInertia
                 }
                 AddPoint(band.Mass, place.Center);
             }
+            foreach (PlacedBracket bracket in part.Rings.SelectMany(ring => ring.Brackets))
+                AddPoint(bracket.Mass, bracket.Middle);
             foreach (BarModel bar in part.Rings.SelectMany(ring => ring.Bars))
             {
                 AddPoint(0.5 * bar.Mass, bar.Bar.Place.TowerEnd);

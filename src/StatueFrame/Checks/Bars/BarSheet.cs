@@ -27,6 +27,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         [FixingChecks.BoltsEntry, FixingChecks.BearingEntry, FixingChecks.TearOutEntry, FixingChecks.NetSectionEntry];
 
     private static readonly Assumption slipSafety = new("safety of saddles against slip", "γ_M3 1.25", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value"));
+    private static readonly Assumption cantilever = new("brackets", "cantilevers from the tower, their tips free to sway", Source.Assumed("standoffs"));
     private static readonly Assumption joined = new("metal that skin ends of standoffs are welded to", "as strong as the standoff", Source.Assumed("bars"));
 
     /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
@@ -47,7 +48,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
 
     /// <summary>A bar of the statue with the rules of the criteria.</summary>
     internal static CheckedBar Of(BarModel bar, Criteria criteria, Material? tower = null) => new(
-        bar.Standoff, bar.Bar.Place.Length, DesignFor(bar.Standoff.Material, criteria), bar.Where, joinedAtTower: tower);
+        bar.Standoff, bar.Bar.Place.Length, DesignFor(bar.Standoff.Material, criteria), bar.Where, joinedAtTower: bar.Bar.Place.Bracket?.Bracket.Material ?? tower, towerSprings: bar.Bar.Place.TowerSprings);
 
     /// <summary>The rules for standoffs of a metal.</summary>
     internal static BarDesign DesignFor(Material material, Criteria criteria) =>
@@ -60,6 +61,9 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         CheckedBar[] bars = Array.ConvertAll(ring.Bars, bar => Of(bar, criteria, tower));
         Worst<BarLoad>[] worst = Array.ConvertAll(onBars, entry => new Worst<BarLoad>(entry));
         var ends = new RingFixings();
+        var brackets = new BracketChecks.OfRing();
+        Bracket? bracket = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
+        BarDesign? onBracket = bracket is null ? null : MemberSheet.DesignFor(bracket.Material, criteria);
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
@@ -70,6 +74,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             ends.Look(load);
+            LookAtBracket(bar, load);
             LookAtSaddle(bar, skin, acting, load);
         });
         VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
@@ -77,9 +82,21 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), when);
             alone.Look(load);
             ends.Look(load);
+            LookAtBracket(bar, load);
             LookAtSaddle(bar, skin, acting, load);
         });
         Write(ring, bars, worst, alone, ends, saddles, slides);
+        if (bracket is null)
+            return;
+        int firstOfBrackets = lists.Checks.Count;
+        brackets.Write(lists);
+        lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
+
+        void LookAtBracket(BarModel bar, in BarLoad load)
+        {
+            if (bar.Bar.Place.Bracket is not null)
+                brackets.Look(BracketLoad.Of(bar, load.Ends.Tower, demands.Shock is not null, load.When, onBracket!, tower));
+        }
 
         void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)
         {

@@ -18,12 +18,13 @@ internal sealed class CheckedBar
     /// <param name="where">Its name.</param>
     /// <param name="initialBow">Bow beside the imperfection of its curve, m.</param>
     /// <param name="joinedAtTower">The metal of the tower there; null when not known.</param>
-    public CheckedBar(Standoff standoff, double L, BarDesign design, string where, double initialBow = 0, Material? joinedAtTower = null)
+    /// <param name="towerSprings">Springs of the tower end with what it stands on; null takes its own fixity.</param>
+    public CheckedBar(Standoff standoff, double L, BarDesign design, string where, double initialBow = 0, Material? joinedAtTower = null, EndSprings? towerSprings = null)
     {
         this.joinedAtTower = joinedAtTower;
         (Standoff, this.L, Design, Where, InitialBow) = (standoff, L, design, where, initialBow);
         (b, t) = standoff.Rectangle;
-        (tower, skin) = (standoff.TowerFixity.Springs, standoff.SkinFixity.Springs);
+        (tower, skin) = (towerSprings ?? standoff.TowerFixity.Springs, standoff.SkinFixity.Springs);
         Material m = standoff.Material.For(t);
         (E, G) = (m.YoungsModulus.Pascals, m.ShearModulus.Pascals);
         (f_y, f_u) = (m.YieldStrength.Pascals, m.UltimateStrength.Pascals);

@@ -10,9 +10,6 @@ namespace StatueFrame.Checks;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class LoadPath
 {
-    /// <summary>A tower end farther from the tower's own members than this hangs on a bracket, m.</summary>
-    private const double OnMember = 0.02;
-
     /// <summary>What of a link has to hold.</summary>
     /// <param name="Link">The link.</param>
     /// <param name="What">What of it.</param>
@@ -69,9 +66,15 @@ internal static class LoadPath
         yield return new("standoffs", "strength and buckling", ["bars.bending", "bars.shear", "bars.strut", "bars.beam-column", "bars.second-order", "bars.local"]);
         yield return new("standoffs", "bolts or welds at both ends", ["bars.bolts", "bars.bearing", "bars.tear-out", "bars.net-section", "bars.welds", "bars.fixings"]);
         yield return new("standoffs", "fatigue", ["bars.fatigue"]);
-        double[] brackets = [.. model.Bodies.SelectMany(BracketLengths).Where(length => length > OnMember)];
-        if (brackets.Length > 0)
-            yield return new("brackets", Invariant($"{brackets.Length} from the tower to standoffs, mean {brackets.Average():0.00} m, longest {brackets.Max():0.00} m"), [], $"{NoMethod}; they are taken as rigid and weigh nothing");
+        double[] missing = [.. model.Bodies.SelectMany(BracketsMissing).Where(length => length > Bracket.LeastLength)];
+        if (missing.Length > 0)
+            yield return new("brackets", Invariant($"{missing.Length} that are not described, mean {missing.Average():0.00} m, longest {missing.Max():0.00} m"), [], $"they are taken as rigid and weigh nothing (StandoffRing.{nameof(StandoffRing.Bracket)})");
+        double[] there = [.. bars.Where(bar => bar.Bar.Place.Bracket is not null).Select(bar => bar.Bar.Place.Bracket!.Length)];
+        if (there.Length == 0)
+            yield break;
+        yield return new("brackets", Invariant($"strength and stability of {there.Length}, mean {there.Average():0.00} m, longest {there.Max():0.00} m"), ["brackets.bending"]);
+        yield return new("brackets", "welds to the tower", ["brackets.welds"]);
+        yield return new("brackets", "bending that they give to legs and horizontals", [], NoMethod);
     }
 
     private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6 && bar.Standoff.Saddle is not { HasStop: true };
@@ -140,20 +143,20 @@ internal static class LoadPath
 
     private static IEnumerable<Aspect> OfLife(StatueModel model, Criteria criteria)
     {
-        yield return new("fatigue", "legs, splices, flanges, anchors and limb roots", [], NoMethod);
+        yield return new("fatigue", "legs, splices, flanges, brackets, anchors and limb roots", [], NoMethod);
         yield return new("metals", "unlike metals kept apart", ["metals.galvanic"], "the air and the contacts are not described (Statue.Corrosion)");
         yield return new("metals", "strength at the end of the design life", ["life.end"], "the air, or the design life, is not given (Statue.Corrosion, Criteria.DesignLife)");
     }
 
-    /// <summary>How far each bar's tower end is from the tower's own members at its level, m.</summary>
-    private static IEnumerable<double> BracketLengths(BodyModel body)
+    /// <summary>How far the tower end of each bar without a described bracket is from the tower's own members at its level, m.</summary>
+    private static IEnumerable<double> BracketsMissing(BodyModel body)
     {
         foreach (RingElement ring in body.Rings)
         {
             int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
             PlanCurve? outline = body.Tower.OutlineAt(level);
             Mechanics.Vector3D center = body.Tower.Levels[level].Center;
-            foreach (BarModel bar in ring.Bars)
+            foreach (BarModel bar in ring.Bars.Where(bar => bar.Bar.Place.Bracket is null))
             {
                 Mechanics.Vector3D at = body.Axes.ToLocal(bar.Bar.Place.TowerEnd) - center;
                 yield return outline?.DistanceTo(at.X, at.Y) ?? Math.Sqrt(at.X * at.X + at.Y * at.Y);

@@ -53,8 +53,10 @@ internal sealed record FoundContact(string Where, MetalFamily? First, MetalFamil
                         Add(ContactJoint.Saddle, "saddles", name, skin.Material, bar.Material, true);
                     if (skin?.Armature is { } carried)
                         Add(ContactJoint.Armature, "armature", name, carried.Material, bar.Material, true);
+                    if (ring.Bracket is { } bracket)
+                        Add(ContactJoint.Fixing, "fixings", name, bar.Material, bracket.Material, skin is not null);
                     foreach (Material metal in MetalsAt(tower, ring.Level))
-                        Add(ContactJoint.Fixing, "fixings", name, bar.Material, metal, skin is not null);
+                        Add(ContactJoint.Fixing, "fixings", name, ring.Bracket?.Material ?? bar.Material, metal, skin is not null);
                 }
             }
             Material? below = null;

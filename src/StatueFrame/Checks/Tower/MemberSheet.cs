@@ -206,6 +206,13 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             if (design.Code == DesignCode.En1993 && design.Metal == MetalKind.StructuralSteel)
                 yield return coldFormed;
         }
+        foreach (Assumption factor in FactorsOf(design, criteria))
+            yield return factor;
+    }
+
+    /// <summary>The factors of the rules for members that nobody gave.</summary>
+    internal static IEnumerable<Assumption> FactorsOf(BarDesign design, Criteria criteria)
+    {
         if (design.Code == DesignCode.En1993 && criteria.Annex is null)
             yield return new Assumption("partial factors of tower members", Invariant($"γ_M0 {design.GammaM0}, γ_M1 {design.GammaM1}, γ_M2 {design.GammaM2}"), Source.En1993_1_1("6.1 (1), recommended values"));
         if (design.Code == DesignCode.AllowableStress && criteria.TowerStressFraction is null)

@@ -75,6 +75,11 @@ internal sealed class RingState
             PointMass.Add(loose.Mass, middle - Part.LevelNode, LevelMass);
             AddMass(loose.Mass, middle);
         }
+        foreach (PlacedBracket bracket in Part.Ring.Brackets)
+        {
+            PointMass.Add(bracket.Mass, bracket.Middle - Part.LevelNode, LevelMass);
+            AddMass(bracket.Mass, bracket.Middle);
+        }
         RigidPair.AddTo(sum, Part.Link, Matrix);
     }
 
@@ -91,7 +96,8 @@ internal sealed class RingState
             return false;
         PlacedBar own = Part.Ring.Bars[i].Bar, before = Part.Ring.Bars[i - 1].Bar;
         double length = own.Stiffness.Length;
-        return Math.Abs(before.Stiffness.Length - length) <= Alike * length
+        return own.Place.Bracket is null && before.Place.Bracket is null
+            && Math.Abs(before.Stiffness.Length - length) <= Alike * length
             && (own.Place.Axes.ToLocal(own.Place.Slide) - before.Place.Axes.ToLocal(before.Place.Slide)).Length <= Alike;
     }
 }

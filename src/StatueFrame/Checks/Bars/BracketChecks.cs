@@ -1,0 +1,93 @@
+namespace StatueFrame.Checks;
+
+/// <summary>Brackets under standoffs: their strength and stability as cantilevers, and the weld that holds them.</summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+internal static class BracketChecks
+{
+    private const string NoStrength = "no strength situation was given";
+    private static readonly Source simplified = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
+    private static readonly Source aisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
+    private static readonly Source line = new("Blodgett, Design of Welded Structures, from memory", "welds as lines; elastic theory");
+
+    /// <summary>The cantilever with all it carries: members' own rules, the moments at tip and foot each at its greater.</summary>
+    internal static readonly MadeEntry<BracketLoad> BendingEntry = new(
+        "brackets.bending", "member under axial force, bending, shear and torsion", Nature.Strength, "every bracket, every state", "section and stability together", "1", NoStrength,
+        (load, situation) => MemberChecks.Bending(load.Member(situation), load.Design));
+
+    internal static readonly FormulaEntry<BracketLoad> WeldEntry = new(
+        "brackets.welds", "fillet weld round the end of a bracket", Nature.Strength, "every bracket, every state", "stress of the throat by elastic theory of lines", "strength of the throat", NoStrength)
+    {
+        Dimension = Dimension.Stress,
+        Where = (in BracketLoad load) => load.Place,
+        Rule = (in BracketLoad load) => load.Design.IsAisc ? aisc : simplified,
+        Lacks = (in BracketLoad load) => load.Bracket.Bracket.Throat is null ? $"the weld is not described (Bracket.{nameof(Bracket.Throat)})"
+            : load.Bracket.Bracket.Section is AngleBar ? "a weld all round an angle is not worked out"
+            : load.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
+            : load.Design.Uncovered,
+        Run = (Working? w, in BracketLoad load) => Weld(w, load),
+    };
+
+    /// <summary>Stress of the throat and its strength, Pa: the resultant of all that acts along one line round the section.</summary>
+    private static (double Demand, double Capacity) Weld(Working? w, in BracketLoad load)
+    {
+        double a = w.Given("a", load.Bracket.Bracket.Throat!.Value.Meters, Dimension.SmallLength, "throat");
+        double N = w.Given("N", Math.Abs(load.N), Dimension.Force, "axial force"), V = w.Given("V", load.V, Dimension.Force, "shear"), T = w.Given("T", load.T, Dimension.Moment, "torsion");
+        double M_y = w.Given("M_y", load.Foot.Strong, Dimension.Moment, "strong moment at the tower"), M_z = w.Given("M_z", load.Foot.Weak, Dimension.Moment, "weak moment at the tower");
+        double l, W_y, W_z, W_t;
+        if (load.Bracket.Bracket.Section.OutlineDiameter is { } diameter)
+        {
+            double d = w.Given("d", diameter, Dimension.SmallLength, "diameter");
+            l = w.Let("l", Math.PI * d, Dimension.SmallLength, line, "length of the weld");
+            W_y = W_z = w.Let("W_y", Math.PI * d * d / 4, Dimension.SmallArea, line, "modulus of the line");
+            W_t = w.Let("W_t", Math.PI * d * d / 2, Dimension.SmallArea, line, "modulus for torsion");
+        }
+        else
+        {
+            (double width, double depth) = load.Bracket.Bracket.Section.Envelope;
+            double h = w.Given("h", width, Dimension.SmallLength, "height"), b = w.Given("b", depth, Dimension.SmallLength, "width");
+            l = w.Let("l", 2 * (b + h), Dimension.SmallLength, line, "length of the weld");
+            W_y = w.Let("W_y", b * h + h * h / 3, Dimension.SmallArea, line, "modulus of the line, strong axis");
+            W_z = w.Let("W_z", b * h + b * b / 3, Dimension.SmallArea, line, "modulus of the line, weak axis");
+            W_t = w.Let("W_t", Math.Pow(b + h, 3) / (3 * Math.Sqrt(b * b + h * h)), Dimension.SmallArea, line, "polar modulus of the line at its corners");
+        }
+        if (load.Bracket.Bracket.Section.OutlineDiameter is not null)
+            w.Given("W_z", W_z, Dimension.SmallArea);
+        double q_n = w.Let("q_n", N / l + M_y / W_y + M_z / W_z, Dimension.LineLoad, line, "along the bracket");
+        double q_v = w.Let("q_v", V / l + T / W_t, Dimension.LineLoad, line, "across it");
+        double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_v * q_v) / a, Dimension.Stress, load.Design.IsAisc ? aisc : simplified, "resultant on the throat");
+        if (load.Design.IsAisc)
+        {
+            double F_EXX = w.Given("F_EXX", WeldedTubeJoint.UsualElectrode.Pascals, Dimension.Stress, "electrode, 70 ksi"), c = w.Given("c", load.Design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
+            return (f_r, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, aisc));
+        }
+        double f_u = w.Given("f_u", Math.Min(load.Bracket.Bracket.Material.UltimateStrength.Pascals, load.Joined?.UltimateStrength.Pascals ?? double.PositiveInfinity), Dimension.Stress, "ultimate strength of the weaker part");
+        double beta_w = w.Given("beta_w", 1.0, Dimension.Number, "correlation factor, its greatest"), gammaM2 = w.Given("gammaM2", load.Design.GammaM2, Dimension.Number);
+        return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, simplified));
+    }
+
+    /// <summary>The brackets of one ring: of all states those that none other covers, and the worst of the welds.</summary>
+    internal sealed class OfRing
+    {
+        private readonly List<BracketLoad> kept = [];
+        private Worst<BracketLoad> weld = new(WeldEntry);
+
+        public void Look(in BracketLoad load)
+        {
+            weld.Look(load);
+            for (int i = kept.Count - 1; i >= 0; i--)
+            {
+                if (load.IsCoveredBy(kept[i]))
+                    return;
+                if (kept[i].IsCoveredBy(load))
+                    kept.RemoveAt(i);
+            }
+            kept.Add(load);
+        }
+
+        public void Write(SheetWriter lists)
+        {
+            lists.Run(BendingEntry, kept);
+            lists.Add(weld);
+        }
+    }
+}

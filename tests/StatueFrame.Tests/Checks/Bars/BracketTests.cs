@@ -1,0 +1,184 @@
+using CsCheck;
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Mechanics;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks.Bars;
+
+/// <summary>Brackets: what they carry, how they give, and when they fail.</summary>
+public class BracketTests
+{
+    private static readonly Gen<PlacedBar> onBracket = Gen.Select(Standoffs.Bars.Placement.Where(place => place.Bracket is not null), Standoffs.Bars.Vector(1), Standoffs.Bars.Vector(3), (place, level, band) => new PlacedBar(place, level, band));
+
+    private static readonly BarDesign design = BarDesign.For(StructuralSteel.S355);
+
+    /// <summary>What the bracket's foot carries is what the level gets from the bar: equilibrium of bar and bracket together.</summary>
+    [Fact]
+    public void The_foot_carries_what_the_level_gets() => Gen.Select(onBracket, Gen.Double[-0.01, 0.01].Array[12]).Sample((bar, u) =>
+    {
+        double[] f = Standoffs.Bars.Times(Standoffs.Bars.Full(bar), u);
+        var forces = new double[12];
+        bar.Forces(u.AsSpan(0, 6), u.AsSpan(6, 6), forces);
+        BracketLoad load = Load(bar, forces);
+        PlacedBracket bracket = bar.Place.Bracket!;
+        // The bar pulls on the level with what the level's stiffness would need to move so.
+        Vector3D force = -new Vector3D(f[0], f[1], f[2]), moment = -new Vector3D(f[3], f[4], f[5]);
+        Vector3D node = bar.Place.SkinEnd - LevelArm(bar), atFoot = bracket.Axes.ToLocal(moment + (node - bracket.Foot).Cross(force)), local = bracket.Axes.ToLocal(force);
+        double scale = 1e-9 * Standoffs.Bars.Scale(bar);
+        Assert.Equal(local.X, load.N, scale);
+        Assert.Equal(double.Hypot(local.Y, local.Z), load.V, scale);
+        Assert.Equal(Math.Abs(atFoot.X), load.T, scale);
+        Assert.Equal(Math.Abs(atFoot.Y), load.Foot.Strong, scale);
+        Assert.Equal(Math.Abs(atFoot.Z), load.Foot.Weak, scale);
+    });
+
+    /// <summary>Peaks that need not come at one time ask at least what the same forces do at one time.</summary>
+    [Fact]
+    public void Peaks_are_on_the_safe_side() => Gen.Select(onBracket, Gen.Double[-1000, 1000].Array[12]).Sample((bar, f) =>
+    {
+        BarModel model = Model(bar);
+        FlatForces end = BarEnds.Of(f).Tower;
+        BracketLoad together = BracketLoad.Of(model, end, peaks: false, "", design, null), peaks = BracketLoad.Of(model, end, peaks: true, "", design, null);
+        Assert.True(Math.Abs(together.N) <= -peaks.N * (1 + 1e-9) && together.Strong <= peaks.Strong * (1 + 1e-9) && together.Weak <= peaks.Weak * (1 + 1e-9)
+            && together.V <= peaks.V * (1 + 1e-9) && together.T <= peaks.T * (1 + 1e-9));
+    });
+
+    /// <summary>A bracket never stiffens a bar, and one that hardly gives leaves it as it is.</summary>
+    [Fact]
+    public void A_bracket_makes_softer_by_what_it_gives() => onBracket.Sample(bar =>
+    {
+        double[] with = Standoffs.Bars.Matrix(BarStiffness.Of(bar.Place)), without = Standoffs.Bars.Matrix(BarStiffness.Of(bar.Place with { Bracket = null }));
+        double[] softened = [.. without.Zip(with, (rigid, soft) => rigid - soft)];
+        Assert.True(Standoffs.Bars.LeastEigenvalue(Standoffs.Bars.Square(softened)) > -1e-9 * without.Max());
+        Bracket own = bar.Place.Bracket!.Bracket;
+        Bracket stiff = own with { TowerFixity = EndFixity.Rigid, Section = new FlatBar(1.Meters, 0.45.Meters), Material = own.Material with { YoungsModulus = own.Material.YoungsModulus * 100, ShearModulus = own.Material.ShearModulus * 100 } };
+        double[] hardly = Standoffs.Bars.Matrix(BarStiffness.Of(bar.Place with { Bracket = PlacedBracket.Between(bar.Place.Bracket.Foot, bar.Place.Bracket.Tip, stiff) }));
+        Assert.All(without.Zip(hardly), pair => Assert.Equal(pair.First, pair.Second, 0.02 * without.Max()));
+    });
+
+    /// <summary>A radial bar, hinged to the skin, on a radial bracket: two cantilevers in series, F L³/3EI and what the tip's slope adds.</summary>
+    [Fact]
+    public void Deflection_of_a_bar_on_a_bracket_is_that_of_the_handbook()
+    {
+        const double L1 = 0.6, L2 = 0.9, F = 250;
+        Standoff flat = Standoffs.Bars.Flat with { Section = new FlatBar(60.Millimeters, 8.Millimeters) };
+        var bracket = new Bracket { Section = new Tube(60.Millimeters, 5.Millimeters), Material = Standoffs.Bars.Steel, TowerFixity = EndFixity.Rigid };
+        BarPlacement place = BarPlacement.Between(new Vector3D(L1, 0, 0), new Vector3D(L1 + L2, 0, 0), Vector3D.UnitX, 0, flat) with
+        {
+            Bracket = PlacedBracket.Between(Vector3D.Zero, new Vector3D(L1, 0, 0), bracket),
+        };
+        double E = Standoffs.Bars.Steel.YoungsModulus.Pascals, EI1 = E * bracket.Section.StrongInertia.MetersToTheFourth, EI2 = E * 0.008 * Math.Pow(0.06, 3) / 12;
+        Span<double> forces = stackalloc double[12], moved = stackalloc double[6];
+        Assert.True(new PlacedBar(place, Vector3D.Zero, place.SkinEnd).Cantilever(new Vector3D(0, 0, -F), forces, moved));
+        // Roark, 8th ed., Table 8.1, 1a: the bracket under force F and moment F L2 at its tip; shear adds less than 1 %.
+        double tip = F * L1 * L1 * L1 / (3 * EI1) + F * L2 * L1 * L1 / (2 * EI1), slope = F * L1 * L1 / (2 * EI1) + F * L2 * L1 / EI1;
+        double expected = tip + slope * L2 + F * L2 * L2 * L2 / (3 * EI2);
+        Assert.Equal(-expected, moved[2], 0.01 * expected);
+        Assert.Equal(F * L2, Math.Abs(forces[4]), 1e-9);
+    }
+
+    /// <summary>The moduli of a line round a section, by adding up many short pieces of it.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Weld_round_the_end_is_a_line_of_many_pieces(bool round)
+    {
+        Section section = round ? new Tube(90.Millimeters, 5.Millimeters) : new RectangularTube(100.Millimeters, 60.Millimeters, 5.Millimeters);
+        var bracket = new Bracket { Section = section, Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid, Throat = 4.Millimeters };
+        PlacedBracket placed = PlacedBracket.Between(Vector3D.Zero, Vector3D.UnitX, bracket);
+        (double N, double V, double T, double Strong, double Weak) = (12e3, 5e3, 300, 2500, 900);
+        var load = new BracketLoad(placed, "band 1, bar 1", "", design, null, N, V, T, default, (Strong, Weak));
+        const int Pieces = 100_000;
+        double l = 0, yy = 0, zz = 0;
+        for (int i = 0; i < Pieces; i++)
+        {
+            (double y, double z, double piece) = round ? Circle(i) : Box(i);
+            (l, yy, zz) = (l + piece, yy + z * z * piece, zz + y * y * piece);
+        }
+        (double top, double side) = round ? (0.045, 0.045) : (0.05, 0.03);
+        double corner = round ? 0.045 : Math.Sqrt(top * top + side * side);
+        double q_n = N / l + Strong * top / yy + Weak * side / zz, q_v = V / l + T * corner / (yy + zz);
+        Check check = BracketChecks.WeldEntry.With(load, "storm");
+        Assert.Equal(Math.Sqrt(q_n * q_n + q_v * q_v) / 0.004, check.Demand!.Value, 1e-4 * check.Demand.Value);
+        // EN 1993-1-8, 4.5.3.3: f_vw.d = f_u/(√3 β_w γ_M2), with β_w at its greatest.
+        Assert.Equal(StructuralSteel.S355.UltimateStrength.Pascals / (Math.Sqrt(3) * 1.25), check.Capacity!.Value, 1);
+
+        static (double, double, double) Circle(int i)
+        {
+            (double sin, double cos) = Math.SinCos(2 * Math.PI * (i + 0.5) / Pieces);
+            return (0.045 * cos, 0.045 * sin, 2 * Math.PI * 0.045 / Pieces);
+        }
+
+        static (double, double, double) Box(int i)
+        {
+            const int Side = Pieces / 4;
+            double t = (i % Side + 0.5) / Side - 0.5;
+            return (i / Side) switch
+            {
+                0 => (0.03, 0.1 * t, 0.1 / Side),
+                1 => (-0.03, 0.1 * t, 0.1 / Side),
+                2 => (0.06 * t, 0.05, 0.06 / Side),
+                _ => (0.06 * t, -0.05, 0.06 / Side),
+            };
+        }
+    }
+
+    [Fact]
+    public void A_thin_bracket_fails_and_one_left_out_is_open()
+    {
+        SmallStatue whole = Catalogue.SmallWhole.Of();
+        CheckSheet without = Sheet(null);
+        Assert.Contains(without.OpenLinks, link => link.Link == "brackets" && link.What.Contains("not described", StringComparison.Ordinal));
+        Bracket good = new() { Section = new RectangularTube(120.Millimeters, 120.Millimeters, 8.Millimeters), Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid, Throat = 6.Millimeters };
+        CheckSheet sound = Sheet(good);
+        Assert.DoesNotContain(sound.OpenLinks, link => link.Link == "brackets" && link.What.Contains("not described", StringComparison.Ordinal));
+        Assert.True(sound.Checks.Where(check => check.Family == "brackets").All(check => check.Verdict == Verdict.Pass));
+        Assert.True(sound.Checks.Count(check => check.Id == "brackets.bending") >= 2);
+        CheckSheet thin = Sheet(good with { Section = new RectangularTube(40.Millimeters, 40.Millimeters, 3.Millimeters) });
+        Assert.Contains(thin.Failed, check => check.Id == "brackets.bending");
+        Assert.Contains(Sheet(good with { Throat = 1.Millimeters }).Failed, check => check.Id == "brackets.welds");
+        Assert.Contains(Sheet(good with { Throat = null }).NotChecked, check => check.Id == "brackets.welds");
+        // Softer and heavier than brackets that are not there.
+        Assert.True(Frequency(thin) < Frequency(without));
+        Assert.Contains(sound.Results, line => line.Group == "masses" && line.Name == "brackets" && line.Value > 0);
+
+        CheckSheet Sheet(Bracket? bracket) => (whole.Statue with
+        {
+            Standoffs = [.. whole.Statue.Standoffs.Select(ring => ring with { Bracket = bracket })],
+            Limbs = [.. whole.Statue.Limbs.Select(limb => limb with { Standoffs = [.. limb.Standoffs.Select(ring => ring with { Bracket = bracket })] })],
+        }).Check(whole.Criteria, whole.Situations);
+
+        static double Frequency(CheckSheet sheet) => sheet.Results.First(line => line.Group == "frequencies").Value;
+    }
+
+    [Fact]
+    public void A_bracket_that_swings_is_refused()
+    {
+        Bracket hinged = new() { Section = new Tube(60.Millimeters, 5.Millimeters), Material = StructuralSteel.S355, TowerFixity = EndFixity.Pinned };
+        Statue statue = SmallStatue.Good.Statue;
+        Problem problem = Assert.Single((statue with { Standoffs = [statue.Standoffs[0] with { Bracket = hinged }, .. statue.Standoffs.Skip(1)] }).FindProblems());
+        Assert.Equal("Standoffs[0].Bracket.TowerFixity", problem.Path);
+    }
+
+    private static Vector3D LevelArm(PlacedBar bar)
+    {
+        // A turn of the level alone moves the skin end by turn × arm: found from three turns.
+        Span<double> none = stackalloc double[6], turn = stackalloc double[6], d = stackalloc double[6];
+        turn[5] = 1;
+        bar.Motion(turn, none, d);
+        Vector3D moved = -bar.Place.Axes.ToGlobal(new Vector3D(d[0], d[1], d[2]));
+        turn.Clear();
+        turn[3] = 1;
+        bar.Motion(turn, none, d);
+        Vector3D again = -bar.Place.Axes.ToGlobal(new Vector3D(d[0], d[1], d[2]));
+        return new Vector3D(moved.Y, -moved.X, again.Y == 0 ? 0 : -again.Y);
+    }
+
+    private static BarModel Model(PlacedBar bar) => new(bar, new BandShare(0, 1, 1, 1), default, 1, 1, 0, "band 1, bar 1");
+
+    private static BracketLoad Load(PlacedBar bar, double[] forces) =>
+        BracketLoad.Of(Model(bar), BarEnds.Of(forces).Tower, peaks: false, "", design, null);
+}
