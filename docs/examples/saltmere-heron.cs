@@ -9,10 +9,11 @@ using UnitsNet;
 
 // The tower: braced panels up to the shoulders, then a tapering tube inside the neck. After the base, a level stands at
 // the middle of every metre, where a ring of standoffs carries that metre's band of skin.
+var frame = new LevelFrame { Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters), PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters), Material = StructuralSteel.S355 };
 TowerLevel[] shaft =
 [
     new TowerLevel("base", 0.Meters) { Plan = TowerPlan.Square(2.8.Meters) },
-    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters) }),
+    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters), Frame = frame }),
 ];
 TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{i}", (i - 0.5).Meters))];
 
@@ -20,7 +21,7 @@ Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = Bolt
 
 TowerSegment panel = new LatticeSegment
 {
-    Legs = new AngleBar(150.Millimeters, 20.Millimeters),
+    Legs = new AngleBar(200.Millimeters, 24.Millimeters),
     Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,
@@ -115,8 +116,17 @@ var flat = new Standoff
 };
 var neckFlat = flat with { Section = new FlatBar(90.Millimeters, 20.Millimeters) };
 
-EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat };
-EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat };
+// Brackets reach from the nearest leg, horizontal or tube to each standoff: square hollow sections, welded all round.
+Bracket Arm(double side, double wall) => new()
+{
+    Section = new RectangularTube(side.Millimeters, side.Millimeters, wall.Millimeters),
+    Material = StructuralSteel.S355,
+    TowerFixity = EndFixity.Rigid,
+    Throat = wall.Millimeters,
+};
+
+EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat, Bracket = i <= 6 ? Arm(60, 5) : Arm(80, 6) };
+EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat, Bracket = Arm(80, 6) };
 
 // The wing: half raised to one side, a tapering tube with four bands of its own.
 var wing = new Limb
@@ -158,7 +168,7 @@ var wing = new Limb
     [
         .. Enumerable.Range(1, 4).Select(i => new EvenRing
         {
-            Level = $"W{i}", Count = 16, Lay = 75.Degrees, Length = 0.20.Meters, Standoff = neckFlat,
+            Level = $"W{i}", Count = 16, Lay = 75.Degrees, Length = 0.20.Meters, Standoff = neckFlat, Bracket = Arm(80, 6),
         }),
     ],
 };

@@ -216,7 +216,7 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
 
     /// <summary>True for what is said on one line: a number, a name, a quantity, a material, a section, a source, a list of these.</summary>
     private static bool IsSimple(object value) =>
-        value is string or bool or IQuantity or Enum or IFormattable or Material or Section or Source or EndFixity or Point3 or Delegate
+        value is string or bool or IQuantity or Enum or IFormattable or Material or Section or Source or EndFixity or Point3 or Bracket or LevelFrame or Delegate
         || (value is IEnumerable list ? list.Cast<object>().All(i => i is IQuantity or double or string) : members.GetOrAdd(value.GetType(), MembersOf).Length == 0);
 
     private string Simple(object value) => value switch

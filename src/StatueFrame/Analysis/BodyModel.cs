@@ -40,6 +40,20 @@ internal sealed class BodyModel
 
     public required bool HasSeams { get; init; }
 
+    /// <summary>The members of the level frames as point masses: on which level, how heavy, kg, and where, m.</summary>
+    public IEnumerable<(Place Level, double Mass, Vector3D At)> FrameMasses
+    {
+        get
+        {
+            for (int i = 0; i < Levels.Length; i++)
+            {
+                TowerLevel level = Tower.Levels[i];
+                foreach ((Vector3D from, Vector3D to, Section section) in level.Frame?.Members(level.Legs) ?? [])
+                    yield return (Levels[i], level.Frame!.MassOf(from, to, section), Axes.ToGlobal(0.5 * (from + to)));
+            }
+        }
+    }
+
     public string Name => Prefix.Length == 0 ? "trunk" : Prefix.TrimEnd('/');
 
     public string BandName(int band) => Prefix + StatueNames.OfBand(band);

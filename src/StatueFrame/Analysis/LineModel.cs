@@ -23,6 +23,8 @@ public sealed class LineModel
         {
             for (int i = 0; i < body.Segments.Length; i++)
                 AddSegment(body.Segments[i], body.Axes, body.Levels[i], body.Levels[i + 1]);
+            for (int i = 0; i < body.Levels.Length; i++)
+                AddFrame(body, i);
             for (int i = 0; i < body.Bands.Length; i++)
                 AddBand(body, i);
             foreach (RingElement ring in body.Rings)
@@ -111,6 +113,14 @@ public sealed class LineModel
         }
 
         Vertex Between(Vector3D local) => new(axes.ToGlobal(local), lower, upper, Math.Clamp((local.Z - bottom) / (top - bottom), 0, 1));
+    }
+
+    private void AddFrame(BodyModel body, int index)
+    {
+        TowerLevel level = body.Tower.Levels[index];
+        Place place = body.Levels[index];
+        foreach ((Vector3D from, Vector3D to, _) in level.Frame?.Members(level.Legs) ?? [])
+            strands.Add(new Strand(LineKind.Brace, body.Prefix + level.Name, [new Vertex(body.Axes.ToGlobal(from), place, place, 0), new Vertex(body.Axes.ToGlobal(to), place, place, 0)]));
     }
 
     private void AddBand(BodyModel body, int index)

@@ -6,6 +6,9 @@ public enum MassGroup
     /// <summary>Members of the trunk's tower.</summary>
     Tower,
 
+    /// <summary>Horizontals and plan bracing in the levels of the trunk's tower.</summary>
+    LevelFrames,
+
     /// <summary>Sheets and armature of the trunk.</summary>
     Skin,
 

@@ -137,6 +137,11 @@ internal sealed class ModelBuilder
             Rings = rings,
             HasSeams = seams is not null,
         });
+        foreach ((Place level, double mass, Vector3D middle) in bodies[^1].FrameMasses)
+        {
+            AddPointMass(level, mass, middle);
+            masses.Add(prefix.Length == 0 ? MassGroup.LevelFrames : MassGroup.Limbs, mass, middle);
+        }
     }
 
     /// <summary>Asks for a ring on every band, as nothing else holds bands that no seams tie.</summary>

@@ -33,15 +33,19 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             AddReactions();
             AddMovements();
         });
+        var feet = new FootEnvelope(model);
         if (model.BarCount > 0)
         {
             lists.Guard("bars", AddBars);
-            lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, lists).Add());
+            lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, feet, lists).Add());
             lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
         lists.Guard("tower", AddLattice);
         if (response.Situation.LimitState == LimitState.Strength)
-            lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, lists).Add());
+        {
+            lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
+            lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
+        }
         lists.Guard("stability", AddStability);
         lists.Guard("base", () => new BaseSheet(model, criteria, demands, lists).Add());
         if (demands.Shock is { } shock)

@@ -56,6 +56,7 @@ internal sealed class StatueSheet
         }
         SheetWriter lists = sheet.lists;
         lists.Guard("skin", () => SkinSheet.AddAtRest(model, criteria, lists));
+        lists.Guard("levels", () => LevelSheet.AddAtRest(model, lists));
         if (model.Statue.Corrosion is { } corrosion)
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
@@ -95,7 +96,7 @@ internal sealed class StatueSheet
         foreach (MassGroup group in Enum.GetValues<MassGroup>())
         {
             if (model.Masses.Of(group).Kilograms > 0)
-                Add("masses", group.ToString().ToLowerInvariant(), model.Masses.Of(group).Kilograms, Dimension.Mass);
+                Add("masses", group == MassGroup.LevelFrames ? "level frames" : group.ToString().ToLowerInvariant(), model.Masses.Of(group).Kilograms, Dimension.Mass);
         }
         Add("masses", "total", model.Masses.TotalKilograms, Dimension.Mass);
         Vector3D center = model.Masses.CenterMeters;
@@ -141,8 +142,8 @@ internal sealed class StatueSheet
     {
         Statue statue = model.Statue;
         lists.Assumptions.Add(new Assumption("levels", "rigid in plan", Source.Assumed("model")));
-        if (model.LatticeSegments.Any())
-            lists.Assumptions.Add(new Assumption("horizontals of a lattice at its levels", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
+        if (model.Bodies.Any(body => body.Segments.Where((segment, i) => segment.Segment is LatticeSegment && body.Tower.Levels[i + 1].Frame is null).Any()))
+            lists.Assumptions.Add(new Assumption("horizontals of a lattice at levels without a frame", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
         if (criteria.Annex is { } annex)
             lists.Assumptions.Add(annex.AsAssumption());
         DescriptionDefaults.AddTo(lists, model, criteria);

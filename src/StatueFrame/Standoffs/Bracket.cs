@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace StatueFrame;
@@ -26,6 +27,10 @@ public sealed record Bracket
 
     /// <summary>A standoff that ends nearer to the tower than this stands on the tower itself, m.</summary>
     internal const double LeastLength = 0.02;
+
+    /// <summary>The bracket on one line, as in "rectangular tube 80×80×6 mm, steel S355, rigid on the tower, weld 6 mm".</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{Section}, {Material?.Name}, {TowerFixity} on the tower, {(Throat is { } throat ? $"weld {throat.Millimeters:0.##} mm" : "fixing not described")}{(Roll.Radians == 0 ? "" : $", turned {Roll.Degrees:0.##}°")}");
 
     internal void Validate(Validator v)
     {

@@ -23,6 +23,15 @@ public sealed record TowerLevel(string Name, Length Elevation)
     /// </summary>
     public TowerPlan? Plan { get; init; }
 
+    /// <summary>
+    /// The horizontals and plan bracing of a lattice at this level; null leaves them without mass and strength, which the sheet
+    /// lists as open. Needs a <see cref="Plan"/> with legs.
+    /// </summary>
+    public LevelFrame? Frame { get; init; }
+
+    /// <summary>Where the legs stand, m; empty without legs.</summary>
+    internal Vector3D[] Legs => Plan is null ? [] : Array.ConvertAll(Plan.Legs, leg => Center + new Vector3D(leg.X, leg.Y, 0));
+
     internal Vector3D Center => new(OffsetX.Meters, OffsetY.Meters, Elevation.Meters);
 
     internal void Validate(Validator v)
@@ -34,5 +43,8 @@ public sealed record TowerLevel(string Name, Length Elevation)
         v.Within(OffsetX, OffsetX.Meters, -100, 100);
         v.Within(OffsetY, OffsetY.Meters, -100, 100);
         Plan?.Validate(v.At(nameof(Plan)));
+        Frame?.Validate(v.At(nameof(Frame)));
+        if (Frame is not null && (Plan is null || Plan.Feet < 3))
+            v.Add(nameof(Frame), "has no legs to lie between", "Give the level a Plan with legs, or leave the frame out.");
     }
 }

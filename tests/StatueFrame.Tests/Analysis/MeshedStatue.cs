@@ -132,6 +132,17 @@ internal sealed class MeshedStatue
             Vector3D at = Out(Center(i));
             places[prefix + tower.Levels[i].Name] = i == 0 && root is { } r ? (r.Node, r.NodeAt, at) : (builder.AddNode(at), at, at);
         }
+        foreach (TowerLevel level in tower.Levels.Where(level => level.Frame is not null))
+        {
+            Vector3D[] legs = [.. Legs(level).Select(leg => new Vector3D(leg.X, leg.Y, level.Elevation.Meters))];
+            double Line(Section section) => section.Area.SquareMeters * level.Frame!.Material.Density.KilogramsPerCubicMeter;
+            for (int i = 0; i < legs.Length; i++)
+                Hang(places[prefix + level.Name], Line(level.Frame!.Horizontals) * (legs[(i + 1) % legs.Length] - legs[i]).Length, Out(0.5 * (legs[i] + legs[(i + 1) % legs.Length])));
+            if (legs.Length != 4)
+                throw new InvalidOperationException("The reference model braces plans of four legs.");
+            foreach (int i in (int[])[0, 1])
+                Hang(places[prefix + level.Name], Line(level.Frame!.PlanBracing!) * (legs[i + 2] - legs[i]).Length, Out(0.5 * (legs[i] + legs[i + 2])));
+        }
         if (root is null)
             Hold(tower.Base, places[tower.Levels[0].Name].Node);
         for (int i = 0; i < tower.Segments.Count; i++)

@@ -188,6 +188,7 @@ internal sealed record SampleStatue
             OffsetX = px.Meters,
             OffsetY = py.Meters,
             Plan = diameter is { } d ? new PolygonPlan(4, d.Meters, (0.25 * Math.PI + Turn).Radians) : null,
+            Frame = diameter is null ? null : new LevelFrame { Horizontals = new AngleBar(80.Millimeters, 8.Millimeters), PlanBracing = new AngleBar(50.Millimeters, 5.Millimeters), Material = StructuralSteel.S355 },
         };
     }
 

@@ -5,7 +5,7 @@ namespace StatueFrame.Tests.Heron;
 
 public class HeronIsolationTests
 {
-    /// <summary>A sharp wave: long against thick bars, short against those the Heron has.</summary>
+    /// <summary>A sharp wave.</summary>
     private static readonly PressurePulse wave = new()
     {
         Name = "wave",
@@ -16,8 +16,12 @@ public class HeronIsolationTests
         WaveSpeed = 340.MetersPerSecond,
     };
 
+    /// <summary>
+    /// The bars pass on less than half of what rigid links do, and the thinner the less; yet the base is turned by the impulse
+    /// as a whole, which the slender tower feels long after the bars have given way.
+    /// </summary>
     [Fact]
-    public void A_blow_that_lifts_the_heron_on_rigid_links_leaves_it_standing_on_its_bars()
+    public void Bars_halve_the_blow_and_leave_its_impulse_to_the_tower()
     {
         Statue heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json")).Statue;
         IsolationStudy study = IsolationStudy.Of(heron, wave, new IsolationOptions
@@ -26,10 +30,11 @@ public class HeronIsolationTests
             Damping = DampingModel.OfRatio(0.02),
             Limits = new ShockLimits { BaseWidth = 2.8.Meters, Clearance = 120.Millimeters, HoldDown = 700.Kilonewtons },
         });
-        Assert.True(study.Rows[0].Lifts);
-        Assert.False(study.Rows[2].Lifts);
-        // The thicker the bars, the more of the blow they pass on; how far the base is turned depends on the slender tower's own sway too.
-        Assert.True(study.Rows[2].Response.BarForce.Value < 0.5 * study.Rows[1].Response.BarForce.Value);
+        double[] passed = [.. study.Rows.Select(row => row.Response.BarForce.Value.Newtons)];
+        Assert.True(passed[2] < 0.5 * passed[0] && passed[2] < 0.7 * passed[1] && passed[1] < passed[0]);
         Assert.True(study.Rows[2].Response.MostMovedBar!.Movement.Value > study.Rows[1].Response.MostMovedBar!.Movement.Value);
+        double[] turned = [.. study.Rows.Select(row => row.Response.Overturning.Value.NewtonMeters)];
+        Assert.InRange(turned.Max() / turned.Min(), 1, 1.15);
+        Assert.All(study.Rows, row => Assert.False(row.Lifts));
     }
 }

@@ -73,7 +73,13 @@ public static class CorrodedStatue
             };
         }
 
-        Tower TowerAfter(Tower tower, CorrosionFace face) => tower with { Segments = tower.Segments.Select(segment => SegmentAfter(segment, face)).ToValueList() };
+        LevelFrame? FrameAfter(LevelFrame? frame, CorrosionFace face) => frame is null ? null : frame with
+        {
+            Horizontals = CorrodedSection.Of(frame.Horizontals, Loss(frame.Material, face)),
+            PlanBracing = frame.PlanBracing is { } across ? CorrodedSection.Of(across, Loss(frame.Material, face)) : null,
+        };
+
+        Tower TowerAfter(Tower tower, CorrosionFace face) => tower with { Levels = tower.Levels.Select(level => level.Frame is null ? level : level with { Frame = FrameAfter(level.Frame, face) }).ToValueList(), Segments = tower.Segments.Select(segment => SegmentAfter(segment, face)).ToValueList() };
 
         TowerSegment SegmentAfter(TowerSegment segment, CorrosionFace face)
         {

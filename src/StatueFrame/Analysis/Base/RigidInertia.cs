@@ -39,6 +39,8 @@ internal static class RigidInertia
                 }
                 AddPoint(band.Mass, place.Center);
             }
+            foreach ((_, double mass, Vector3D at) in part.FrameMasses)
+                AddPoint(mass, at);
             foreach (PlacedBracket bracket in part.Rings.SelectMany(ring => ring.Brackets))
                 AddPoint(bracket.Mass, bracket.Middle);
             foreach (BarModel bar in part.Rings.SelectMany(ring => ring.Bars))

@@ -3,7 +3,10 @@ namespace StatueFrame.Analysis;
 /// <summary>What acts on the two ends of a standoff, in its own axes. SI units.</summary>
 /// <param name="Tower">At the tower end.</param>
 /// <param name="Skin">At the skin end.</param>
-internal readonly record struct BarEnds(FlatForces Tower, FlatForces Skin)
+/// <param name="Loose">
+/// The part of what acts on the tower end whose forces need not come at one time, nor with these signs; zero for one state.
+/// </param>
+internal readonly record struct BarEnds(FlatForces Tower, FlatForces Skin, FlatForces Loose = default)
 {
     /// <summary>Corners of the two ends.</summary>
     public const int Corners = 8;
@@ -25,7 +28,10 @@ internal readonly record struct BarEnds(FlatForces Tower, FlatForces Skin)
         return end.N / section.A + weak * end.Weak / section.WeakW + strong * end.Strong / section.StrongW;
     }
 
-    public static BarEnds operator +(in BarEnds a, in BarEnds b) => new(a.Tower + b.Tower, a.Skin + b.Skin);
+    /// <summary>The same, its forces not of one time.</summary>
+    public BarEnds AsPeaks() => this with { Loose = Tower };
 
-    public static BarEnds operator *(double factor, in BarEnds ends) => new(factor * ends.Tower, factor * ends.Skin);
+    public static BarEnds operator +(in BarEnds a, in BarEnds b) => new(a.Tower + b.Tower, a.Skin + b.Skin, a.Loose + b.Loose);
+
+    public static BarEnds operator *(double factor, in BarEnds ends) => new(factor * ends.Tower, factor * ends.Skin, factor * ends.Loose);
 }

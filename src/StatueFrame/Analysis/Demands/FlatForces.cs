@@ -1,3 +1,5 @@
+using StatueFrame.Mechanics;
+
 namespace StatueFrame.Analysis;
 
 /// <summary>Forces on a flat's cross-section, SI units, tension positive.</summary>
@@ -13,6 +15,9 @@ internal readonly record struct FlatForces(double N, double Weak, double Strong,
     /// <param name="b">Width, m.</param>
     /// <param name="t">Thickness, m.</param>
     public double NormalStress(double b, double t) => (Math.Abs(N) + 6 * (Math.Abs(Weak) / t + Math.Abs(Strong) / b)) / (b * t);
+
+    /// <summary>What a bar whose tower end carries this puts on what it stands on, in the bar's axes: force in N, moment in N·m.</summary>
+    public (Vector3D Force, Vector3D Moment) OnSupport => (new(N, AlongThickness, AlongWidth), new(T, -Strong, -Weak));
 
     public static FlatForces operator +(in FlatForces a, in FlatForces b) => new(
         a.N + b.N, a.Weak + b.Weak, a.Strong + b.Strong, a.T + b.T, a.AlongThickness + b.AlongThickness, a.AlongWidth + b.AlongWidth);

@@ -24,8 +24,8 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
             if (skin == SkinAssumption.RigidRing)
             {
                 (BarEnds pressed, BarEnds pulled) = shock.BarPeaks!.PeaksOf(ring, bar);
-                visit(bar, skin, ends + pressed, Shock);
-                visit(bar, skin, ends + pulled, Shock);
+                visit(bar, skin, ends + pressed.AsPeaks(), Shock);
+                visit(bar, skin, ends + pulled.AsPeaks(), Shock);
             }
             else if (strips.PeakOf(element, bar, band, skin, out BarEnds peak))
             {

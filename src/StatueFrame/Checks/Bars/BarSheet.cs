@@ -11,7 +11,7 @@ namespace StatueFrame.Checks;
 /// that was done and what was not is written.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDemands demands, LocalWind? local, SheetWriter lists)
+internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDemands demands, LocalWind? local, FootEnvelope feet, SheetWriter lists)
 {
     internal const double DefaultBarStressFraction = 1 / 1.5;
 
@@ -94,8 +94,9 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
 
         void LookAtBracket(BarModel bar, in BarLoad load)
         {
+            feet.Look(bar, load.Ends);
             if (bar.Bar.Place.Bracket is not null)
-                brackets.Look(BracketLoad.Of(bar, load.Ends.Tower, demands.Shock is not null, load.When, onBracket!, tower));
+                brackets.Look(BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower));
         }
 
         void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)

@@ -18,7 +18,7 @@ internal static class BracketChecks
         "brackets.welds", "fillet weld round the end of a bracket", Nature.Strength, "every bracket, every state", "stress of the throat by elastic theory of lines", "strength of the throat", NoStrength)
     {
         Dimension = Dimension.Stress,
-        Where = (in BracketLoad load) => load.Place,
+        Where = (in BracketLoad load) => load.Where,
         Rule = (in BracketLoad load) => load.Design.IsAisc ? aisc : simplified,
         Lacks = (in BracketLoad load) => load.Bracket.Bracket.Throat is null ? $"the weld is not described (Bracket.{nameof(Bracket.Throat)})"
             : load.Bracket.Bracket.Section is AngleBar ? "a weld all round an angle is not worked out"
@@ -30,6 +30,8 @@ internal static class BracketChecks
     /// <summary>Stress of the throat and its strength, Pa: the resultant of all that acts along one line round the section.</summary>
     private static (double Demand, double Capacity) Weld(Working? w, in BracketLoad load)
     {
+        if (load.When.Length > 0)
+            w?.Note($"Worst of all states: {load.When}.");
         double a = w.Given("a", load.Bracket.Bracket.Throat!.Value.Meters, Dimension.SmallLength, "throat");
         double N = w.Given("N", Math.Abs(load.N), Dimension.Force, "axial force"), V = w.Given("V", load.V, Dimension.Force, "shear"), T = w.Given("T", load.T, Dimension.Moment, "torsion");
         double M_y = w.Given("M_y", load.Foot.Strong, Dimension.Moment, "strong moment at the tower"), M_z = w.Given("M_z", load.Foot.Weak, Dimension.Moment, "weak moment at the tower");

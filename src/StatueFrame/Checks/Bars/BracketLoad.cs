@@ -21,28 +21,26 @@ internal readonly record struct BracketLoad(
 {
     /// <summary>From the forces on a standoff's tower end, which the bracket takes: F and M at the tip, M + L x × F at the foot.</summary>
     /// <param name="bar">The standoff; it stands on a bracket.</param>
-    /// <param name="end">What acts on its tower end.</param>
-    /// <param name="peaks">True for peaks that need not come at one time: each may have either sign.</param>
+    /// <param name="ends">What acts on it; what is loose of it counts with whatever signs are worse.</param>
     /// <param name="when">Where the forces come from.</param>
     /// <param name="design">The rules.</param>
     /// <param name="joined">The metal of the tower there.</param>
-    public static BracketLoad Of(BarModel bar, in FlatForces end, bool peaks, string when, BarDesign design, Material? joined)
+    public static BracketLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, Material? joined)
     {
         PlacedBracket bracket = bar.Bar.Place.Bracket!;
         Axes3D own = bracket.Axes, barAxes = bar.Bar.Place.Axes;
         double L = bracket.Length;
-        Vector3D force = Turned(end.N, end.AlongThickness, end.AlongWidth), moment = Turned(end.T, -end.Strong, -end.Weak);
-        (double y, double z) = peaks
-            ? (Math.Abs(moment.Y) + L * Math.Abs(force.Z), Math.Abs(moment.Z) + L * Math.Abs(force.Y))
-            : (Math.Abs(moment.Y - L * force.Z), Math.Abs(moment.Z + L * force.Y));
-        // Peaks press as well as they pull.
-        double N = peaks ? -Math.Abs(force.X) : force.X;
+        FlatForces together = ends.Tower + -1 * ends.Loose, loose = ends.Loose;
+        Vector3D force = own.ToLocal(barAxes.ToGlobal(together.OnSupport.Force)), moment = own.ToLocal(barAxes.ToGlobal(together.OnSupport.Moment));
+        Vector3D more = Sizes(loose.N, loose.AlongThickness, loose.AlongWidth), turn = Sizes(loose.T, loose.Strong, loose.Weak);
+        // What is loose presses as well as it pulls; pressing is worse.
+        double N = more.X > 0 ? -(Math.Abs(force.X) + more.X) : force.X;
         return new BracketLoad(
-            bracket, bar.Where, when, design, joined, N, double.Hypot(force.Y, force.Z), Math.Abs(moment.X), (Math.Abs(moment.Y), Math.Abs(moment.Z)), (y, z));
+            bracket, bar.Where, when, design, joined, N, double.Hypot(Math.Abs(force.Y) + more.Y, Math.Abs(force.Z) + more.Z), Math.Abs(moment.X) + turn.X,
+            (Math.Abs(moment.Y) + turn.Y, Math.Abs(moment.Z) + turn.Z),
+            (Math.Abs(moment.Y - L * force.Z) + turn.Y + L * more.Z, Math.Abs(moment.Z + L * force.Y) + turn.Z + L * more.Y));
 
-        Vector3D Turned(double x, double y, double z) => peaks
-            ? new Vector3D(Sum(own.X, x, y, z), Sum(own.Y, x, y, z), Sum(own.Z, x, y, z))
-            : own.ToLocal(barAxes.ToGlobal(new Vector3D(x, y, z)));
+        Vector3D Sizes(double x, double y, double z) => new(Sum(own.X, x, y, z), Sum(own.Y, x, y, z), Sum(own.Z, x, y, z));
 
         double Sum(Vector3D axis, double x, double y, double z) =>
             Math.Abs(axis.Dot(barAxes.X) * x) + Math.Abs(axis.Dot(barAxes.Y) * y) + Math.Abs(axis.Dot(barAxes.Z) * z);
@@ -67,11 +65,10 @@ internal readonly record struct BracketLoad(
         WeakFactor = 2,
         StrongFactor = 2,
         TwistFactor = 2,
-        Where = Place,
+        Where = Where,
+        When = When,
         Situation = situation,
     };
-
-    public string Place => When.Length > 0 ? $"{Where}, {When}" : Where;
 
     /// <summary>Whether another state asks as much of every number, on a bracket that is as long.</summary>
     public bool IsCoveredBy(in BracketLoad other) =>

@@ -74,7 +74,6 @@ internal static class LoadPath
             yield break;
         yield return new("brackets", Invariant($"strength and stability of {there.Length}, mean {there.Average():0.00} m, longest {there.Max():0.00} m"), ["brackets.bending"]);
         yield return new("brackets", "welds to the tower", ["brackets.welds"]);
-        yield return new("brackets", "bending that they give to legs and horizontals", [], NoMethod);
     }
 
     private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6 && bar.Standoff.Saddle is not { HasStop: true };
@@ -84,7 +83,17 @@ internal static class LoadPath
         TowerSegment[] segments = [.. model.Segments.Select(s => s.Segment)];
         if (Array.Exists(segments, s => s is LatticeSegment))
         {
-            yield return new("level frames", "horizontals and plan bracing at the levels", [], $"{NoMethod}; levels are taken as rigid in plan and their frames weigh nothing");
+            (string Name, LevelFrame? Frame, int Legs)[] levels = [.. model.Bodies.SelectMany(LatticeLevels)];
+            string[] none = [.. levels.Where(level => level.Frame is null).Select(level => level.Name)], loose = [.. levels.Where(level => level.Frame?.IsBraced(level.Legs) == false).Select(level => level.Name)];
+            if (none.Length > 0)
+                yield return new("level frames", Invariant($"horizontals and plan bracing of {Some(none)}"), [], $"they are taken as rigid in plan and weigh nothing (TowerLevel.{nameof(TowerLevel.Frame)})");
+            if (none.Length < levels.Length)
+            {
+                yield return new("level frames", "strength of horizontals", ["levels.bending"]);
+                yield return new("level frames", "joints of horizontals, and forces in plan bracing", [], NoMethod);
+            }
+            if (loose.Length > 0)
+                yield return new("level frames", $"shape of the plan of {Some(loose)}", [], $"there is no bracing across it (LevelFrame.{nameof(LevelFrame.PlanBracing)})");
             yield return new("lattice", "members", ["tower.compression", "tower.tension", "tower.bending", "limbs.compression", "limbs.tension"]);
             yield return new("lattice", "joints and splices", ["tower.connections", "tower.block", "tower.distances", "tower.splices", "tower.joints", "limbs.connections", "limbs.block", "limbs.splices", "limbs.joints"], "they are not described");
             yield return new("lattice", "gussets, and eccentricity of splices", [], NoMethod);
@@ -112,6 +121,25 @@ internal static class LoadPath
         }
         yield return new("statue", "buckling of the whole", ["stability.buckling"]);
     }
+
+    /// <summary>The levels at which a lattice begins or ends.</summary>
+    private static IEnumerable<(string Name, LevelFrame? Frame, int Legs)> LatticeLevels(BodyModel body)
+    {
+        for (int i = 0; i < body.Levels.Length; i++)
+        {
+            bool meetsLattice = (i > 0 && body.Segments[i - 1].Segment is LatticeSegment) || (i < body.Segments.Length && body.Segments[i].Segment is LatticeSegment);
+            // Legs that stand on the ground or on plates need no horizontals there.
+            if (meetsLattice && (i > 0 || body.Prefix.Length > 0))
+                yield return (body.Prefix + body.Tower.Levels[i].Name, body.Tower.Levels[i].Frame, body.Tower.Levels[i].Plan?.Feet ?? 0);
+        }
+    }
+
+    private static string Some(string[] names) => names.Length switch
+    {
+        1 => names[0],
+        2 => $"{names[0]} and {names[1]}",
+        _ => Invariant($"{names[0]} and {names.Length - 1} more levels"),
+    };
 
     private static IEnumerable<Aspect> OfLimbs(StatueModel model)
     {

@@ -66,6 +66,9 @@ public sealed record LoadedMember
     /// <summary>The family of its checks: "tower" for the trunk's, "limbs" for those of a limb.</summary>
     public string Family { get; init; } = "tower";
 
+    /// <summary>Where the forces come from, for the working.</summary>
+    internal string When { get; init; } = "";
+
     internal SectionProperties p => Section.Properties;
 
     internal double E => Material.YoungsModulus.Pascals;

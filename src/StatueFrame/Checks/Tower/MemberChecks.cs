@@ -115,6 +115,8 @@ public static class MemberChecks
     {
         if (w is null)
             return;
+        if (m.When.Length > 0)
+            w.Note($"Worst of all states: {m.When}.");
         w.Note($"{m.Section}, {m.Material}.");
         w.Given("L", m.L, Dimension.Length, "length");
         if (m.CriticalForce is null)

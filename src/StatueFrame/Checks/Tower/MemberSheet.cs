@@ -9,7 +9,7 @@ namespace StatueFrame.Checks;
 /// the worst leg, brace and horizontal is written, of a tube its worse end, and what was not done.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class MemberSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
+internal sealed class MemberSheet(StatueModel model, Criteria criteria, SituationDemands demands, FootEnvelope feet, SheetWriter lists)
 {
     private static readonly Assumption crossings = new("crossing braces", "joined where they cross: half their length about the weak axis, all of it about the axis along a leg", Source.CommonPractice);
     private static readonly Assumption axial = new("lattice members", "axial force and the bending of stiff joints; wind and weight between joints are not counted", Source.CommonPractice);
@@ -43,7 +43,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
         {
             case LatticeSegment lattice:
                 BarDesign design = DesignFor(lattice.Material);
-                AddLattice(MemberEntries.Of(body), segment, number, lattice, design);
+                AddLattice(MemberEntries.Of(body), body, segment, number, lattice, design);
                 lists.Assume(Assumptions(lattice, design), firstCheck);
                 break;
             case MemberSegment member:
@@ -58,8 +58,9 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     /// All members of a segment, role by role. What depends on the axial force alone is asked at each member's least and
     /// greatest force, the rest at every state that no other of the member has all of as great.
     /// </summary>
-    private void AddLattice(MemberEntries entries, SegmentModel segment, int number, LatticeSegment lattice, BarDesign design)
+    private void AddLattice(MemberEntries entries, BodyModel body, SegmentModel segment, int number, LatticeSegment lattice, BarDesign design)
     {
+        double[] fromLevels = FromLevels(body, Array.IndexOf(body.Segments, segment), lattice);
         var states = new MemberStates[segment.Members.Count];
         for (int i = 0; i < states.Length; i++)
             states[i] = new MemberStates();
@@ -84,7 +85,31 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             [.. members.Where(i => counts(extreme(states[i]).N)).Select(i => Load(i, new MemberForces(extreme(states[i]).N, 0, 0, 0, 0, 0), extreme(states[i]).When))];
 
         MemberLoad Load(int i, in MemberForces forces, string when) =>
-            new(Loaded(segment, lattice, segment.Members[i], amplification, forces, $"{segment.Name}, {segment.Members[i].Label}"), design);
+            new(Loaded(segment, lattice, segment.Members[i], amplification, Bent(i, forces), $"{segment.Name}, {segment.Members[i].Label}"), design);
+
+        MemberForces Bent(int i, in MemberForces forces) => fromLevels[i] == 0 || (forces.Strong == 0 && forces.Weak == 0 && forces.V == 0)
+            ? forces
+            : forces with { StrongStart = forces.Strong + fromLevels[i], WeakStart = forces.Weak + fromLevels[i] };
+    }
+
+    /// <summary>The bending that legs take from what stands on the levels at their ends, N·m: half goes up and half down where legs go on.</summary>
+    private double[] FromLevels(BodyModel body, int index, LatticeSegment lattice)
+    {
+        SegmentModel segment = body.Segments[index];
+        var moments = new double[segment.Members.Count];
+        foreach (bool top in (ReadOnlySpan<bool>)[false, true])
+        {
+            int level = top ? index + 1 : index, beyond = top ? index + 1 : index - 1;
+            LevelSide[] sides = LevelSide.Of(body, level, feet);
+            double part = beyond >= 0 && beyond < body.Segments.Length && body.Segments[beyond].Segment is LatticeSegment ? 0.5 : 1;
+            for (int i = 0; i < moments.Length && sides.Length > 0; i++)
+            {
+                LatticeMember member = segment.Members[i];
+                if (member.Role == LatticeRole.Leg && member.Bay == (top ? lattice.Bays : 1))
+                    moments[i] = Math.Max(moments[i], part * LevelSide.MomentOnLeg(sides, member.Place - 1));
+            }
+        }
+        return moments;
     }
 
     /// <summary>The states of one lattice member that can be the worst for something.</summary>

@@ -50,15 +50,22 @@ public sealed record IsolationVariant
 
     private ValueList<StandoffRing> Change(ValueList<StandoffRing> rings) => rings.Select(ring => ring switch
     {
-        EvenRing even => even with { Standoff = Change(even.Standoff) },
-        ExplicitRing given => (StandoffRing)(given with { Bars = given.Bars.Select(b => b with { Standoff = Change(b.Standoff) }).ToValueList() }),
+        EvenRing even => even with { Standoff = Change(even.Standoff), Bracket = Change(even.Bracket) },
+        ExplicitRing given => (StandoffRing)(given with { Bars = given.Bars.Select(b => b with { Standoff = Change(b.Standoff) }).ToValueList(), Bracket = Change(given.Bracket) }),
         _ => ring,
     }).ToValueList();
+
+    /// <summary>A metal that does not give.</summary>
+    private static Material Stiff(Material metal) => metal with { YoungsModulus = metal.YoungsModulus * Rigid, ShearModulus = metal.ShearModulus * Rigid };
+
+    private Bracket? Change(Bracket? bracket) => IsRigid && bracket is not null
+        ? bracket with { Material = Stiff(bracket.Material), TowerFixity = EndFixity.Rigid }
+        : bracket;
 
     private Standoff Change(Standoff bar) => IsRigid
         ? bar with
         {
-            Material = bar.Material with { YoungsModulus = bar.Material.YoungsModulus * Rigid, ShearModulus = bar.Material.ShearModulus * Rigid },
+            Material = Stiff(bar.Material),
             TowerFixity = EndFixity.Rigid,
             SkinFixity = EndFixity.Rigid,
             Slide = SaddleSlide.None,

@@ -32,6 +32,7 @@ internal sealed class ReanalysisBasis
         varied = [.. Segments.Select(s => s.Model.Element), .. Rings.Select(r => (FrameElement)r.Ring)];
         FixedStiffness = FindFixedStiffness();
         Bands = [.. Model.Bodies.SelectMany(BandPart.Of)];
+        FrameMasses = [.. Model.Bodies.SelectMany(body => body.FrameMasses)];
         MeetsCenters = FindWhetherCentersCount(situations);
         Loads = Array.ConvertAll(situations, situation => new LoadTable(Model, situation));
         ModeShapes = FindModeShapes();
@@ -61,6 +62,9 @@ internal sealed class ReanalysisBasis
 
     /// <summary>The bands of all bodies, in the order of the model.</summary>
     public BandPart[] Bands { get; }
+
+    /// <summary>The members of the level frames, which do not vary.</summary>
+    public (Place Level, double Mass, Mechanics.Vector3D At)[] FrameMasses { get; }
 
     /// <summary>Whether something asked for or put on the statue is at the center of a band, which moves with the mass of its skin.</summary>
     public bool MeetsCenters { get; }

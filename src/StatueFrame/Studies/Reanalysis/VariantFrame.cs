@@ -144,6 +144,12 @@ internal sealed class VariantFrame
             DenseVector.AddScaled(NodeMass(ring.Part.Ring.End), 1, ring.BandMass);
             Add(ring.Kilograms, ring.Moment, ref moment);
         }
+        // A variant with other levels has a model of its own.
+        foreach ((Place level, double mass, Vector3D at) in basis.FrameMasses)
+        {
+            PointMass.Add(mass, at - level.NodeAt, NodeMass(level.Node));
+            Add(mass, mass * at, ref moment);
+        }
     }
 
     private void AddFittings(Statue variant, ref Vector3D moment)

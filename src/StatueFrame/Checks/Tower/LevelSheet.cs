@@ -1,0 +1,203 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// Horizontals in the levels of lattices: beams from leg to leg under their own weight, all that stands on them, and what
+/// braces push along them; and whether they give little against the standoffs, as the rigid plan of the analysis takes it.
+/// </summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class LevelSheet(StatueModel model, Criteria criteria, SituationDemands demands, FootEnvelope feet, SheetWriter lists)
+{
+    private static readonly Assumption atOneTime = new("what stands on horizontals", "the most of every standoff in the situation, all at one time; beams on two legs", Source.Assumed("tower"));
+    private static readonly Assumption inBalance = new("braces that meet at the middle of a horizontal", "in balance up and down", Source.Assumed("tower"));
+
+    /// <summary>The strength of horizontals.</summary>
+    internal static readonly MadeEntry<MemberLoad> BendingEntry = new(
+        "levels.bending", "member under axial force, bending, shear and torsion", Nature.Strength, "every horizontal of a described level frame", "section and stability together under the most of all standoffs", "1",
+        "no strength situation was given", (load, situation) => MemberChecks.Bending(load.In(situation, "levels"), load.Design));
+
+    /// <summary>What a level may give: so little that the standoffs on it move by a fifth at most.</summary>
+    internal static readonly FormulaEntry<Give> StiffnessEntry = new(
+        "levels.stiffness", "give of a level against its standoffs", Nature.Range, "every side of a described level frame", "what its horizontal bends over what its standoffs give", "1/4: with it they take a fifth of the movement",
+        "no situation was given")
+    {
+        Where = (in Give give) => give.Where,
+        Rule = (in Give _) => new Source("ENV 1993-1-1:1992", "5.2.5.3 (2), rigid is what takes 80 % of the movement; from memory"),
+        Run = (Working? w, in Give give) =>
+        {
+            double L = w.Given("L", give.Length, Dimension.Length, "from leg to leg"), E = w.Given("E", give.E, Dimension.Stress, "Young's modulus"), I = w.Given("I", give.I, Dimension.AreaMomentOfInertia, "second moment of area of the horizontal");
+            w.Given("n", give.Count, Dimension.Number, "standoffs on it");
+            double k = w.Given("k", give.Stiffness, Dimension.Stiffness, "of them all");
+            double c = w.Given("c", give.Shape, Dimension.Number, "their places: mean movement of the feet, each pushed with its part of k, by k L³/EI");
+            return (w.Let("r", c * k * Math.Pow(L, 3) / (E * I), Dimension.Number), 0.25);
+        },
+    };
+
+    /// <summary>A horizontal with the stiffness of what stands on it.</summary>
+    /// <param name="Where">Its name.</param>
+    /// <param name="Length">Its length, m.</param>
+    /// <param name="E">Young's modulus, Pa.</param>
+    /// <param name="I">Its second moment of area, m⁴.</param>
+    /// <param name="Count">How many stand on it.</param>
+    /// <param name="Stiffness">Their stiffness, bands held, N/m.</param>
+    /// <param name="Shape">Mean movement of the feet over k L³/EI.</param>
+    internal readonly record struct Give(string Where, double Length, double E, double I, int Count, double Stiffness, double Shape);
+
+    /// <summary>What depends on the description alone, once a statue: how much the levels give.</summary>
+    public static void AddAtRest(StatueModel model, SheetWriter lists)
+    {
+        var places = new FootEnvelope(model);
+        foreach (BodyModel body in model.Bodies)
+        {
+            for (int level = 0; level < body.Levels.Length; level++)
+            {
+                string name = body.Prefix + body.Tower.Levels[level].Name;
+                if (body.Tower.Levels[level].Frame is { } frame)
+                    lists.Run(StiffnessEntry, LevelSide.Of(body, level, places).Where(side => side.Feet.Count > 0).SelectMany(side => Gives(body, frame, name, side)));
+            }
+        }
+    }
+
+    private static IEnumerable<Give> Gives(BodyModel body, LevelFrame frame, string name, LevelSide side)
+    {
+        SectionProperties p = frame.Horizontals.Properties;
+        double E = frame.Material.YoungsModulus.Pascals, strong = frame.Horizontals is AngleBar ? p.Iz : p.Iy;
+        yield return Of("across", body.Axes.Axes.ToGlobal(side.Across), p.Iz);
+        yield return Of("upright", body.Axes.Axes.Z, strong);
+
+        Give Of(string way, Vector3D direction, double I)
+        {
+            double L = side.Length;
+            double[] k = [.. side.Feet.Select(foot => StiffnessAlong(foot.Bar, direction))];
+            double sum = k.Sum(), shape = 0;
+            for (int i = 0; i < k.Length; i++)
+            {
+                for (int j = 0; j < k.Length; j++)
+                    shape += k[i] * k[j] * Influence(side.Feet[i].At / L, side.Feet[j].At / L);
+            }
+            return new Give(Invariant($"{name}, side {side.Leg + 1}, {way}"), L, E, I, k.Length, sum, sum > 0 ? shape / (sum * sum) : 0);
+        }
+    }
+
+    public void Add()
+    {
+        double amplification = Math.Max(1, demands.Response.Stability.Amplification ?? 1), gravity = SelfWeight.Gravity * demands.Response.Cases.Max(loadCase => loadCase.WeightFactor);
+        int number = 0;
+        foreach (BodyModel body in model.Bodies)
+        {
+            for (int level = 0; level < body.Levels.Length; level++)
+            {
+                if (body.Tower.Levels[level].Frame is { } frame)
+                    Add(body, level, frame, number, amplification, gravity);
+            }
+            number += body.Segments.Length;
+        }
+    }
+
+    private void Add(BodyModel body, int level, LevelFrame frame, int firstSegment, double amplification, double gravity)
+    {
+        int firstCheck = lists.Checks.Count;
+        LevelSide[] sides = LevelSide.Of(body, level, feet);
+        double[] pushed = new double[sides.Length];
+        for (int below = level - 1; below <= level; below++)
+        {
+            if (below >= 0 && below < body.Segments.Length && body.Segments[below].Members.Count > 0)
+                AddBraces(body.Segments[below], firstSegment + below, sides, pushed);
+        }
+        BarDesign design = MemberSheet.DesignFor(frame.Material, criteria);
+        string name = body.Prefix + body.Tower.Levels[level].Name;
+        lists.Run(BendingEntry, sides.SelectMany(side => Loads(side, amplification * pushed[side.Leg])));
+        lists.Assume([atOneTime, .. body.Segments.Any(s => s.Segment is LatticeSegment { Bracing: Bracing.KBrace }) ? [inBalance] : Array.Empty<Assumption>(), .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
+
+        IEnumerable<MemberLoad> Loads(LevelSide side, double fromBraces)
+        {
+            double L = side.Length, weight = gravity * frame.MassOf(side.From, side.To, frame.Horizontals);
+            (double N, double up, double across, double V_up, double V_across, double T) = (fromBraces, weight * L / 8, 0, weight / 2, 0, 0);
+            foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
+            {
+                double b = L - a, lever = Math.Max(a, b) / L;
+                double F_across = LevelSide.Most(F, side.Across), M_across = LevelSide.Most(M, side.Across);
+                N += LevelSide.Most(F, side.Along);
+                up += F.Z * a * b / L + M_across;
+                across += F_across * a * b / L + M.Z;
+                V_up += F.Z * lever + M_across / L;
+                V_across += F_across * lever + M.Z / L;
+                T += LevelSide.Most(M, side.Along) * lever;
+            }
+            // An angle's principal axes lie aslant: both take all of the bending.
+            bool isAslant = frame.Horizontals is AngleBar || frame.Horizontals.OutlineDiameter is not null;
+            (double strong, double weak) = isAslant ? (double.Hypot(up, across), frame.Horizontals is AngleBar ? double.Hypot(up, across) : 0) : (up, across);
+            foreach (double sign in new double[] { -1, 1 })
+            {
+                yield return new MemberLoad(new LoadedMember
+                {
+                    Section = frame.Horizontals,
+                    Material = frame.Material,
+                    Length = Length.FromMeters(L),
+                    Axial = Force.FromNewtons(sign * N),
+                    StrongMoment = Torque.FromNewtonMeters(strong),
+                    WeakMoment = Torque.FromNewtonMeters(weak),
+                    Shear = Force.FromNewtons(double.Hypot(V_up, V_across)),
+                    Torsion = Torque.FromNewtonMeters(T),
+                    Where = Invariant($"{name}, side {side.Leg + 1}"),
+                }, design);
+                if (N == 0)
+                    break;
+            }
+        }
+    }
+
+    /// <summary>What braces push along the sides of a level, N: at each leg, or at the middle where they meet, the most of all of them.</summary>
+    private void AddBraces(SegmentModel segment, int number, LevelSide[] sides, double[] pushed)
+    {
+        var most = new double[segment.Members.Count];
+        demands.Members(number, (int member, in MemberForces forces, string _) => most[member] = Math.Max(most[member], Math.Abs(forces.N)));
+        double z = sides[0].From.Z;
+        foreach (LevelSide side in sides)
+        {
+            var at = new Dictionary<long, double>();
+            for (int i = 0; i < most.Length; i++)
+            {
+                LatticeMember member = segment.Members[i];
+                if (member.Face != side.Leg || member.Role != LatticeRole.Brace)
+                    continue;
+                foreach (Vector3D end in (ReadOnlySpan<Vector3D>)[member.From, member.To])
+                {
+                    if (Math.Abs(end.Z - z) > 1e-6)
+                        continue;
+                    long place = (long)Math.Round(1e4 * (end - side.From).Dot(side.Along));
+                    at[place] = at.GetValueOrDefault(place) + most[i] * Math.Abs((member.To - member.From).Normalized().Dot(side.Along));
+                }
+            }
+            pushed[side.Leg] += at.Values.DefaultIfEmpty().Max();
+        }
+    }
+
+    /// <summary>The stiffness of a standoff with its bracket against a movement of its band along a direction, N/m.</summary>
+    private static double StiffnessAlong(BarModel bar, Vector3D direction)
+    {
+        Span<double> k = stackalloc double[36];
+        k.Clear();
+        bar.Bar.AddTo(k);
+        ReadOnlySpan<double> d = [direction.X, direction.Y, direction.Z];
+        double sum = 0;
+        for (int i = 0; i < 3; i++)
+        {
+            for (int j = 0; j < 3; j++)
+                sum += d[i] * k[6 * i + j] * d[j];
+        }
+        return Math.Max(0, sum);
+    }
+
+    /// <summary>Deflection of a beam on two supports at x under a unit force at a, both as parts of its length, over L³/EI. Roark, 8th ed., Table 8.1, 1e.</summary>
+    internal static double Influence(double x, double a)
+    {
+        (double least, double most) = x <= a ? (x, a) : (a, x);
+        double b = 1 - most;
+        return b * least * (1 - b * b - least * least) / 6;
+    }
+}

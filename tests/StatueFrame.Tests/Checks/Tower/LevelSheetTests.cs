@@ -1,0 +1,147 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Catalogue;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Checks.Members;
+
+/// <summary>Horizontals in the levels of lattices: what they carry, what they give, what is open without them.</summary>
+public class LevelSheetTests
+{
+    private static readonly LevelFrame stout = new()
+    {
+        Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 12.Millimeters),
+        PlanBracing = new AngleBar(60.Millimeters, 6.Millimeters),
+        Material = StructuralSteel.S355,
+    };
+
+    private static SmallStatue With(LevelFrame? frame, bool slides = false)
+    {
+        SmallStatue whole = SmallWhole.Of(slides: slides);
+        return whole with
+        {
+            Statue = whole.Statue with
+            {
+                Tower = whole.Statue.Tower with { Levels = [.. whole.Statue.Tower.Levels.Select(level => level.Plan is null || level.Name == "base" ? level : level with { Frame = frame })] },
+            },
+        };
+    }
+
+    private static CheckSheet Sheet(LevelFrame? frame)
+    {
+        SmallStatue statue = With(frame);
+        return statue.Statue.Check(statue.Criteria, statue.Situations);
+    }
+
+    /// <summary>Roark, 8th ed., Table 8.1, 1e: P L³/48EI in the middle under a force there, and 5 w L⁴/384EI under an even load.</summary>
+    [Fact]
+    public void Influence_of_a_force_is_that_of_the_handbook()
+    {
+        Assert.Equal(1.0 / 48, LevelSheet.Influence(0.5, 0.5), 1e-15);
+        Assert.Equal(5.0 / 384, Enumerable.Range(0, 1000).Average(i => LevelSheet.Influence(0.5, (i + 0.5) / 1000)), 1e-6);
+        Assert.Equal(LevelSheet.Influence(0.2, 0.7), LevelSheet.Influence(0.7, 0.2), 1e-15);
+    }
+
+    [Fact]
+    public void A_level_without_a_frame_is_open_and_one_with_a_frame_is_held()
+    {
+        CheckSheet none = Sheet(null), whole = Sheet(stout), loose = Sheet(stout with { PlanBracing = null });
+        Assert.Contains(none.OpenLinks, link => link.Link == "level frames" && link.What.StartsWith("horizontals and plan bracing", StringComparison.Ordinal));
+        Assert.DoesNotContain(whole.OpenLinks, link => link.What.StartsWith("horizontals and plan bracing", StringComparison.Ordinal));
+        Assert.DoesNotContain(whole.OpenLinks, link => link.What.StartsWith("shape of the plan", StringComparison.Ordinal));
+        Assert.Contains(loose.OpenLinks, link => link.What.StartsWith("shape of the plan", StringComparison.Ordinal));
+        Assert.All(whole.Checks.Where(check => check.Family == "levels"), check => Assert.Equal(Verdict.Pass, check.Verdict));
+        Assert.Equal(["levels.bending", "levels.stiffness"], whole.Checks.Where(check => check.Family == "levels").Select(check => check.Id).Distinct().Order());
+        // Its mass is counted: four horizontals and two members across a square of 1.2 m.
+        double rho = StructuralSteel.S355.Density.KilogramsPerCubicMeter;
+        double expected = rho * (4 * 1.2 * stout.Horizontals.Area.SquareMeters + 2 * 1.2 * Math.Sqrt(2) * stout.PlanBracing!.Area.SquareMeters);
+        Assert.Equal(expected, whole.Results.Single(line => line.Group == "masses" && line.Name == "level frames").Value, 1e-6);
+    }
+
+    [Fact]
+    public void Thin_horizontals_fail_in_strength_and_soft_ones_in_stiffness()
+    {
+        CheckSheet thin = Sheet(stout with { Horizontals = new RectangularTube(40.Millimeters, 40.Millimeters, 3.Millimeters) });
+        Assert.Contains(thin.Failed, check => check.Id == "levels.bending");
+        Assert.Contains(thin.Failed, check => check.Id == "levels.stiffness");
+    }
+
+    /// <summary>What is checked is at least what every single wind does to the horizontal, as a beam on two legs.</summary>
+    [Fact]
+    public void Horizontals_are_checked_for_more_than_any_one_wind_does()
+    {
+        SmallStatue statue = With(stout);
+        StatueModel model = StatueModel.Build(statue.Statue);
+        SituationDemands demands = SituationDemands.Of([model], statue.Situations[0], DampingModel.OfRatio(0.01));
+        var all = new FootEnvelope(model);
+        var single = new Dictionary<string, FootEnvelope>();
+        for (int ring = 0; ring < model.Rings.Count; ring++)
+        {
+            demands.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string when) =>
+            {
+                all.Look(bar, ends);
+                if (!single.TryGetValue($"{when}, {skin}", out FootEnvelope? one))
+                    single[$"{when}, {skin}"] = one = new FootEnvelope(model);
+                one.Look(bar, ends);
+            });
+        }
+        Assert.True(single.Count > 8);
+        LevelSide[] most = LevelSide.Of(model.Bodies[0], 1, all);
+        Assert.True(most.Sum(side => side.Feet.Count) > 0);
+        foreach (FootEnvelope one in single.Values)
+        {
+            foreach ((LevelSide side, LevelSide bound) in LevelSide.Of(model.Bodies[0], 1, one).Zip(most))
+            {
+                Assert.True(Moment(side) <= Moment(bound) * (1 + 1e-9));
+                Assert.True(LevelSide.MomentOnLeg(most, side.Leg) * (1 + 1e-9) >= LevelSide.MomentOnLeg(LevelSide.Of(model.Bodies[0], 1, one), side.Leg));
+            }
+        }
+
+        static double Moment(LevelSide side) => side.Feet.Sum(foot => foot.Force.Z * foot.At * (side.Length - foot.At) / side.Length);
+    }
+
+    /// <summary>The feet of a level take all that its standoffs put on it: their vertical forces add up to the skin's weight at rest.</summary>
+    [Fact]
+    public void Feet_carry_the_weight_of_the_skin()
+    {
+        SmallStatue statue = With(stout);
+        StatueModel model = StatueModel.Build(statue.Statue with { Limbs = [], Seams = null, Points = [], Fittings = [] });
+        LoadCase rest = model.Respond(new Situation { Name = "rest", Actions = [new SelfWeight()] }).Cases[0];
+        var feet = new FootEnvelope(model);
+        Span<double> forces = stackalloc double[12];
+        double bars = 0;
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+            {
+                Assert.True(rest.ForcesOf(ring, bar, band, SkinAssumption.RigidRing, forces));
+                feet.Look(bar, BarEnds.Of(forces));
+                bars += bar.Mass;
+            }
+        }
+        double carried = Enumerable.Range(0, model.Bodies[0].Levels.Length).SelectMany(level => feet.At(model.Bodies[0], level)).Sum(foot => foot.Force.Z);
+        double skin = model.Masses.Of(MassGroup.Skin).Kilograms + 0.5 * bars;
+        Assert.Equal(9.80665 * skin, carried, 1e-6 * carried);
+    }
+
+    [Fact]
+    public void A_frame_needs_legs()
+    {
+        Statue statue = SmallStatue.Good.Statue;
+        TowerLevel[] levels = [.. statue.Tower.Levels];
+        levels[^1] = levels[^1] with { Frame = stout };
+        Problem problem = Assert.Single((statue with { Tower = statue.Tower with { Levels = [.. levels] } }).FindProblems());
+        Assert.Equal($"Tower.Levels[{levels.Length - 1}].Frame", problem.Path);
+    }
+
+    [Fact]
+    public void Rust_thins_frames_and_brackets()
+    {
+        SmallStatue statue = With(stout);
+        Statue sound = statue.Statue with { Standoffs = [.. statue.Statue.Standoffs.Select(ring => ring with { Bracket = new Bracket { Section = new RectangularTube(100.Millimeters, 100.Millimeters, 8.Millimeters), Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid } })] };
+        Statue rusty = sound.Corroded(Duration.FromYears365(50));
+        Assert.True(rusty.Tower.Levels[1].Frame!.Horizontals.Area.SquareMeters < stout.Horizontals.Area.SquareMeters);
+        Assert.True(rusty.Standoffs[0].Bracket!.Section.Area.SquareMeters < sound.Standoffs[0].Bracket!.Section.Area.SquareMeters);
+    }
+}
