@@ -72,11 +72,20 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
                 string where = $"bar {i + 1}, {s.Where}";
                 (Force T_i, Force V_i) = (Force.FromNewtons(group.Forces[i]), Force.FromNewtons(V[i]));
                 steel.AddRange([AnchorChecks.Tension(bar, T_i, design, where, situation), AnchorChecks.Shear(bar, V_i, design, where, situation), AnchorChecks.Interaction(bar, T_i, V_i, design, where, situation)]);
-                anchorage.AddRange(AtDeepEnd(bar, T_i, where));
+                anchorage.AddRange(AtDeepEnd(i, T_i, where));
                 if (group.Forces[i] > greatest.T)
                     greatest = (group.Forces[i], where);
             }
             anchorage.AddRange(AllBars(s, bare));
+            if (on.Material is Concrete top)
+            {
+                anchorage.Add(ConcreteEdges.EdgeShear(holdDown.Bars, V, on.Section, top, Length.FromMeters(on.Height), design, s.Where, situation));
+                anchorage.Add(ConcreteEdges.PryOut(holdDown.Bars, V, on.Section, top, design, s.Where, situation));
+            }
+            else if (V.Max() > 0)
+            {
+                anchorage.Add(Check.NotChecked(new CheckSubject("base.edge-shear", "edge of the concrete in shear", s.Where, situation), "the bars take shear in masonry, for which there is no method", notDescribed));
+            }
         }
         foreach (IGrouping<string, Check> kind in steel.Concat(anchorage).GroupBy(check => check.Id))
             lists.AddWorst(kind);
@@ -89,8 +98,9 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true)?.PressedFraction ?? 0);
 
     /// <summary>What holds one bar at its deep end.</summary>
-    private IEnumerable<Check> AtDeepEnd(AnchorBar bar, Force T, string where)
+    private IEnumerable<Check> AtDeepEnd(int number, Force T, string where)
     {
+        AnchorBar bar = holdDown.Bars[number];
         if (BaseBlock.At(statue, bar.Embedment.Meters).At is not { } at)
             yield break;
         if (holdDown.Girder is { } girder)
@@ -100,6 +110,8 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         }
         if (holdDown.Girder is null || bar.HeadWidth is not null)
             yield return AnchorChecks.PullOut(bar, T, at.Material, design, where, situation);
+        if (at.Material is Concrete concrete && ConcreteEdges.BlowOut(number, holdDown.Bars, T, at.Section, concrete, design, where, situation) is { } side)
+            yield return side;
     }
 
     /// <summary>What holds all bars together: the cone of the concrete they end in, or the weight of what is above their ends.</summary>

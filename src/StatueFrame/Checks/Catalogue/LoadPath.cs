@@ -161,7 +161,8 @@ internal static class LoadPath
             {
                 yield return new("hold-down", "steel of the anchor bars", ["base.anchor-tension", "base.anchor-shear", "base.anchor-interaction"], none);
                 yield return new("hold-down", "what the anchor bars end in", ["base.breakout", "base.anchorage-weight", "base.pull-out", "base.bond", "base.girder-bending", "base.girder-bearing"], none);
-                yield return new("hold-down", "edges, pry-out, splitting and blow-out of the concrete", [], NoMethod);
+                yield return new("hold-down", "edges of the concrete: shear, pry-out and blow-out", ["base.edge-shear", "base.pry-out", "base.blow-out"], "the bars are not in concrete, or no hold-down is described");
+                yield return new("hold-down", "splitting of the concrete as bars are tightened", [], NoMethod);
             }
         }
         yield return new("pedestal", "bed joints", ["pedestal.overturning", "pedestal.toe-stress", "pedestal.capacity", "pedestal.sliding"], "no pedestal is described (Statue.Pedestal)");
