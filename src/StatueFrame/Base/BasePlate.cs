@@ -33,6 +33,9 @@ public sealed record BasePlate
     /// <summary>Width along y of what stands on it, at most its own.</summary>
     public required Length FootY { get; init; }
 
+    /// <summary>Throat of the fillet weld all round what stands on it, on both faces of open sections, 2 to 40 mm; null leaves the weld unchecked.</summary>
+    public Length? LegWeld { get; init; }
+
     /// <summary>How far the plate overhangs what stands on it, along x and y, m.</summary>
     internal (double X, double Y) Overhang => (0.5 * (WidthX.Meters - FootX.Meters), 0.5 * (WidthY.Meters - FootY.Meters));
 
@@ -43,6 +46,8 @@ public sealed record BasePlate
         bool wide = v.Positive(WidthX, WidthX.Meters, 0.05, 30) & v.Positive(WidthY, WidthY.Meters, 0.05, 30);
         v.Positive(Thickness, Thickness.Meters, 0.003, 0.5);
         v.Required(Material)?.Validate(v.At(nameof(Material)));
+        if (LegWeld is { } throat)
+            v.Positive(throat, throat.Meters, 0.002, 0.04, nameof(LegWeld));
         if (wide)
         {
             v.Within(FootX, FootX.Meters, 0.001, WidthX.Meters);

@@ -23,6 +23,8 @@ internal sealed class BaseSheet(StatueModel model, Criteria criteria, SituationD
                 sheet.AddStrength();
             else
                 sheet.AddService();
+            if (isStrength)
+                new FootSheet(model, criteria, demands, lists).Add();
         }
         if (statue.Pedestal is { } pedestal)
             new PedestalSheet(statue, pedestal, design, states, tipping, situation, lists).Add(isStrength);

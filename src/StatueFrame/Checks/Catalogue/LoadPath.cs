@@ -153,9 +153,15 @@ internal static class LoadPath
         if (model.Segments[0].Segment is not BlockSegment)
         {
             const string none = "no hold-down is described (Statue.HoldDown)";
-            yield return new("feet", "welds from legs or mast to base plates", [], NoMethod);
+            const string noFeet = "no hold-down is described, or the feet cannot be told apart: one plate a leg, one under a mast";
+            yield return new("feet", "welds from legs or mast to base plates", ["feet.welds"], noFeet);
             yield return new("feet", "base plates under pressure", ["base.bearing", "base.plate-bending"], none);
-            yield return new("feet", "base plates pulled up by anchors, with prying", [], NoMethod);
+            if (statue.HoldDown is { Bars.Count: > 0 } && model.Segments[0].Segment is LatticeSegment)
+                yield return new("feet", "single feet under their legs' own pull: plates and anchor bars", ["feet.plate-uplift", "feet.anchors"], noFeet);
+            else if (statue.HoldDown is not { Bars.Count: 0 })
+                yield return new("feet", "base plates pulled up by anchors", [], statue.HoldDown is null ? none : NoMethod);
+            if (statue.HoldDown is { } pried && FootSheet.Pries(pried))
+                yield return new("feet", "prying of base plates on short anchor bars", [], NoMethod);
             yield return new("hold-down", "overturning and sliding", ["base.overturning", "base.sliding"], none);
             if (statue.HoldDown is not { Bars.Count: 0 })
             {

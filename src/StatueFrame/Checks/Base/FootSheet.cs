@@ -1,0 +1,219 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>What one leg of a lattice, or a mast, puts on its base plate in a situation: the most of each, without sign, as if at one time. SI units.</summary>
+/// <param name="Where">The leg, as in "leg 2".</param>
+/// <param name="Section">Section of the leg.</param>
+/// <param name="Metal">Its metal.</param>
+/// <param name="Plate">Its plate.</param>
+/// <param name="Bars">The anchor bars that pass through the plate.</param>
+/// <param name="Axial">Axial force on the weld.</param>
+/// <param name="Uplift">What pulls up; zero when nothing does.</param>
+/// <param name="Shear">Horizontal force.</param>
+/// <param name="Strong">Moment about the section's strong axis.</param>
+/// <param name="Weak">Moment about its weak axis.</param>
+/// <param name="Torsion">Torsion.</param>
+/// <param name="Design">Rules of the steel.</param>
+/// <param name="BaseDesign">Rules of the bars.</param>
+internal readonly record struct FootLoad(
+    string Where, Section Section, Material Metal, BasePlate Plate, ValueList<AnchorBar> Bars, double Axial, double Uplift, double Shear, double Strong, double Weak, double Torsion,
+    BarDesign Design, BaseDesign BaseDesign);
+
+/// <summary>
+/// Feet: every leg of a lattice on a plate of its own, a mast on its plate. The weld to the plate, the plate bent up by its
+/// anchor bars, and the bars of the foot under the leg's own pull.
+/// </summary>
+/// <remarks>For one thread; used once.</remarks>
+internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
+{
+    private const string NoPlates = "no hold-down is described (Statue.HoldDown)";
+    private static readonly Source weldEn = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
+    private static readonly Source weldAisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
+    private static readonly Source stub = new("EN 1993-1-8:2005", "6.2.4, Table 6.2 without prying; Table 6.6, from memory");
+    private static readonly Source line = Source.Assumed("base: a weld on every face of a thin wall has the section's own moduli times its throats over the wall");
+    private static readonly Assumption atOneTime = new("forces of single feet", "the most of every member that ends in a foot, all at one time", Source.Assumed("base"));
+
+    internal static readonly FormulaEntry<FootLoad> WeldEntry = new(
+        "feet.welds", "weld from a leg or mast to its base plate", Nature.Strength, "every foot, every state", "stress of the throat", "strength of the throat", NoPlates)
+    {
+        Dimension = Dimension.Stress,
+        Where = (in FootLoad foot) => foot.Where,
+        Rule = (in FootLoad foot) => foot.Design.IsAisc ? weldAisc : weldEn,
+        Lacks = (in FootLoad foot) => foot.Plate.LegWeld is null ? $"the weld is not described (BasePlate.{nameof(BasePlate.LegWeld)})"
+            : foot.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
+            : foot.Design.Uncovered,
+        Run = (Working? w, in FootLoad foot) => Weld(w, foot),
+    };
+
+    internal static readonly FormulaEntry<FootLoad> PlateEntry = new(
+        "feet.plate-uplift", "base plate bent up by its anchor bars", Nature.Strength, "every foot that a leg pulls up, every bar", "pull of a bar by the leg's uplift", "plate as a T-stub without prying", NoPlates)
+    {
+        Dimension = Dimension.Force,
+        Where = (in FootLoad foot) => foot.Where,
+        Rule = (in FootLoad _) => stub,
+        Run = (Working? w, in FootLoad foot) => PlateUplift(w, foot),
+    };
+
+    internal static readonly FormulaEntry<FootLoad> AnchorEntry = new(
+        "feet.anchors", "anchor bars of a foot under its leg's own pull", Nature.Strength, "every foot, every state", "uplift of the leg, shared by its bars", "steel of the bars", NoPlates)
+    {
+        Dimension = Dimension.Force,
+        Where = (in FootLoad foot) => foot.Where,
+        Rule = (in FootLoad _) => Source.Assumed("base: the bars that pass through a plate share its leg's uplift evenly"),
+        Run = (Working? w, in FootLoad foot) =>
+        {
+            double U = w.Given("U", foot.Uplift, Dimension.Force, "uplift of the leg"), n = w.Given("n", foot.Bars.Count, Dimension.Number, "bars through its plate");
+            double T = n == 0 ? U : w.Let("T", U / n, Dimension.Force);
+            return (T, n == 0 ? 0 : AnchorChecks.TensionResistance(w, foot.Bars.MinBy(bar => bar.A_s)!, foot.BaseDesign));
+        },
+    };
+
+    /// <summary>Whether some bar of a foot is so short that the plate's edge pries: L_b ≤ 8.8 m³ A_s/(l_eff t³), EN 1993-1-8, Table 6.2.</summary>
+    public static bool Pries(HoldDown holdDown) => holdDown.Plates.Any(plate => BarsOf(plate, holdDown).Any(bar =>
+    {
+        (double m, double l, _) = Stub(plate, bar);
+        return m > 1e-3 && bar.FreeLength.Meters <= 8.8 * m * m * m * bar.A_s / (l * Math.Pow(plate.Thickness.Meters, 3));
+    }));
+
+    public void Add()
+    {
+        if (model.Statue.HoldDown is not { } holdDown || !holdDown.Plates.Any())
+            return;
+        FootLoad[] feet = [.. Feet(holdDown)];
+        if (feet.Length == 0)
+            return;
+        int first = lists.Checks.Count;
+        lists.Run(WeldEntry, feet);
+        if (model.Segments[0].Segment is LatticeSegment)
+        {
+            lists.Run(PlateEntry, feet);
+            lists.Run(AnchorEntry, feet);
+            lists.Assume([atOneTime], first);
+        }
+    }
+
+    /// <summary>The feet that can be told apart: legs each on a plate of its own, or a mast on one plate.</summary>
+    private IEnumerable<FootLoad> Feet(HoldDown holdDown)
+    {
+        SegmentModel segment = model.Segments[0];
+        BodyModel trunk = model.Bodies[0];
+        if (segment.Segment is MemberSegment { Section: var section, Material: var metal, Roll: var roll } && holdDown.Plates is [{ } only])
+        {
+            BarDesign rules = MemberSheet.DesignFor(metal, criteria);
+            double c = Math.Cos(roll.Radians), s = Math.Sin(roll.Radians);
+            foreach (EndForces ends in demands.EndsOf(0))
+            {
+                SectionForce f = ends.Bottom;
+                double M_x = f.MomentX.NewtonMeters, M_y = f.MomentY.NewtonMeters;
+                bool round = section.OutlineDiameter is not null;
+                yield return new FootLoad(
+                    "mast", section, metal, only, holdDown.Bars, Math.Abs(f.Axial.Newtons), Math.Max(0, f.Axial.Newtons), double.Hypot(f.ShearX.Newtons, f.ShearY.Newtons),
+                    round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x), round ? 0 : Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse);
+            }
+        }
+        if (segment.Segment is not LatticeSegment lattice)
+            yield break;
+        Vector3D[] legs = trunk.Tower.Levels[0].Legs;
+        Vector3D center = trunk.Tower.Levels[0].Center;
+        var most = new (double Pull, double Size, double Strong, double Weak, double V)[segment.Members.Count];
+        demands.Members(0, (int i, in MemberForces f, string _) => most[i] = (
+            Math.Max(most[i].Pull, f.N), Math.Max(most[i].Size, Math.Abs(f.N)), Math.Max(most[i].Strong, Math.Abs(f.StrongStart)), Math.Max(most[i].Weak, Math.Abs(f.WeakStart)), Math.Max(most[i].V, f.V)));
+        BarDesign design = MemberSheet.DesignFor(lattice.Material, criteria);
+        for (int leg = 0; leg < legs.Length; leg++)
+        {
+            Vector3D at = legs[leg] - center;
+            BasePlate? plate = holdDown.Plates.FirstOrDefault(p => Math.Abs(p.X.Meters - at.X) <= 0.5 * p.WidthX.Meters && Math.Abs(p.Y.Meters - at.Y) <= 0.5 * p.WidthY.Meters);
+            bool shared = plate is not null && legs.Where((_, other) => other != leg).Any(o => Math.Abs(plate.X.Meters - (o - center).X) <= 0.5 * plate.WidthX.Meters && Math.Abs(plate.Y.Meters - (o - center).Y) <= 0.5 * plate.WidthY.Meters);
+            if (plate is null || shared)
+                continue;
+            (double axial, double uplift, double shear, double strong, double weak) = (0, 0, 0, 0, 0);
+            for (int i = 0; i < most.Length; i++)
+            {
+                LatticeMember member = segment.Members[i];
+                if ((member.From - legs[leg]).Length > 1e-6 && (member.To - legs[leg]).Length > 1e-6)
+                    continue;
+                Vector3D d = (member.To - member.From).Normalized();
+                bool isLeg = member.Role == LatticeRole.Leg;
+                axial += most[i].Size * Math.Abs(d.Z);
+                uplift += (isLeg ? most[i].Pull : most[i].Size) * Math.Abs(d.Z);
+                shear += most[i].Size * double.Hypot(d.X, d.Y) + (isLeg ? most[i].V : 0);
+                (strong, weak) = isLeg ? (most[i].Strong, most[i].Weak) : (strong, weak);
+            }
+            // Braces alone pull no leg up that is always pressed harder than they can pull.
+            yield return new FootLoad(
+                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), axial, LegIsPulled(leg) ? uplift : 0, shear, strong, weak, 0, design, criteria.BaseInUse);
+        }
+
+        bool LegIsPulled(int leg)
+        {
+            for (int i = 0; i < most.Length; i++)
+            {
+                if (segment.Members[i].Role == LatticeRole.Leg && segment.Members[i].Place == leg + 1 && segment.Members[i].Bay == 1)
+                    return most[i].Pull > 0;
+            }
+            return true;
+        }
+    }
+
+    private static ValueList<AnchorBar> BarsOf(BasePlate plate, HoldDown holdDown) => holdDown.Bars.Where(bar =>
+        Math.Abs(bar.X.Meters - plate.X.Meters) <= 0.5 * plate.WidthX.Meters && Math.Abs(bar.Y.Meters - plate.Y.Meters) <= 0.5 * plate.WidthY.Meters).ToValueList();
+
+    /// <summary>The lever m of a bar from the foot's face, the length of plate that bends about it, and its distance from the plate's edge, m.</summary>
+    private static (double m, double l, double e) Stub(BasePlate plate, AnchorBar bar)
+    {
+        double dx = Math.Abs(bar.X.Meters - plate.X.Meters), dy = Math.Abs(bar.Y.Meters - plate.Y.Meters);
+        double m = double.Hypot(Math.Max(0, dx - 0.5 * plate.FootX.Meters), Math.Max(0, dy - 0.5 * plate.FootY.Meters));
+        double e = Math.Max(0, Math.Min(0.5 * plate.WidthX.Meters - dx, 0.5 * plate.WidthY.Meters - dy));
+        return (m, Math.Min(Math.Min(2 * Math.PI * m, Math.PI * m + 2 * e), Math.Min(4 * m + 1.25 * e, 2 * m + 0.625 * e + e)), e);
+    }
+
+    private static (double Demand, double Capacity) Weld(Working? w, in FootLoad foot)
+    {
+        double t = w.Given("t", ConnectionChecks.Thickness(foot.Section), Dimension.SmallLength, "wall of the section"), a = w.Given("a", foot.Plate.LegWeld!.Value.Meters, Dimension.SmallLength, "throat");
+        double k = w.Given("k", foot.Section is AngleBar or FlatBar ? 2 : 1, Dimension.Number, "faces of the wall that are welded", line);
+        SectionProperties p = foot.Section.Properties;
+        double A = w.Given("A", p.A, Dimension.SmallArea), W_y = w.Given("W_y", p.Wy, Dimension.SectionModulus), W_z = w.Given("W_z", p.Wz, Dimension.SectionModulus);
+        double N = w.Given("N", foot.Axial, Dimension.Force, "axial force"), V = w.Given("V", foot.Shear, Dimension.Force, "shear"), T = w.Given("T", foot.Torsion, Dimension.Moment, "torsion");
+        double M_y = w.Given("M_y", foot.Strong, Dimension.Moment, "strong moment"), M_z = w.Given("M_z", foot.Weak, Dimension.Moment, "weak moment");
+        (double A_v, double W_t) = MemberSection.ShearAndTorsion(foot.Section);
+        w.Given(A_v, Dimension.SmallArea, "shear area");
+        w.Given(W_t, Dimension.SectionModulus, "torsion modulus");
+        double sigma = w.Let("sigma", (N / A + M_y / W_y + M_z / W_z) * t / (k * a), Dimension.Stress, line, "along the leg, on the throats");
+        double tau = w.Let("tau", (V / A_v + T / W_t) * t / (k * a), Dimension.Stress, line, "across it");
+        double f_r = w.Let("f_r", Math.Sqrt(sigma * sigma + tau * tau), Dimension.Stress, foot.Design.IsAisc ? weldAisc : weldEn, "resultant");
+        if (foot.Design.IsAisc)
+        {
+            double F_EXX = w.Given("F_EXX", WeldedTubeJoint.UsualElectrode.Pascals, Dimension.Stress, "electrode, 70 ksi"), c = w.Given("c", foot.Design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
+            return (f_r, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, weldAisc));
+        }
+        double f_u = w.Given("f_u", Math.Min(foot.Metal.For(t).UltimateStrength.Pascals, foot.Plate.Metal.UltimateStrength.Pascals), Dimension.Stress, "ultimate strength of the weaker part");
+        double beta_w = w.Given("beta_w", 1.0, Dimension.Number, "correlation factor, its greatest"), gammaM2 = w.Given("gammaM2", foot.Design.GammaM2, Dimension.Number);
+        return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, weldEn));
+    }
+
+    /// <summary>Pull of the bar with the longest lever, and what the plate bears there as a cantilever of the length that bends, N.</summary>
+    private static (double Demand, double Capacity) PlateUplift(Working? w, in FootLoad foot)
+    {
+        double U = w.Given("U", foot.Uplift, Dimension.Force, "uplift of the leg"), n = w.Given("n", foot.Bars.Count, Dimension.Number, "bars through its plate");
+        if (n == 0)
+            return (U, 0);
+        double T = w.Let("T", U / n, Dimension.Force, stub, "of each bar");
+        BasePlate plate = foot.Plate;
+        (double m, double l, double e) = foot.Bars.Select(bar => Stub(plate, bar)).MinBy(s => s.m > 1e-3 ? s.l / s.m : double.PositiveInfinity);
+        w.Given(m, Dimension.SmallLength, "lever of the bar from what stands on the plate");
+        w.Given(e, Dimension.SmallLength, "its distance from the plate's edge");
+        if (m <= 1e-3)
+        {
+            w?.Note("The bars stand at the foot: the plate is not bent.");
+            return (0, 1);
+        }
+        w.Given(l, Dimension.SmallLength, "l_eff: the least of 2πm, πm + 2e, 4m + 1.25e and 2m + 1.625e", stub);
+        double t = w.Given("t", plate.Thickness.Meters, Dimension.SmallLength, "thickness"), f_y = w.Given("f_y", plate.Metal.YieldStrength.Pascals, Dimension.Stress, "yield strength");
+        double reduced = w.Given("reduced", foot.BaseDesign.IsAmerican ? 0.9 : 1 / foot.BaseDesign.GammaM0, Dimension.Number, foot.BaseDesign.IsAmerican ? "ϕ" : "1/γ_M0");
+        double M_pl = w.Let("M_pl", l * t * t / 4 * f_y * reduced, Dimension.Moment, stub);
+        return (T, w.Let("F_T", M_pl / m, Dimension.Force, stub, "cantilever without prying"));
+    }
+}

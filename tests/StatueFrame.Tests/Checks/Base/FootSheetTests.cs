@@ -1,0 +1,85 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Catalogue;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Checks.Base;
+
+/// <summary>Single feet: what their legs put on them, their welds, plates and bars.</summary>
+public class FootSheetTests
+{
+    private static readonly BasePlate plate = new()
+    {
+        WidthX = 0.5.Meters,
+        WidthY = 0.5.Meters,
+        Thickness = 30.Millimeters,
+        FootX = 0.2.Meters,
+        FootY = 0.2.Meters,
+        Material = StructuralSteel.S355,
+        LegWeld = 6.Millimeters,
+    };
+
+    private static readonly AnchorBar bar = new() { X = 0.2.Meters, Y = 0.Meters, Diameter = 30.Millimeters, Material = StructuralSteel.S355, FreeLength = 1.Meters, Embedment = 1.Meters };
+
+    private static FootLoad Foot(Section section) => new("leg 1", section, StructuralSteel.S355, plate, [bar, bar with { X = (-0.2).Meters }], 0, 0, 0, 0, 0, 0, BarDesign.For(StructuralSteel.S355), new BaseDesign());
+
+    /// <summary>A weld round a thin tube: N/(πDa), 4M/(πD²a), V over half its length and 2T/(πD²a), to the wall over the diameter.</summary>
+    [Fact]
+    public void The_weld_of_a_mast_is_a_ring()
+    {
+        const double D = 0.6, t = 0.006, a = 0.006;
+        FootLoad foot = Foot(new Tube(D.Meters, t.Meters)) with { Axial = 2e5, Shear = 4e4, Strong = 9e4, Torsion = 2e4 };
+        double d = D - t, sigma = 2e5 / (Math.PI * d * a) + 4 * 9e4 / (Math.PI * d * d * a), tau = 4e4 / (0.5 * Math.PI * d * a) + 2 * 2e4 / (Math.PI * d * d * a);
+        Check check = FootSheet.WeldEntry.With(foot, "storm");
+        double expected = Math.Sqrt(sigma * sigma + tau * tau);
+        Assert.Equal(expected, check.Demand!.Value, 0.03 * expected);
+        Assert.Equal(StructuralSteel.S355.UltimateStrength.Pascals / (Math.Sqrt(3) * 1.25), check.Capacity!.Value, 1);
+    }
+
+    /// <summary>An angle welded on both faces: twice its own wall of throats.</summary>
+    [Fact]
+    public void The_weld_of_an_angle_lies_on_both_faces()
+    {
+        var angle = new AngleBar(150.Millimeters, 12.Millimeters);
+        Check check = FootSheet.WeldEntry.With(Foot(angle) with { Axial = 3e5 }, "storm");
+        Assert.Equal(3e5 / (angle.Area.SquareMeters * 2 * 6 / 12), check.Demand!.Value, 1);
+    }
+
+    /// <summary>EN 1993-1-8, Table 6.2 without prying, by hand: l_eff = min(2π·100, π·100 + 2·50, 400 + 62.5, 200 + 81.25) mm, M_pl = l t²/4 f_y, F = M_pl/m.</summary>
+    [Fact]
+    public void A_plate_is_bent_as_a_stub_of_the_length_of_the_code()
+    {
+        Check check = FootSheet.PlateEntry.With(Foot(new AngleBar(150.Millimeters, 12.Millimeters)) with { Uplift = 2e5 }, "storm");
+        double f_y = plate.Material.For(0.03).YieldStrength.Pascals, M_pl = 0.28125 * 0.03 * 0.03 / 4 * f_y;
+        Assert.Equal(1e5, check.Demand!.Value, 1e-6);
+        Assert.Equal(M_pl / 0.1, check.Capacity!.Value, 1e-6 * M_pl / 0.1);
+        Check none = FootSheet.AnchorEntry.With(Foot(new AngleBar(150.Millimeters, 12.Millimeters)) with { Uplift = 1, Bars = [] }, "storm");
+        Assert.Equal(Verdict.Fail, none.Verdict);
+    }
+
+    /// <summary>What feet are checked for is at least what balance asks: pulls on one side, T b ≥ M − W b/2.</summary>
+    [Fact]
+    public void Uplift_is_at_least_what_balance_asks()
+    {
+        SmallStatue whole = SmallWhole.Of(wind: 32);
+        StatueModel model = StatueModel.Build(whole.Statue);
+        CheckSheet sheet = whole.Statue.Check(whole.Criteria, whole.Situations);
+        LoadCase storm = model.Respond(whole.Situations[0]).Cases.MaxBy(c => Math.Abs(c.Base.MomentY.NewtonMeters))!;
+        double b = 1.6, M = Math.Abs(storm.Base.MomentY.NewtonMeters), W = Math.Abs(storm.Base.ForceZ.Newtons);
+        double pull = Math.Max(0, M / b - W / 2);
+        Assert.True(pull > 0);
+        double most = sheet.Checks.Where(check => check.Id == "feet.anchors").Max(check => check.Demand!.Value);
+        // Two legs share the side, one bar holds each.
+        Assert.True(most >= 0.5 * pull, $"{most} {pull}");
+        Assert.Contains(sheet.NotChecked, check => check.Id == "feet.welds");
+    }
+
+    [Fact]
+    public void Short_bars_under_a_thick_plate_pry()
+    {
+        var holdDown = new HoldDown { Plates = [plate with { Thickness = 20.Millimeters }], Bars = [bar with { FreeLength = 0.05.Meters }] };
+        Assert.True(FootSheet.Pries(holdDown));
+        Assert.False(FootSheet.Pries(holdDown with { Bars = [bar with { FreeLength = 5.Meters }] }));
+    }
+}
