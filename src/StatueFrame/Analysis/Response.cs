@@ -14,6 +14,7 @@ public sealed class Response
     private readonly Lazy<LatticeEnvelope> lattice;
     private readonly Lazy<Stability> stability;
     private readonly Lazy<double> error;
+    private readonly Lazy<(double, double, double)?> balance;
 
     internal Response(StatueModel model, Situation situation, string label = "")
     {
@@ -27,6 +28,7 @@ public sealed class Response
         for (int i = 0; i < headings.Length; i++)
             loads[i] = Loads.Of(model, situation, headings[i], Heat, nodal.AsSpan(i * size, size), label);
         cases = model.HasTensionOnly ? TensionOnlyBracing.Solve(model, loads, nodal) : Solve(model, loads, nodal);
+        balance = new Lazy<(double, double, double)?>(() => model.HasTensionOnly ? null : Balanced(nodal.AsSpan(0, size)));
         error = new Lazy<double>(() => model.Statics.ErrorOf(nodal.AsSpan(0, size), model.Statics.Solve(nodal.AsSpan(0, size))));
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
         lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));
@@ -72,6 +74,21 @@ public sealed class Response
 
     /// <summary>How far displacements are off by rounding, relative to the greatest; see <see cref="Mechanics.Statics.LinearStatics.ErrorOf"/>.</summary>
     internal double SolutionError => error.Value;
+
+    /// <summary>
+    /// Of the first load case the size of all that acts, N, and by how much what the ground carries, from the forces of elements
+    /// and springs, differs from it: force in N, moment about the base in N·m. Null where braces go slack.
+    /// </summary>
+    internal (double Applied, double Force, double Moment)? Balance => balance.Value;
+
+    private (double, double, double)? Balanced(ReadOnlySpan<double> nodal)
+    {
+        Mechanics.Frame frame = Model.Frame;
+        double[] reactions = Mechanics.Statics.Equilibrium.Reactions(frame, Model.Statics.Solve(nodal), nodal);
+        (Mechanics.Vector3D acting, Mechanics.Vector3D moment) = Mechanics.Statics.Equilibrium.Resultant(frame, nodal, Model.BaseCenter);
+        (Mechanics.Vector3D carried, Mechanics.Vector3D held) = Mechanics.Statics.Equilibrium.Resultant(frame, reactions, Model.BaseCenter);
+        return (acting.Length, (acting + carried).Length, (moment + held).Length);
+    }
 
     internal BarEnvelope BarEnvelope => bars.Value;
 

@@ -103,6 +103,9 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         Add(name, "base overturning moment", worst.Base.Overturning.NewtonMeters, Dimension.Moment, Towards(worst));
         if (double.IsFinite(worst.Base.Eccentricity))
             Add(name, "eccentricity of the base reaction", worst.Base.Eccentricity, Dimension.Length, Towards(worst));
+        // What is below a millionth of what acts is rounding, which differs from machine to machine.
+        if (response.Balance is var (applied, force, moment))
+            Add(name, "balance, applied less carried", force <= 1e-6 * applied ? 0 : force, Dimension.Force, moment <= 1e-6 * applied * Math.Max(1, model.GreatestHeightAboveGround) ? "moments too" : Invariant($"and {moment:g3} N·m"));
         LoadCase twist = response.Cases.FirstGreatest(c => Math.Abs(c.Base.MomentZ.NewtonMeters));
         Add(name, "base twisting moment", Math.Abs(twist.Base.MomentZ.NewtonMeters), Dimension.Moment, Towards(twist));
     }

@@ -61,12 +61,12 @@ internal sealed class StatueSheet
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
         sheet.AddModelAssumptions();
+        Situation[] all = situations.ToArray();
+        if (looksAhead)
+            lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, all)));
         lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model)));
         if (looksAhead)
-        {
-            Situation[] all = situations.ToArray();
             lists.Guard("end of the design life", () => sheet.AddEndOfLife(all));
-        }
         sheet.AddNotChecked();
         return new CheckSheet
         {

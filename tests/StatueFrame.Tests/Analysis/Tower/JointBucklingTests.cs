@@ -36,10 +36,10 @@ public class JointBucklingTests
 
     private static TowerBase Stiff(int direction) => direction switch
     {
-        0 => TowerBase.Rocking(RotationalStiffness.FromNewtonMetersPerRadian(1e11)),
+        0 => TowerBase.Rocking(RotationalStiffness.FromNewtonMetersPerRadian(1e12)),
         1 => new TowerBase { RotationZ = RotationalStiffness.FromNewtonMetersPerRadian(1e10) },
-        2 => new TowerBase { Z = ForcePerLength.FromNewtonsPerMeter(1e11) },
-        _ => new TowerBase { X = ForcePerLength.FromNewtonsPerMeter(1e11), RotationX = RotationalStiffness.FromNewtonMetersPerRadian(1e11) },
+        2 => new TowerBase { Z = ForcePerLength.FromNewtonsPerMeter(1e12) },
+        _ => new TowerBase { X = ForcePerLength.FromNewtonsPerMeter(1e12), RotationX = RotationalStiffness.FromNewtonMetersPerRadian(1e11) },
     };
 
     private static Statue Of(int segments, double diameter, double height, double arm, double load, TowerBase joint)
