@@ -112,6 +112,41 @@ public sealed class StatueModel
         ? UnitsNet.Length.FromMeters(place.Center.Z)
         : throw new ArgumentException($"The statue has no level or band \"{part}\". {new StatueNames(Statue).Suggest(part)}", nameof(part));
 
+    /// <summary>
+    /// What the standoffs of a band oppose to its movement, about the band's centroid, in the statue's axes: the sum of all
+    /// rings that carry it.
+    /// </summary>
+    /// <param name="band">The band, as in "band 3" or "wing/band 2".</param>
+    /// <exception cref="ArgumentException">No standoffs carry a band of that name.</exception>
+    public SupportStiffness StiffnessOf(string band)
+    {
+        var sum = new double[36];
+        foreach (BarModel bar in BarsOf(band))
+            bar.Bar.AddTo(sum);
+        return new SupportStiffness(band, sum);
+    }
+
+    /// <summary>
+    /// What one standoff opposes to a movement of its skin end, in its own axes: x from the tower to the skin, y along its
+    /// thickness, z along its width.
+    /// </summary>
+    /// <param name="band">The band that it carries.</param>
+    /// <param name="bar">Its number in its ring, from 1; of several rings the first that has it.</param>
+    /// <exception cref="ArgumentException">No standoffs carry a band of that name, or there is no bar of that number.</exception>
+    public SupportStiffness StiffnessOf(string band, int bar)
+    {
+        BarModel found = Array.Find(BarsOf(band), b => b.Number == bar) ?? throw new ArgumentException($"{band} has no bar {bar}; bars are counted from 1.", nameof(bar));
+        var k = new double[36];
+        found.Bar.Stiffness.CopyTo(k);
+        return new SupportStiffness(found.Where, k);
+    }
+
+    private BarModel[] BarsOf(string band)
+    {
+        BarModel[] bars = [.. rings.Where(r => r.Ring.BandName == band).SelectMany(r => r.Ring.Bars)];
+        return bars.Length > 0 ? bars : throw new ArgumentException($"No standoffs carry \"{band}\". {new StatueNames(Statue).Suggest(band)}", nameof(band));
+    }
+
     /// <summary>Height above ground of the highest level or band edge, m.</summary>
     internal double GreatestHeightAboveGround
     {
