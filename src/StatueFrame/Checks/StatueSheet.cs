@@ -47,6 +47,7 @@ internal sealed class StatueSheet
         sheet.AddRest();
         ModalResponse modes = sheet.AddModes();
         StatueModel[] models = TiedBands.Of(model);
+        sheet.lists.Share(situations);
         var responses = new List<Response>(situations.Length);
         foreach (Situation situation in situations)
         {

@@ -127,6 +127,18 @@ public class NothingBreaksItTests
             Assert.Empty(good.Statue.Check(good.Criteria, struck).BrokenOff);
     }
 
+    /// <summary>The order in which situations are given changes no check: neither its numbers nor the situation it is told of.</summary>
+    [Fact]
+    public void The_order_of_situations_changes_no_check()
+    {
+        StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+        Situation[] few = [.. heron.Situations.Where(situation => situation.Name is "storm" or "sway" or "summer")];
+        Situation[] warm = [.. few, few.Single(s => s.Name == "summer") with { Name = "another summer" }];
+        CheckSheet one = heron.Statue.Check(heron.Criteria, warm), other = heron.Statue.Check(heron.Criteria, [.. warm.Reverse()]);
+        static string[] Lines(CheckSheet sheet) => [.. sheet.Checks.Select(check => $"{check.Id}, {check.Where}, {check.Situation}: {check.UtilizationText}").Order(StringComparer.Ordinal)];
+        Assert.Equal(Lines(one), Lines(other));
+    }
+
     /// <summary>Stiffnesses so far apart that rounding takes the digits: the sheet says so, and fails where too many are gone.</summary>
     [Theory]
     [InlineData(1, null)]

@@ -87,11 +87,26 @@ internal sealed class SheetWriter
         }
     }
 
-    /// <summary>The winds whose vortices and galloping are on the sheet already.</summary>
-    public HashSet<WindAction> WindsAcross { get; } = [];
+    /// <summary>
+    /// The situation that tells of a wind by itself, as of its vortices: of those with the same wind the first by name, so that
+    /// the order of situations changes nothing.
+    /// </summary>
+    public Dictionary<WindAction, string> WindOwners { get; } = [];
 
-    /// <summary>The heats, with their factors, whose effects are on the sheet already.</summary>
-    public HashSet<ValueList<FactoredAction>> Heats { get; } = [];
+    /// <summary>The same for heats with their factors.</summary>
+    public Dictionary<ValueList<FactoredAction>, string> HeatOwners { get; } = [];
+
+    /// <summary>Finds which situation tells of what several share.</summary>
+    public void Share(ReadOnlySpan<Situation> situations)
+    {
+        foreach (Situation situation in situations)
+        {
+            if (situation.Wind?.Action is WindAction wind && (!WindOwners.TryGetValue(wind, out string? first) || string.CompareOrdinal(situation.Name, first) < 0))
+                WindOwners[wind] = situation.Name;
+            if (HeatSheet.HeatOf(situation) is { Count: > 0 } heat && (!HeatOwners.TryGetValue(heat, out string? warm) || string.CompareOrdinal(situation.Name, warm) < 0))
+                HeatOwners[heat] = situation.Name;
+        }
+    }
 
     /// <summary>What vortices do in each wind on the sheet, with the modes they shake.</summary>
     public Dictionary<WindAction, (ModalResponse Modes, AcrossWindReport Report)> Vortices { get; } = [];

@@ -39,16 +39,16 @@ internal sealed class HeatSheet
     /// <summary>Adds the lines of a situation with heat, unless the same heat is on the sheet already.</summary>
     public static void Add(StatueModel model, Criteria criteria, Situation situation, SheetWriter lists)
     {
-        FactoredAction[] actions = HeatOf(situation);
-        if (actions.Length > 0 && model.BarCount > 0 && lists.Heats.Add(ValueList.Create<FactoredAction>(actions)))
+        ValueList<FactoredAction> actions = HeatOf(situation);
+        if (actions.Count > 0 && model.BarCount > 0 && lists.HeatOwners.GetValueOrDefault(actions, situation.Name) == situation.Name)
             new HeatSheet(model, criteria, situation, lists).Add();
     }
 
     /// <summary>The response to the heat of a situation alone.</summary>
     private static Response AloneIn(StatueModel model, Situation situation) =>
-        model.Respond(situation with { Actions = ValueList.Create<FactoredAction>(HeatOf(situation)), Factors = [] });
+        model.Respond(situation with { Actions = HeatOf(situation), Factors = [] });
 
-    private static FactoredAction[] HeatOf(Situation situation) => [.. situation.Actions.Where(a => a.Action is TemperatureAction)];
+    internal static ValueList<FactoredAction> HeatOf(Situation situation) => situation.Actions.Where(a => a.Action is TemperatureAction).ToValueList();
 
     private void Add()
     {

@@ -22,7 +22,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
             return;
         int firstCheck = lists.Checks.Count;
         AddGustFactor();
-        if (lists.WindsAcross.Add(wind))
+        if (lists.WindOwners.GetValueOrDefault(wind, name) == name)
             AddAcross();
         AddPlatforms();
         AddLocalPressure();
