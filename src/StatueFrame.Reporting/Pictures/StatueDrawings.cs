@@ -23,7 +23,7 @@ public static class StatueDrawings
             plot => DrawSide(plot, lines.Lines, view, units, 1), 560, 760);
     }
 
-    /// <summary>A level of the trunk seen from above, with its ring of standoffs and the band that the ring carries.</summary>
+    /// <summary>A level of the trunk seen from above: its horizontals, brackets and ring of standoffs, and the band that the ring carries.</summary>
     /// <param name="model">The model.</param>
     /// <param name="band">Name of the band, as in "band 3" or "wing/band 2".</param>
     /// <param name="units">The units of the axes.</param>
@@ -31,7 +31,8 @@ public static class StatueDrawings
     public static Picture Plan(StatueModel model, string band, DisplayUnits units = DisplayUnits.Metric)
     {
         LineModel lines = LineModel.Of(model);
-        ModelLine[] part = [.. lines.Lines.Where(l => l.Part == band && l.Kind is LineKind.Outline or LineKind.Standoff or LineKind.Bracket)];
+        HashSet<string> levels = [.. model.Rings.Where(ring => ring.Ring.BandName == band).Select(ring => ring.Ring.Level)];
+        ModelLine[] part = [.. lines.Lines.Where(l => (l.Kind == LineKind.Brace && levels.Contains(l.Part)) || (l.Part == band && l.Kind is LineKind.Outline or LineKind.Standoff or LineKind.Bracket))];
         if (part.Length == 0)
             throw new ArgumentException($"The statue has no band \"{band}\".", nameof(band));
         int bars = part.Count(l => l.Kind == LineKind.Standoff), brackets = part.Count(l => l.Kind == LineKind.Bracket);

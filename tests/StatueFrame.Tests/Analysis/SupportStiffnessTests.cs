@@ -1,6 +1,5 @@
 using StatueFrame.Analysis;
 using StatueFrame.Tests.Validation;
-using UnitsNet;
 
 namespace StatueFrame.Tests.Analyses;
 

@@ -1,4 +1,3 @@
-using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
