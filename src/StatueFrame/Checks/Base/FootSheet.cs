@@ -99,6 +99,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     private IEnumerable<FootLoad> Feet(HoldDown holdDown)
     {
         SegmentModel segment = model.Segments[0];
+        double k = MemberSheet.Amplification(demands);
         BodyModel trunk = model.Bodies[0];
         if (segment.Segment is MemberSegment { Section: var section, Material: var metal, Roll: var roll } && holdDown.Plates is [{ } only])
         {
@@ -111,7 +112,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 bool round = section.OutlineDiameter is not null;
                 yield return new FootLoad(
                     "mast", section, metal, only, holdDown.Bars, Math.Abs(f.Axial.Newtons), Math.Max(0, f.Axial.Newtons), double.Hypot(f.ShearX.Newtons, f.ShearY.Newtons),
-                    round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x), round ? 0 : Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse);
+                    k * (round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x)), round ? 0 : k * Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse);
             }
         }
         if (segment.Segment is not LatticeSegment lattice)
@@ -119,6 +120,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         Vector3D[] legs = trunk.Tower.Levels[0].Legs;
         Vector3D center = trunk.Tower.Levels[0].Center;
         var most = new (double Pull, double Size, double Strong, double Weak, double V)[segment.Members.Count];
+        Array.Fill(most, (double.NegativeInfinity, 0, 0, 0, 0));
         demands.Members(0, (int i, in MemberForces f, string _) => most[i] = (
             Math.Max(most[i].Pull, f.N), Math.Max(most[i].Size, Math.Abs(f.N)), Math.Max(most[i].Strong, Math.Abs(f.StrongStart)), Math.Max(most[i].Weak, Math.Abs(f.WeakStart)), Math.Max(most[i].V, f.V)));
         BarDesign design = MemberSheet.DesignFor(lattice.Material, criteria);
@@ -138,23 +140,13 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 Vector3D d = (member.To - member.From).Normalized();
                 bool isLeg = member.Role == LatticeRole.Leg;
                 axial += most[i].Size * Math.Abs(d.Z);
-                uplift += (isLeg ? most[i].Pull : most[i].Size) * Math.Abs(d.Z);
+                // A member that is always pressed holds the foot down by what it is pressed with at the least.
+                uplift += most[i].Pull * Math.Abs(d.Z);
                 shear += most[i].Size * double.Hypot(d.X, d.Y) + (isLeg ? most[i].V : 0);
                 (strong, weak) = isLeg ? (most[i].Strong, most[i].Weak) : (strong, weak);
             }
-            // Braces alone pull no leg up that is always pressed harder than they can pull.
             yield return new FootLoad(
-                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), axial, LegIsPulled(leg) ? uplift : 0, shear, strong, weak, 0, design, criteria.BaseInUse);
-        }
-
-        bool LegIsPulled(int leg)
-        {
-            for (int i = 0; i < most.Length; i++)
-            {
-                if (segment.Members[i].Role == LatticeRole.Leg && segment.Members[i].Place == leg + 1 && segment.Members[i].Bay == 1)
-                    return most[i].Pull > 0;
-            }
-            return true;
+                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse);
         }
     }
 

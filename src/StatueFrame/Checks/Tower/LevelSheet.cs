@@ -85,7 +85,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
 
     public void Add()
     {
-        double amplification = Math.Max(1, demands.Response.Stability.Amplification ?? 1), gravity = SelfWeight.Gravity * demands.Response.Cases.Max(loadCase => loadCase.WeightFactor);
+        double amplification = MemberSheet.Amplification(demands), gravity = SelfWeight.Gravity * demands.Response.Cases.Max(loadCase => loadCase.WeightFactor);
         int number = 0;
         foreach (BodyModel body in model.Bodies)
         {

@@ -18,7 +18,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     private static readonly Assumption fraction = new("allowable stress of tower members that no code covers", "yield strength / 1.5", Source.CommonPractice);
 
     private readonly Stability stability = demands.Response.Stability;
-    private readonly double amplification = Amplification(demands.Response.Stability, demands.IsSteady);
+    private readonly double amplification = Amplification(demands);
 
     public void Add()
     {
@@ -245,9 +245,10 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     }
 
     /// <summary>Of the steady loads; what shakes has a sway of its own, which grows with the factor of buckling alone.</summary>
-    private static double Amplification(Stability stability, bool isSteady)
+    internal static double Amplification(SituationDemands demands)
     {
+        Stability stability = demands.Response.Stability;
         double amplification = Math.Max(1, stability.Amplification ?? 1);
-        return !isSteady && stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
+        return !demands.IsSteady && stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
     }
 }

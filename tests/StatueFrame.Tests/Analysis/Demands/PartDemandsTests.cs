@@ -23,7 +23,7 @@ public class PartDemandsTests
         foreach (SegmentModel segment in model.LatticeSegments)
         {
             double[] peaks = [.. earthquake.LatticeMembers().Where(m => m.Segment == segment.Name).Select(m => m.Axial.Newtons)];
-            (double Least, double Greatest)[] alone = Extremes(still, segment), both = Extremes(demands, segment);
+            (double Least, double Greatest)[] alone = Extremes(model, still, segment), both = Extremes(model, demands, segment);
             for (int i = 0; i < peaks.Length; i++)
             {
                 Assert.Equal(alone[i].Least - 1.5 * peaks[i], both[i].Least, 1e-6);
@@ -60,7 +60,14 @@ public class PartDemandsTests
     [Fact]
     public void Pull_that_is_let_go_begins_with_the_forces_of_the_steady_pull()
     {
-        // So heavily damped that nothing swings farther than it was pulled.
+        // So heavily damped, and with so few parts that swing for themselves, that nothing goes farther than it was pulled.
+        Statue sample = new SampleStatue().Statue;
+        StatueModel model = StatueModel.Build(sample with
+        {
+            Standoffs = [.. sample.Standoffs.Select(ring => ring with { Bracket = null })],
+            Tower = sample.Tower with { Levels = [.. sample.Tower.Levels.Select(level => level with { Frame = null })] },
+        });
+        Response rest = model.Respond(new Situation { Name = "rest", Actions = [new SelfWeight()] });
         DampingModel damping = DampingModel.OfRatio(0.6);
         var release = new Situation { Name = "release", Actions = [new SelfWeight(), new SuddenRelease { Name = "rope", On = "L2", Pull = 2.Kilonewtons }] };
         ShockResponse shock = ShockResponse.Of(model, release, damping);
@@ -71,10 +78,9 @@ public class PartDemandsTests
             Actions = [new SelfWeight(), new ImposedLoad { Name = "rope", On = "L2", AlongX = 2.Kilonewtons }],
         }));
         SegmentModel foot = model.LatticeSegments.First();
-        (double Least, double Greatest)[] expected = Extremes(steady, foot), found = Extremes(demands, foot);
+        (double Least, double Greatest)[] expected = Extremes(model, steady, foot), found = Extremes(model, demands, foot);
         int leg = Enumerable.Range(0, expected.Length).MinBy(i => expected[i].Least);
-        // The modes taken hold at least 99.5 % of the energy of the pull.
-        Assert.Equal(expected[leg].Least, found[leg].Least, 5e-3 * Math.Abs(expected[leg].Least));
+        Assert.Equal(expected[leg].Least, found[leg].Least, 1e-4 * Math.Abs(expected[leg].Least));
         BaseReaction first = demands.OnBase().Select(b => b.Reaction).MaxBy(r => r.MomentY.NewtonMeters)!, pulled = steady.OnBase().First().Reaction;
         Assert.Equal(pulled.MomentY.NewtonMeters, first.MomentY.NewtonMeters, 1e-4 * Math.Abs(pulled.MomentY.NewtonMeters));
         Assert.Equal(pulled.ForceX.Newtons, first.ForceX.Newtons, 1e-3 * pulled.ForceX.Newtons);
@@ -99,7 +105,7 @@ public class PartDemandsTests
         static double Greatest(IEnumerable<int> of, Func<int, double> value) => of.Max(value);
     }
 
-    private static (double Least, double Greatest)[] Extremes(PartDemands demands, SegmentModel segment)
+    private static (double Least, double Greatest)[] Extremes(StatueModel model, PartDemands demands, SegmentModel segment)
     {
         var all = new (double Least, double Greatest)[segment.Members.Count];
         Array.Fill(all, (double.PositiveInfinity, double.NegativeInfinity));

@@ -75,6 +75,26 @@ public class FootSheetTests
         Assert.Contains(sheet.NotChecked, check => check.Id == "feet.welds");
     }
 
+    /// <summary>Braces pull a foot up that its leg hardly presses: what is pulled is the sum of all that meets in the foot.</summary>
+    [Fact]
+    public void Braces_pull_a_foot_up_too()
+    {
+        SmallStatue whole = SmallWhole.Of(wind: 32);
+        StatueModel model = StatueModel.Build(whole.Statue);
+        SituationDemands demands = SituationDemands.Of([model], whole.Situations[0], DampingModel.OfRatio(0.01));
+        SegmentModel segment = model.Segments[0];
+        var most = new double[segment.Members.Count];
+        Array.Fill(most, double.NegativeInfinity);
+        demands.Members(0, (int i, in MemberForces forces, string _) => most[i] = Math.Max(most[i], forces.N));
+        Mechanics.Vector3D leg = model.Bodies[0].Tower.Levels[0].Legs[0];
+        int[] there = [.. Enumerable.Range(0, most.Length).Where(i => (segment.Members[i].From - leg).Length < 1e-6)];
+        Assert.Contains(there, i => segment.Members[i].Role == LatticeRole.Brace && most[i] > 0);
+        double pulled = there.Sum(i => most[i] * (segment.Members[i].To - segment.Members[i].From).Normalized().Z);
+        CheckSheet sheet = whole.Statue.Check(whole.Criteria, whole.Situations);
+        double asked = sheet.Checks.Where(check => check.Id == "feet.anchors").Max(check => check.Demand!.Value);
+        Assert.True(asked >= pulled * (1 - 1e-9), $"{asked} {pulled}");
+    }
+
     [Fact]
     public void Short_bars_under_a_thick_plate_pry()
     {
