@@ -16,7 +16,8 @@ string folder = Directory.CreateDirectory(args.Length > 0 ? args[0] : Path.Combi
 // The numbers: one model, the sheet of all situations, and the response to the one to be drawn.
 StatueModel model = StatueModel.Build(heron.Statue);
 CheckSheet sheet = heron.Check();
-Situation storm = heron.Situations.Single(s => s.Name == "storm"), service = heron.Situations.Single(s => s.Name == "sway");
+ValueList<Situation> situations = heron.AllSituations();
+Situation storm = situations.Single(s => s.Name == "6.10, wind leading"), service = situations.Single(s => s.Name == "characteristic, wind leading");
 LoadCase worst = model.Respond(storm).OverturningGoverns;
 WindAction wind = service.Actions.Select(a => a.Action).OfType<WindAction>().Single();
 ModalResponse modes = model.Modes(3);
@@ -50,7 +51,7 @@ StatueScene.Of(model).With(worst, 20).Save(Path.Combine(folder, "saltmere-heron.
 var package = new CalculationPackage
 {
     Statue = heron.Statue,
-    Situations = heron.Situations,
+    Situations = situations,
     Criteria = heron.Criteria,
     Sheet = sheet,
     Revision = "A",
@@ -60,7 +61,7 @@ var package = new CalculationPackage
 };
 package.Save(Path.Combine(folder, "saltmere-heron.html"));
 
-Console.WriteLine($"saltmere-heron.glb   the statue at rest, and moved 20 times by the {storm.Name}");
+Console.WriteLine($"saltmere-heron.glb   the statue at rest, and moved 20 times by the wind of {storm.Name}");
 Console.WriteLine($"saltmere-heron.html  {sheet.VerdictText}");
 
 static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;

@@ -97,8 +97,7 @@ var wind = new WindAction
 Console.WriteLine();
 Console.WriteLine(heron.Check(
     new Criteria { BarStressFraction = 1 / 1.1, Damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice), Sway = [new SwayLimit("tip", 200.Millimeters)] },
-    new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] },
-    new Situation { Name = "sway", LimitState = LimitState.Service, Actions = [new SelfWeight(), wind] }));
+    new CharacteristicActions { Variable = [wind] }));
 
 // 5. The workshop's schedule of sheets.
 SheetPlan sheets = SheetPlan.Of(parts.Trunk.Surface, new SheetCutting

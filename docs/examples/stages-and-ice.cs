@@ -101,7 +101,7 @@ foreach (Statue stage in stages)
 }
 Console.WriteLine();
 
-// The codes write the situations; each says what its factors rest on.
+// The basis of design makes the situations; each says what its factors rest on.
 var visitors = new ImposedLoad { Name = "visitors", On = "L7", Down = 6.Kilonewtons, At = new Point3(0.8.Meters, 0.Meters, 13.Meters) };
 var asceWind = wind with
 {
@@ -109,8 +109,8 @@ var asceWind = wind with
     GustEffectFactor = 0.85,
 };
 StatueModel complete = StatueModel.Build(statue);
-Print("EN 1990: STRENGTH, EQUILIBRIUM AND SERVICE", En1990Combinations.All([weight], wind, visitors, ice));
-Print("ASCE/SEI 7-22: STRENGTH DESIGN", Asce7Combinations.Strength([weight], asceWind, visitors));
+Print("EN 1990: STRENGTH AND SERVICE", new EurocodeBasis().Combine(new CharacteristicActions { Variable = [wind, visitors, ice] }));
+Print("ASCE/SEI 7-22: STRENGTH DESIGN AND SERVICE", new AsceBasis().Combine(new CharacteristicActions { Variable = [asceWind, visitors] }));
 
 void Print(string title, IReadOnlyList<Situation> situations)
 {

@@ -25,16 +25,16 @@ catch (StatueFileException e)
 }
 
 // A change is a new document; what was not changed comes back to the same bits.
-StatueDocument thinner = heron with { Statue = statue with { Skin = statue.Skin with { Thickness = 2.2.Millimeters } }, Situations = [heron.Situations[1]] };
+StatueDocument thinner = heron with { Statue = statue with { Skin = statue.Skin with { Thickness = 2.2.Millimeters } }, Actions = heron.Actions! with { Seismic = [], Accidental = [] } };
 Console.WriteLine($"comes back equal: {StatueFile.Read(StatueFile.Write(thinner)) == thinner}");
 
-// The sheet, a picture and the calculation package of the changed Heron in its service situation.
+// The sheet, a picture and the calculation package of the changed Heron, without earthquake and pressure wave.
 CheckSheet sheet = thinner.Check();
 Console.WriteLine(sheet.VerdictText);
 Picture elevation = StatueDrawings.Elevation(StatueModel.Build(thinner.Statue));
 var package = new CalculationPackage
 {
-    Statue = thinner.Statue, Situations = thinner.Situations, Criteria = thinner.Criteria, Sheet = sheet,
+    Statue = thinner.Statue, Situations = thinner.AllSituations(), Criteria = thinner.Criteria, Sheet = sheet,
     Figures = [elevation.ToFigure()], Workings = WorkingExtent.WorstOfEachKind,
 };
 package.Save(Path.Combine(Path.GetTempPath(), "saltmere-heron.html"));

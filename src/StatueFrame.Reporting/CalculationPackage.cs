@@ -47,8 +47,8 @@ public sealed record CalculationPackage
     /// <summary>The paper it is laid out for.</summary>
     public PaperSize Paper { get; init; } = PaperSize.A4;
 
-    /// <summary>How much of the workings is shown: by default the worst of each kind in full, the others as tables.</summary>
-    public WorkingExtent Workings { get; init; } = WorkingExtent.WorstAndTables;
+    /// <summary>How much of the workings is shown: by default the worst of each kind in full, and of the others a line a part.</summary>
+    public WorkingExtent Workings { get; init; } = WorkingExtent.WorstOfEachKind;
 
     /// <summary>Checks a statue and packs the result.</summary>
     /// <param name="statue">The statue.</param>
@@ -65,6 +65,18 @@ public sealed record CalculationPackage
             Criteria = criteria,
             Sheet = statue.Check(criteria, situations),
         };
+    }
+
+    /// <summary>The same from what acts by itself: the basis of design makes the situations.</summary>
+    /// <param name="statue">The statue.</param>
+    /// <param name="criteria">What is enough, and the basis of design.</param>
+    /// <param name="actions">What acts, at its characteristic values.</param>
+    /// <exception cref="InvalidStatueException">The statue, the criteria or the actions have problems, all of which are listed.</exception>
+    public static CalculationPackage Of(Statue statue, Criteria criteria, CharacteristicActions actions)
+    {
+        ArgumentNullException.ThrowIfNull(statue);
+        CheckSheet sheet = statue.Check(criteria, actions);
+        return new() { Statue = statue, Situations = criteria.Basis.Combine(actions), Criteria = criteria, Sheet = sheet };
     }
 
     /// <summary>The package as the text of an HTML file.</summary>

@@ -5,11 +5,14 @@ namespace StatueFrame.Reporting;
 /// <summary>The checks of a package in their order, governing ones first, and the tables that list them.</summary>
 internal sealed class PackageChecks
 {
+    /// <summary>How many parts of a kind have a line of their own.</summary>
+    private const int MostParts = 12;
+
     private readonly CalculationPackage package;
     private readonly HtmlText html;
     private readonly Check[] done;
     private readonly Dictionary<Check, int> numbers = new(ReferenceEqualityComparer.Instance);
-    private readonly Dictionary<string, int> assumptionNumbers = [];
+    private readonly HashSet<Check> full;
 
     public PackageChecks(CalculationPackage package, HtmlText html)
     {
@@ -25,9 +28,12 @@ internal sealed class PackageChecks
         ];
         foreach ((int i, Check check) in done.Index())
             numbers[check] = i + 1;
-        foreach ((int i, Assumption assumption) in package.Sheet.Assumptions.Index())
-            assumptionNumbers.TryAdd(assumption.Short, i + 1);
+        full = new(done.DistinctBy(c => c.Id).Concat(done.Where(c => c.Verdict == Verdict.Fail)), ReferenceEqualityComparer.Instance);
+        Assumptions = new AssumptionOrder(package.Sheet);
     }
+
+    /// <summary>The assumptions with their numbers.</summary>
+    public AssumptionOrder Assumptions { get; }
 
     /// <summary>Where and in which situation, for a table.</summary>
     public static string Place(Check check) => string.Join(", ", new[] { check.Where, check.Situation }.Where(part => part.Length > 0));
@@ -52,21 +58,58 @@ internal sealed class PackageChecks
         html.Element("p", package.Sheet.VerdictText, ("class", "verdict"));
         html.Element("h3", "Governing check of each family");
         WriteTable(package.Sheet.GoverningByFamily.OrderByDescending(c => c.Utilization ?? 0));
-        if (package.Workings == WorkingExtent.WorstAndTables)
+        if (done.Any(c => c.Verdict == Verdict.Fail))
         {
-            if (done.Any(c => c.Verdict == Verdict.Fail))
-            {
-                html.Element("h3", "Checks that fail");
-                WriteTable(done.Where(c => c.Verdict == Verdict.Fail));
-            }
-            html.Element("h3", "Kinds of check");
-            html.Element("p", "Each check stands with its numbers under Workings.");
-            WriteKinds();
+            html.Element("h3", "Checks that fail");
+            WriteTable(done.Where(c => c.Verdict == Verdict.Fail));
         }
-        else
+        html.Element("h3", "Kinds of check");
+        if (package.Workings == WorkingExtent.WorstAndTables)
+            html.Element("p", "Each check stands with its numbers under Workings.");
+        WriteKinds();
+        if (package.Workings == WorkingExtent.WorstOfEachKind)
+        {
+            html.Element("h3", "Every part where it is used most");
+            html.Element("p", $"One line for each kind of check and each part, in the situation where it is worst; the {MostParts} worst parts of a kind.");
+            using (html.Element("div", ("class", "columns")))
+                WriteParts();
+        }
+        else if (package.Workings == WorkingExtent.EveryCheck)
         {
             html.Element("h3", "All checks");
             WriteTable(done);
+        }
+    }
+
+    /// <summary>A table a kind of check, whose lines are short: what is alike in all of them stands in its caption.</summary>
+    private void WriteParts()
+    {
+        foreach (IGrouping<string, Check> kind in package.Sheet.WorstOfParts().Where(c => c.Utilization is not null).OrderByDescending(c => c.Utilization).GroupBy(c => c.Id).Where(kind => kind.Skip(1).Any()))
+        {
+            using (html.Element("table", ("class", "others")))
+            {
+                using (html.Element("caption"))
+                    html.Text($"{kind.First().Title} ").Element("code", kind.Key);
+                Heads(html, ["where", "demand", "capacity", "util."]);
+                using var body = html.Element("tbody");
+                foreach (Check check in kind.Take(MostParts))
+                {
+                    using (html.Element("tr", ("class", check.Verdict == Verdict.Fail ? "fail" : null)))
+                    {
+                        html.Element("td", Place(check));
+                        html.Element("td", Number(check.Demand, check), ("class", "number")).Element("td", Number(check.Capacity, check), ("class", "number"));
+                        html.Element("td", check.UtilizationText, ("class", "number"));
+                    }
+                    html.Line();
+                }
+                Check[] others = [.. kind.Skip(MostParts)];
+                if (others.Length > 0)
+                {
+                    using var row = html.Element("tr");
+                    html.Element("td", FormattableString.Invariant($"and {others.Length} more parts")).Element("td", "").Element("td", "").Element("td", $"≤ {others[0].UtilizationText}", ("class", "number"));
+                }
+            }
+            html.Line();
         }
     }
 
@@ -75,7 +118,7 @@ internal sealed class PackageChecks
         package.Workings != WorkingExtent.WorstOfEachKind || IsShort(check);
 
     /// <summary>True when the check belongs to the shortest extent.</summary>
-    public bool IsShort(Check check) => check.Verdict == Verdict.Fail || ReferenceEquals(check, Array.Find(done, c => c.Id == check.Id));
+    public bool IsShort(Check check) => full.Contains(check);
 
     private void WriteKinds()
     {
@@ -129,22 +172,7 @@ internal sealed class PackageChecks
     /// <summary>Pass or fail, the numbers of the assumptions it rests on, and the reason.</summary>
     public string VerdictOf(Check check)
     {
-        string word = check.Verdict == Verdict.Pass ? "pass" : "FAIL";
-        int[] numbers = [.. check.AssumedInputs.Select(input => assumptionNumbers.GetValueOrDefault(input)).Where(n => n > 0).Distinct().Order()];
-        string[] others = [.. check.AssumedInputs.Where(input => !assumptionNumbers.ContainsKey(input))];
-        string assumed = string.Join("; ", others.Prepend(Ranges(numbers)).Where(part => part.Length > 0));
-        return word + (assumed.Length > 0 ? $", assuming {assumed}" : "") + (check.Reason.Length > 0 ? $": {check.Reason}" : "");
-    }
-
-    private static string Ranges(int[] numbers)
-    {
-        var parts = new List<string>();
-        for (int first = 0, last; first < numbers.Length; first = last + 1)
-        {
-            for (last = first; last + 1 < numbers.Length && numbers[last + 1] == numbers[last] + 1;)
-                last++;
-            parts.Add(last == first ? $"{numbers[first]}" : $"{numbers[first]}–{numbers[last]}");
-        }
-        return string.Join(", ", parts);
+        string assumed = string.Join("; ", Assumptions.Unlisted(check).Prepend(Assumptions.NumbersOf(check)).Where(part => part.Length > 0));
+        return check.VerdictWord + (assumed.Length > 0 ? $", assuming {assumed}" : "") + (check.Reason.Length > 0 ? $": {check.Reason}" : "");
     }
 }

@@ -36,7 +36,7 @@ internal sealed class PackageCover(CalculationPackage package, HtmlText html, IR
         Fact("revision", package.Revision);
         Fact("date", package.Date);
         Fact("prepared by", package.PreparedBy);
-        Fact("situations", string.Join("; ", package.Situations.Select(s => s.Name)));
+        Fact("situations", FormattableString.Invariant($"{package.Situations.Count}, listed under Basis of design and combinations"));
         Fact("units", package.Units == DisplayUnits.Metric ? "metric" : "US customary");
         Fact("computed with", $"StatueFrame {typeof(CheckSheet).Assembly.GetName().Version?.ToString(3)}");
     }

@@ -42,30 +42,35 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
 
     private void WriteSections()
     {
+        var checks = new PackageChecks(package, html);
+        Section("basis", "Basis of design and combinations", () =>
+        {
+            WriteBasis();
+            WriteCombinations();
+        });
         Section("statue", "The statue", () =>
         {
             WriteFigures();
             new DescriptionText(html, package.Units).Write(package.Statue, 3);
         });
-        Section("assumptions", "Assumptions", WriteAssumptions);
         Section("actions", "Actions and limits", WriteActions);
         string[] situations = [.. package.Situations.Select(s => s.Name)];
         Section("model", "The model", () => WriteResults(line => !situations.Contains(line.Group)));
-        Section("results", "Results", () => WriteResults(line => situations.Contains(line.Group)));
-        var checks = new PackageChecks(package, html);
-        Section("checks", "Checks", checks.WriteSummary);
+        Section("results", "Results", () => WriteGreatest(situations));
         Section("load-path", "Load path", WriteLoadPath);
-        Section("not-checked", "What was not checked", WriteNotChecked);
-        Section("warnings", "Warnings", WriteWarnings);
-        Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation));
+        Section("checks", "Checks", checks.WriteSummary);
+        Section("not-checked", "What was not checked", WriteNotChecked, "flows");
+        Section("warnings", "Warnings", WriteWarnings, "flows");
+        Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation), "columns");
+        Section("assumptions", "Assumptions", () => WriteAssumptions(checks.Assumptions));
         Section("sources", "Index of sources", () => PackageSources.Write(package, html));
     }
 
-    private void Section(string id, string title, Action write)
+    private void Section(string id, string title, Action write, string? style = null)
     {
         int number = sections.Count + 1;
         sections.Add((id, $"{number}  {title}"));
-        using (html.Element("section", ("id", id), ("aria-labelledby", $"{id}-title")))
+        using (html.Element("section", ("id", id), ("aria-labelledby", $"{id}-title"), ("class", style)))
         {
             html.Element("h2", $"{number}  {title}", ("id", $"{id}-title")).Line();
             write();
@@ -86,9 +91,61 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         }
     }
 
-    private void WriteAssumptions()
+    private void WriteBasis()
     {
-        html.Element("p", "The library took these for the user. A check that rests on one says so by its number.");
+        using var table = html.Element("table", ("class", "description"));
+        using var body = html.Element("tbody");
+        foreach (BasisLine line in sheet.Basis.Where(line => line.Name != "situations"))
+        {
+            using var row = html.Element("tr");
+            html.Element("th", line.Name, ("scope", "row")).Element("td", line.Value);
+        }
+    }
+
+    /// <summary>One line a situation: its factor on every action, and the rule.</summary>
+    private void WriteCombinations()
+    {
+        html.Element("h3", "Combinations");
+        html.Element("p", "Factors on the actions of every situation that was checked. Where weights help, each check also runs with them at their own value, and overturning and sliding with 0.9 of them.");
+        StatueAction[] actions = [.. package.Situations.SelectMany(s => s.Actions).Select(a => a.Action).Distinct()];
+        using (html.Element("div", ("class", "wide")))
+        using (html.Element("table", ("class", "checks")))
+        {
+            using (html.Element("thead"))
+            using (html.Element("tr"))
+            {
+                html.Element("th", "situation", ("scope", "col")).Element("th", "for", ("scope", "col"));
+                foreach ((int i, StatueAction action) in actions.Index())
+                    html.Element("th", TitleOf(action, i, actions), ("scope", "col"), ("class", "number"));
+                html.Element("th", "rule", ("scope", "col"));
+            }
+            using var body = html.Element("tbody");
+            foreach (Situation situation in package.Situations)
+            {
+                using (html.Element("tr"))
+                {
+                    html.Element("th", situation.Name, ("scope", "row")).Element("td", situation.LimitState == LimitState.Strength ? "strength" : "service");
+                    foreach (StatueAction action in actions)
+                    {
+                        double factor = situation.Actions.Where(a => a.Action.Equals(action)).Sum(a => a.Factor);
+                        html.Element("td", factor == 0 ? "–" : FormattableString.Invariant($"{factor:0.###}").Replace('-', '−'), ("class", "number"));
+                    }
+                    html.Element("td", situation.Factors.Count > 0 ? situation.Factors[0].Source.ToString() : "written by hand");
+                }
+                html.Line();
+            }
+        }
+    }
+
+    private static string TitleOf(StatueAction action, int index, StatueAction[] all)
+    {
+        int same = all.Count(a => a.Title == action.Title), number = all[..(index + 1)].Count(a => a.Title == action.Title);
+        return same == 1 ? action.Title : FormattableString.Invariant($"{action.Title} {number}");
+    }
+
+    private void WriteAssumptions(AssumptionOrder order)
+    {
+        html.Element("p", "The library took these for the user; what carries most comes first. A check that rests on one says so by its number.");
         if (sheet.Assumptions.Count == 0)
         {
             html.Element("p", "None.");
@@ -98,7 +155,7 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         {
             Heads("no.", "what", "value taken", "source");
             using var body = html.Element("tbody");
-            foreach ((int i, Assumption assumption) in sheet.Assumptions.Index())
+            foreach ((int i, Assumption assumption) in order.All.Index())
             {
                 using var row = html.Element("tr", ("id", $"assumption-{i + 1}"));
                 html.Element("th", $"{i + 1}", ("scope", "row")).Element("td", assumption.Subject).Element("td", assumption.Value).Element("td", assumption.Source.ToString());
@@ -109,10 +166,11 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
     private void WriteActions()
     {
         var description = new DescriptionText(html, package.Units);
-        foreach (Situation situation in package.Situations)
+        StatueAction[] actions = [.. package.Situations.SelectMany(s => s.Actions).Select(a => a.Action).Where(a => a is not SelfWeight).Distinct()];
+        foreach ((int i, StatueAction action) in actions.Index())
         {
-            html.Element("h3", $"Situation: {situation.Name}").Line();
-            description.Write(situation, 4);
+            html.Element("h3", $"Action: {TitleOf(action, i, actions)}").Line();
+            description.Write(action, 4);
         }
         if (package.Criteria is { } criteria)
         {
@@ -138,6 +196,30 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
                 }
                 html.Line();
             }
+        }
+    }
+
+    /// <summary>Of every result the situation in which it is greatest; one situation is shown as it is.</summary>
+    private void WriteGreatest(string[] situations)
+    {
+        if (situations.Length == 1)
+        {
+            WriteResults(line => situations.Contains(line.Group));
+            return;
+        }
+        html.Element("p", "The greatest of each over the situations; the sheet lists them situation by situation.");
+        using var table = html.Element("table");
+        Heads("result", "value", "situation", "remark");
+        using var body = html.Element("tbody");
+        foreach (IGrouping<string, ResultLine> same in sheet.Results.Where(line => situations.Contains(line.Group)).GroupBy(line => line.Name))
+        {
+            ResultLine greatest = same.MaxBy(line => Math.Abs(line.Value))!;
+            using (html.Element("tr"))
+            {
+                html.Element("td", greatest.Name).Element("td", greatest.Dimension.Format(greatest.Value, package.Units).Replace('-', '−'), ("class", "number"));
+                html.Element("td", greatest.Group).Element("td", greatest.Note);
+            }
+            html.Line();
         }
     }
 

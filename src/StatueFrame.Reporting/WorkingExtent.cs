@@ -4,13 +4,16 @@ namespace StatueFrame.Reporting;
 public enum WorkingExtent
 {
     /// <summary>
-    /// The worst check of each kind in full, and the numbers of all others that go by the same steps as a table below it: every
-    /// check can be followed, on a fraction of the paper.
+    /// The worst check of each kind and every check that fails, in full; of the others a line a part, in the situation where
+    /// it is worst. To be printed and countersigned.
+    /// </summary>
+    WorstOfEachKind,
+
+    /// <summary>
+    /// As an appendix: the worst check of each kind in full, and the numbers of all others that go by the same steps as a
+    /// table below it, so that every check in every situation can be followed.
     /// </summary>
     WorstAndTables,
-
-    /// <summary>The worst check of each kind and every check that fails, in full; no working of the others.</summary>
-    WorstOfEachKind,
 
     /// <summary>Every check in full. A large statue's package is then too long to print: several checks a page, thousands of checks.</summary>
     EveryCheck,

@@ -30,9 +30,9 @@ public class PrintedPackageTests
     {
         Assert.SkipWhen(Browser.Missing is not null, Browser.Missing ?? "");
         StatueDocument heron = StatueFile.Load(Path.Combine(Here(), "../../docs/examples/saltmere-heron.json"));
-        var package = new CalculationPackage { Statue = heron.Statue, Situations = heron.Situations, Criteria = heron.Criteria, Sheet = heron.Check(), Revision = "B" };
+        var package = new CalculationPackage { Statue = heron.Statue, Situations = heron.AllSituations(), Criteria = heron.Criteria, Sheet = heron.Check(), Revision = "B" };
         (string[] pages, _, _) = Browser.Print(package);
-        Assert.InRange(pages.Length, 40, 230);
+        Assert.InRange(pages.Length, 40, 60);
         Holds(package, pages);
     }
 

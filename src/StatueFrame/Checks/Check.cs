@@ -78,11 +78,12 @@ public sealed record Check
     {
         get
         {
-            string word = Verdict switch { Verdict.Pass => "pass", Verdict.Fail => "FAIL", _ => "not checked" };
             string assumed = AssumedInputs.Count > 0 ? $" (assumed: {string.Join("; ", AssumedInputs)})" : "";
-            return word + assumed + (Reason.Length > 0 ? $": {Reason}" : "");
+            return VerdictWord + assumed + (Reason.Length > 0 ? $": {Reason}" : "");
         }
     }
+
+    internal string VerdictWord => Verdict switch { Verdict.Pass => "pass", Verdict.Fail => "FAIL", _ => "not checked" };
 
     /// <summary>A check of a demand against a capacity.</summary>
     /// <remarks>
@@ -165,9 +166,10 @@ public sealed record Check
         return w;
     }
 
-    /// <summary>The check on one line, as in "bars.bending, band 3: 0.71 pass".</summary>
-    public override string ToString() =>
-        Utilization is { } utilization ? $"{Subject}: {CheckNumber.Utilization(utilization)} {VerdictText}" : $"{Subject}: {VerdictText}";
+    /// <summary>The check on one short line, as in "bars.bending, band 3: 0.71 pass (2 assumed)"; what was assumed is in <see cref="VerdictText"/>.</summary>
+    public override string ToString() => Utilization is { } utilization
+        ? $"{Subject}: {CheckNumber.Utilization(utilization)} {VerdictWord}{(AssumedInputs.Count > 0 ? FormattableString.Invariant($" ({AssumedInputs.Count} assumed)") : "")}"
+        : $"{Subject}: {VerdictWord}: {Reason}";
 
     /// <summary>Demand over capacity; infinite without capacity, null when the numbers make no sense.</summary>
     internal static double? UtilizationOf(double demand, double capacity) =>

@@ -24,6 +24,9 @@ public sealed record CheckSheet
     /// <summary>What the sheet is for, as in "storm, all headings"; may be empty.</summary>
     public string Subject { get; init; } = "";
 
+    /// <summary>The basis of design in words, a line each: codes, life, winds, heats, materials; empty for sheets made by hand.</summary>
+    public ValueList<BasisLine> Basis { get; init; } = [];
+
     /// <summary>Numbers for information, in the order of the print; lines of a group belong together.</summary>
     public ValueList<ResultLine> Results { get; init; } = [];
 
@@ -83,12 +86,37 @@ public sealed record CheckSheet
     /// </summary>
     public string VerdictText => CheckSheetText.VerdictOf(this);
 
+    /// <summary>
+    /// The checks of every kind and part in the one situation where they are worst, beside those that could not be done:
+    /// what is left to read when the same question was asked in many situations.
+    /// </summary>
+    public ValueList<Check> WorstOfParts() =>
+        Checks.DistinctBy(check => (check.Id, check.Subject.Part, check.Verdict == Verdict.NotChecked ? check.Reason : null)).ToValueList();
+
     /// <summary>The sheet as plain text, at most 110 columns wide.</summary>
+    /// <param name="form">How much of it; on one page by default.</param>
     /// <param name="units">The units to print in.</param>
-    /// <param name="allChecks">
-    /// True to print every check; false to print those that govern or fail, and to count the others.
-    /// </param>
-    public string Print(DisplayUnits units = DisplayUnits.Metric, bool allChecks = false) => CheckSheetText.Of(this, units, allChecks);
+    public string Print(SheetForm form = SheetForm.Short, DisplayUnits units = DisplayUnits.Metric) => CheckSheetText.Of(this, form, units);
+
+    /// <summary>All checks of a family, as in "bars", as plain text.</summary>
+    /// <param name="family">The family: what stands before the dot of a check's id.</param>
+    /// <param name="units">The units to print in.</param>
+    /// <exception cref="ArgumentException">The sheet has no such family.</exception>
+    public string PrintFamily(string family, DisplayUnits units = DisplayUnits.Metric)
+    {
+        string[] families = [.. Checks.Select(check => check.Family).Distinct()];
+        return families.Contains(family)
+            ? CheckSheetText.OfFamily(this, family, units)
+            : throw new ArgumentException($"The sheet has no family \"{family}\". {NearNames.Closest(family, families)}", nameof(family));
+    }
+
+    /// <summary>The checks as comma-separated values, a line each, with their units in columns of their own.</summary>
+    /// <param name="units">The units to write in.</param>
+    public string ChecksToCsv(DisplayUnits units = DisplayUnits.Metric) => CheckSheetCsv.Checks(this, units);
+
+    /// <summary>The results as comma-separated values.</summary>
+    /// <inheritdoc cref="ChecksToCsv"/>
+    public string ResultsToCsv(DisplayUnits units = DisplayUnits.Metric) => CheckSheetCsv.Results(this, units);
 
     /// <summary>
     /// The sheet as a text that stays the same when nothing but rounding noise changes: SI units, few digits, all checks
@@ -104,6 +132,6 @@ public sealed record CheckSheet
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not a number.</exception>
     public SheetComparison CompareWith(CheckSheet earlier, double tolerance = 0.001) => SheetComparison.Of(earlier, this, tolerance);
 
-    /// <summary>The sheet as plain text in metric units, with the governing checks.</summary>
+    /// <summary>The sheet on one page, in metric units.</summary>
     public override string ToString() => Print();
 }

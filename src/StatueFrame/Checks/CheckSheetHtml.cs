@@ -31,7 +31,7 @@ internal sealed class CheckSheetHtml
         foreach (string warning in sheet.Warnings)
             html.Append($"<p>Warning: {Text(warning)}</p>");
         html.Append($"<details><summary>the whole sheet: results, {sheet.Assumptions.Count} assumptions, {sheet.NotChecked.Count()} not checked</summary>");
-        html.Append(NotebookText.Html(sheet.Print())).Append("</details>");
+        html.Append(NotebookText.Html(sheet.Print(SheetForm.Full))).Append("</details>");
         return html.Append($"<p><i>{Text(CheckSheet.Caution)}</i></p></div>").ToString();
     }
 

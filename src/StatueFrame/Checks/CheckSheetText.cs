@@ -8,24 +8,71 @@ internal static class CheckSheetText
     private static readonly TextColumn[] checkColumns =
         [new(24), new(18), new(14), new(11, Right: true), new(11, Right: true), new(5, Right: true), new(0)];
 
-    public static string Of(CheckSheet sheet, DisplayUnits units, bool allChecks)
+    public static string Of(CheckSheet sheet, SheetForm form, DisplayUnits units) => form switch
+    {
+        SheetForm.Short => ShortSheetText.Of(sheet, units),
+        SheetForm.Failures => Failures(sheet, units),
+        SheetForm.Full or SheetForm.Parts or SheetForm.Everything => Full(sheet, form, units),
+        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "There is no such form."),
+    };
+
+    public static string OfFamily(CheckSheet sheet, string family, DisplayUnits units)
+    {
+        StringBuilder text = Head(sheet);
+        var assumptions = new AssumptionOrder(sheet);
+        AppendTable(text, $"Checks of {family}", sheet.Checks.Where(check => check.Family == family && check.Verdict != Verdict.NotChecked), assumptions, units);
+        AppendNotChecked(text, sheet.NotChecked.Where(check => check.Family == family));
+        AppendCaution(text);
+        return text.ToString();
+    }
+
+    private static string Failures(CheckSheet sheet, DisplayUnits units)
+    {
+        StringBuilder text = Head(sheet);
+        var assumptions = new AssumptionOrder(sheet);
+        AppendTable(text, "Checks that fail", sheet.Failed.OrderBy(check => check, CheckOrder.WorstFirst), assumptions, units);
+        AppendCaution(text);
+        return text.ToString();
+    }
+
+    private static StringBuilder Head(CheckSheet sheet)
     {
         var text = new StringBuilder();
+        TextLayout.AppendWrapped(text, "", $"CHECK SHEET: {sheet.Title}");
+        TextLayout.AppendWrapped(text, "", VerdictOf(sheet));
+        return text;
+    }
+
+    private static string Full(CheckSheet sheet, SheetForm form, DisplayUnits units)
+    {
+        var text = new StringBuilder();
+        var assumptions = new AssumptionOrder(sheet);
         TextLayout.AppendWrapped(text, "", $"CHECK SHEET: {sheet.Title}");
         if (sheet.Subject.Length > 0)
             TextLayout.AppendWrapped(text, "", sheet.Subject);
         TextLayout.AppendWrapped(text, "", VerdictOf(sheet));
         if (sheet.Governing is { } governing)
-            TextLayout.AppendWrapped(text, "", $"Governs: {governing.Subject}: {CheckNumber.Utilization(governing.Utilization!.Value)} {VerdictOf(governing, sheet)}");
+            TextLayout.AppendWrapped(text, "", $"Governs: {governing.Subject}: {CheckNumber.Utilization(governing.Utilization!.Value)} {assumptions.VerdictOf(governing)}");
+        AppendSection(text, "Basis of design", sheet.Basis.Where(line => line.Name != "situations").Select(line => new[] { line.Name, line.Value }), new(20), new(0));
         AppendLoadPath(text, sheet);
         AppendResults(text, sheet, units);
-        AppendChecks(text, sheet, units, allChecks);
-        AppendSection(text, "Assumptions", sheet.Assumptions.Select((a, i) => new[] { $"{i + 1}", a.Subject, $"{a.Value} [{a.Source}]" }), new(3, Right: true), new(36), new(0));
-        AppendSection(text, "Not checked", sheet.NotChecked.Select(c => new[] { c.Id, Place(c), c.Reason }), new(30), new(36), new(0));
+        AppendChecks(text, sheet, assumptions, units, form);
+        AppendSection(text, "Assumptions, those that carry most first", assumptions.Own.Select(a => new[] { $"{assumptions.NumberOf(a)}", a.Subject, $"{a.Value} [{a.Source}]" }), new(3, Right: true), new(36), new(0));
+        if (assumptions.Neutral.Count > 0)
+        {
+            string list = string.Join("; ", assumptions.Neutral.Select(a => $"{assumptions.NumberOf(a)} {a.Subject}{a.Value.TrimStart('1', '.', '0')} [{a.Source}]"));
+            TextLayout.AppendWrapped(text, "  ", $"Taken as 1: {list}");
+        }
+        AppendNotChecked(text, sheet.NotChecked);
         AppendSection(text, "Warnings", sheet.Warnings.Select(w => new[] { w }), new TextColumn(0));
-        AppendSection(text, "Caution", [[CheckSheet.Caution]], new TextColumn(0));
+        AppendCaution(text);
         return text.ToString();
     }
+
+    private static void AppendNotChecked(StringBuilder text, IEnumerable<Check> checks) =>
+        AppendSection(text, "Not checked", checks.Select(c => new[] { c.Id, Place(c), c.Reason }), new(30), new(36), new(0));
+
+    private static void AppendCaution(StringBuilder text) => AppendSection(text, "Caution", [[CheckSheet.Caution]], new TextColumn(0));
 
     public static string VerdictOf(CheckSheet sheet)
     {
@@ -71,18 +118,19 @@ internal static class CheckSheetText
         AppendSection(text, "Results", rows, new(20), new(40), new(20, Right: true), new(0));
     }
 
-    private static void AppendChecks(StringBuilder text, CheckSheet sheet, DisplayUnits units, bool allChecks)
+    private static void AppendChecks(StringBuilder text, CheckSheet sheet, AssumptionOrder assumptions, DisplayUnits units, SheetForm form)
     {
         Check[] done = [.. sheet.Checks.Where(check => check.Verdict != Verdict.NotChecked)];
         HashSet<Check> governing = new(sheet.GoverningByFamily, ReferenceEqualityComparer.Instance);
-        AppendTable("Governing check of each family", check => governing.Contains(check) && check.Nature != Nature.Range);
-        AppendTable("Whether the methods may be used", check => check.Nature == Nature.Range && (governing.Contains(check) || check.Verdict == Verdict.Fail));
-        if (allChecks)
+        Append("Governing check of each family", done.Where(check => governing.Contains(check) && check.Nature != Nature.Range));
+        Append("Whether the methods may be used", done.Where(check => check.Nature == Nature.Range && (governing.Contains(check) || check.Verdict == Verdict.Fail)));
+        if (form != SheetForm.Full)
         {
-            AppendTable("Other checks", check => !governing.Contains(check));
+            IEnumerable<Check> all = form == SheetForm.Parts ? sheet.WorstOfParts().Where(check => check.Verdict != Verdict.NotChecked) : done;
+            Append(form == SheetForm.Parts ? "Other checks, each part where it is worst" : "Other checks", all.Where(check => !governing.Contains(check)));
             return;
         }
-        AppendTable("Other checks that fail", check => check.Verdict == Verdict.Fail && check.Nature != Nature.Range && !governing.Contains(check));
+        Append("Other checks that fail", done.Where(check => check.Verdict == Verdict.Fail && check.Nature != Nature.Range && !governing.Contains(check)));
         string[][] counts =
         [
             .. done.Where(check => check.Verdict == Verdict.Pass && !governing.Contains(check))
@@ -92,13 +140,15 @@ internal static class CheckSheetText
         ];
         AppendSection(text, "Other checks that pass", counts, new(30), new(40), new(0));
 
-        void AppendTable(string title, Func<Check, bool> which)
-        {
-            string[][] rows = [.. done.Where(which).Select(check => Row(check, sheet, units))];
-            string[] heads = ["check", "where", "situation", "demand", "capacity", "util.", "verdict"];
-            if (rows.Length > 0)
-                AppendSection(text, title, [heads, .. rows], checkColumns);
-        }
+        void Append(string title, IEnumerable<Check> checks) => AppendTable(text, title, checks, assumptions, units);
+    }
+
+    private static void AppendTable(StringBuilder text, string title, IEnumerable<Check> checks, AssumptionOrder assumptions, DisplayUnits units)
+    {
+        string[][] rows = [.. checks.Select(check => Row(check, assumptions, units))];
+        string[] heads = ["check", "where", "situation", "demand", "capacity", "util.", "verdict"];
+        if (rows.Length > 0)
+            AppendSection(text, title, [heads, .. rows], checkColumns);
     }
 
     private static string Count(IGrouping<string, Check> checks)
@@ -107,41 +157,14 @@ internal static class CheckSheetText
         return $"{checks.Count()} pass" + (assumed > 0 ? $" ({assumed} with assumed inputs)" : "");
     }
 
-    private static string[] Row(Check check, CheckSheet sheet, DisplayUnits units) =>
+    private static string[] Row(Check check, AssumptionOrder assumptions, DisplayUnits units) =>
     [
         check.Id, check.Where, check.Situation,
         TextLayout.Unbroken(TextLayout.Format(check.Demand ?? double.NaN, check.Dimension, units)),
         TextLayout.Unbroken(TextLayout.Format(check.Capacity ?? double.NaN, check.Dimension, units)),
         CheckNumber.Utilization(check.Utilization ?? double.NaN),
-        VerdictOf(check, sheet),
+        assumptions.VerdictOf(check),
     ];
-
-    /// <summary>The verdict in words, with listed assumptions by their numbers, as in "pass (assumed 1–5, 7)".</summary>
-    private static string VerdictOf(Check check, CheckSheet sheet)
-    {
-        var numbers = new List<int>();
-        foreach ((int i, Assumption assumption) in sheet.Assumptions.Index())
-        {
-            if (check.AssumedInputs.Contains(assumption.Short))
-                numbers.Add(i + 1);
-        }
-        if (numbers.Count < check.AssumedInputs.Count)
-            return check.VerdictText;
-        string word = check.Verdict == Verdict.Pass ? "pass" : "FAIL";
-        return word + (numbers.Count > 0 ? $" (assumed {Ranges(numbers)})" : "") + (check.Reason.Length > 0 ? $": {check.Reason}" : "");
-    }
-
-    private static string Ranges(List<int> numbers)
-    {
-        var parts = new List<string>();
-        for (int first = 0, last; first < numbers.Count; first = last + 1)
-        {
-            for (last = first; last + 1 < numbers.Count && numbers[last + 1] == numbers[last] + 1;)
-                last++;
-            parts.Add(last == first ? $"{numbers[first]}" : $"{numbers[first]}–{numbers[last]}");
-        }
-        return string.Join(", ", parts);
-    }
 
     private static string Place(Check check) => string.Join(", ", new[] { check.Where, check.Situation }.Where(part => part.Length > 0));
 

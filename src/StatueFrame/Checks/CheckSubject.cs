@@ -14,6 +14,22 @@ public sealed record CheckSubject(string Id, string Title, string Where = "", st
     /// <summary>The part of <see cref="Id"/> before the first dot, as in "bars".</summary>
     public string Family => Id.IndexOf('.') is > 0 and int dot ? Id[..dot] : Id;
 
+    /// <summary>
+    /// The part that is looked at, whatever acts: "band 3" of "band 3, bar 2", "leg 1" of "leg 1, wind towards 45°"; empty for the
+    /// whole statue.
+    /// </summary>
+    internal string Part
+    {
+        get
+        {
+            string first = Where.Split(", ")[0];
+            return Array.Exists(states, state => first.StartsWith(state, StringComparison.Ordinal)) ? "" : first;
+        }
+    }
+
+    /// <summary>How a place begins that is none: the state in which the whole statue is.</summary>
+    private static readonly string[] states = ["wind towards", "no wind", "weights", "earthquake", "shock after"];
+
     /// <summary>The subject on one line, as in "bars.bending, band 3, bar 2, storm".</summary>
     public override string ToString() => string.Join(", ", new[] { Id, Where, Situation }.Where(part => part.Length > 0));
 }

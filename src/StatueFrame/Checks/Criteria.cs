@@ -18,14 +18,17 @@ public sealed record Criteria
     /// <summary>The least buckling factor at which forces without second-order effects are good enough; 10 by default.</summary>
     public double LeastBucklingFactor { get; init; } = 10;
 
-    /// <summary>National values of the Eurocodes' factors, which reach every check; null takes the recommended ones, listed as assumed.</summary>
-    public NationalAnnex? Annex { get; init; }
+    /// <summary>
+    /// The set of codes, the class of consequences and the wind's return period, which factors on actions and resistances
+    /// follow; the Eurocodes with their recommended values by default.
+    /// </summary>
+    public DesignBasis Basis { get; init; } = new EurocodeBasis();
 
-    /// <summary>The code that standoffs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
-    public DesignCode BarCode { get; init; } = DesignCode.En1993;
+    /// <summary>The code that standoffs are checked by; null follows <see cref="Basis"/>. Metals it does not cover are checked by allowable stress.</summary>
+    public DesignCode? BarCode { get; init; }
 
-    /// <summary>The code that members of the tower and of limbs are checked by; EN 1993 by default. Metals it does not cover are checked by allowable stress.</summary>
-    public DesignCode TowerCode { get; init; } = DesignCode.En1993;
+    /// <summary>The code that members of the tower and of limbs are checked by; null follows <see cref="Basis"/>. Metals it does not cover are checked by allowable stress.</summary>
+    public DesignCode? TowerCode { get; init; }
 
     /// <summary>
     /// The fraction of the yield strength that a tower member of a metal that no code covers may reach; null takes 1/1.5,
@@ -66,7 +69,20 @@ public sealed record Criteria
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
 
-    internal BaseDesign BaseInUse => Annex?.Apply(Base) ?? Base;
+    internal DesignCode BarCodeInUse => BarCode ?? Basis.Resistance;
+
+    internal DesignCode TowerCodeInUse => TowerCode ?? Basis.Resistance;
+
+    internal NationalAnnex? Annex => Basis.AnnexInUse;
+
+    internal BaseDesign BaseInUse
+    {
+        get
+        {
+            BaseDesign own = Base with { Code = Base.Code ?? (Basis is AsceBasis ? BaseCode.American : BaseCode.Eurocode) };
+            return Annex?.Apply(own) ?? own;
+        }
+    }
 
     internal BarDesign Apply(BarDesign design) => Annex?.Apply(design) ?? design;
 
@@ -90,7 +106,7 @@ public sealed record Criteria
 
     internal void Validate(Validator v, StatueNames names)
     {
-        Annex?.Validate(v.At(nameof(Annex)));
+        v.Required(Basis)?.Validate(v.At(nameof(Basis)));
         foreach ((_, SwayLimit sway, Validator at) in v.Items(Sway, StatueSize.Points))
         {
             at.Positive(sway.Limit, sway.Limit.Meters, 1e-6, 10, nameof(SwayLimit.Limit));
@@ -110,8 +126,10 @@ public sealed record Criteria
         AcrossWind?.Validate(v.At(nameof(AcrossWind)), names.SkinnedBodies);
         Earthquake?.Validate(v.At(nameof(Earthquake)));
         Shock?.Validate(v.At(nameof(Shock)));
-        v.Defined(BarCode);
-        v.Defined(TowerCode);
+        if (BarCode is { } barCode)
+            v.Defined(barCode, nameof(BarCode));
+        if (TowerCode is { } towerCode)
+            v.Defined(towerCode, nameof(TowerCode));
         v.Required(Skin)?.Validate(v.At(nameof(Skin)));
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));

@@ -3,8 +3,8 @@ using static System.FormattableString;
 
 namespace StatueFrame.Checks;
 
-/// <summary>What situations that were written by hand leave out, or put together from rules that do not belong together.</summary>
-/// <remarks>Stateless; safe to use from many threads. Situations of the combination rules name what they rest on and are left alone.</remarks>
+/// <summary>What the situations leave out, and what those written by hand put together from rules that do not belong together.</summary>
+/// <remarks>Stateless; safe to use from many threads. Of situations that the basis of design made only what none of them has is told.</remarks>
 internal static class SituationWarnings
 {
     /// <summary>Mean speed at 10 m below which a wind for strength is seldom meant, m/s. Common practice, no source.</summary>
@@ -18,8 +18,6 @@ internal static class SituationWarnings
             foreach (string warning in OfStrength(criteria, situation))
                 yield return $"{situation.Name}: {warning}";
         }
-        if (byHand.Length < situations.Count)
-            yield break;
         if (!situations.Any(s => s.Wind is not null))
             yield return "Combinations not run: no situation has wind.";
         else if (!situations.Any(s => s.LimitState == LimitState.Strength && s.Wind is not null))
@@ -38,7 +36,7 @@ internal static class SituationWarnings
     {
         if (situation.Actions.All(a => a.Action is not SelfWeight))
             yield return "the statue's own weight does not act.";
-        bool factored = criteria.TowerCode is DesignCode.En1993 or DesignCode.AiscLrfd, allowable = criteria.TowerCode is DesignCode.AiscAsd or DesignCode.AllowableStress;
+        bool factored = criteria.TowerCodeInUse is DesignCode.En1993 or DesignCode.AiscLrfd, allowable = criteria.TowerCodeInUse is DesignCode.AiscAsd or DesignCode.AllowableStress;
         if (situation.Wind is not { Action: WindAction { Profile: var profile } wind, Factor: var factor })
             yield break;
         if (wind.Headings.Count == 1)
@@ -54,8 +52,8 @@ internal static class SituationWarnings
             yield return "a wind for strength stands against allowable stress; ASCE 7, 2.4, takes 0.6 of it.";
         if (profile.IsForStrength && factor > 1)
             yield return Invariant($"the wind is one for strength already and counts {factor:0.##} times; ASCE 7, 2.3, takes it once.");
-        bool european = criteria.TowerCode == DesignCode.En1993;
-        if (european == profile.IsForStrength && criteria.TowerCode != DesignCode.AllowableStress)
+        bool european = criteria.TowerCodeInUse == DesignCode.En1993;
+        if (european == profile.IsForStrength && criteria.TowerCodeInUse != DesignCode.AllowableStress)
             yield return european
                 ? "resistances of the Eurocodes stand against wind of ASCE 7: safety is not that of either."
                 : "resistances of AISC 360 stand against a wind that is not one of ASCE 7: safety is not that of either.";

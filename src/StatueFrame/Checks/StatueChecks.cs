@@ -37,6 +37,27 @@ public static class StatueChecks
         }
     }
 
+    /// <summary>
+    /// The same from what acts by itself: the basis of design makes every situation that its code asks for, and the sheet names
+    /// them. This is the usual way; situations written by hand leave out what nobody thought of.
+    /// </summary>
+    /// <param name="statue">The statue.</param>
+    /// <param name="criteria">What is enough, and the basis of design.</param>
+    /// <param name="actions">What acts, at its characteristic values.</param>
+    /// <exception cref="InvalidStatueException">As of the other; or the actions have problems or do not belong to the basis.</exception>
+    public static CheckSheet Check(this Statue statue, Criteria criteria, CharacteristicActions actions)
+    {
+        ArgumentNullException.ThrowIfNull(statue);
+        ArgumentNullException.ThrowIfNull(criteria);
+        ArgumentNullException.ThrowIfNull(actions);
+        var v = new Validator();
+        statue.Validate(v);
+        if (v.Required(criteria.Basis) is { } basis)
+            basis.Validate(v, actions);
+        v.ThrowIfAny();
+        return statue.Check(criteria, criteria.Basis.Combine(actions).AsSpan());
+    }
+
     /// <summary>The check sheet from a model that is already built.</summary>
     /// <param name="model">The statue's model.</param>
     /// <param name="criteria">What is enough.</param>

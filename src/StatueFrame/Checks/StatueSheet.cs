@@ -73,6 +73,7 @@ internal sealed class StatueSheet
         {
             Title = model.Statue.Name,
             Subject = string.Join("; ", Names(situations)),
+            Basis = BasisOfDesign.Of(model, criteria, all).ToValueList(),
             Results = sheet.lists.Results.ToValueList(),
             Checks = sheet.lists.Checks.ToValueList(),
             Assumptions = sheet.lists.Assumptions.ToValueList(),
@@ -147,6 +148,7 @@ internal sealed class StatueSheet
             lists.Assumptions.Add(new Assumption("horizontals of a lattice at levels without a frame", "part of the rigid plans, without a mass of their own", Source.Assumed("tower")));
         if (criteria.Annex is { } annex)
             lists.Assumptions.Add(annex.AsAssumption());
+        lists.Assumptions.AddRange(criteria.Basis.Assumptions());
         DescriptionDefaults.AddTo(lists, model, criteria);
         foreach (BodyModel body in model.Bodies.Where(b => b.Skin is { FoldFactor: 1 } && b.Skin.Stations.All(s => s.FoldFactor is null)))
             lists.Assumptions.Add(new Assumption($"folds of the skin of {body.Name}", "none: fold factor 1", Source.Assumed("skin")));

@@ -21,6 +21,13 @@ public sealed record SkinStation
     /// <summary>True sheet area over outline area here, 1 to 5; the skin's own <see cref="Skin.FoldFactor"/> when not given.</summary>
     public double? FoldFactor { get; init; }
 
+    /// <summary>A station with an elliptic outline about the body's axis.</summary>
+    /// <param name="elevation">Distance along the body's axis.</param>
+    /// <param name="widthX">Width along x.</param>
+    /// <param name="widthY">Width along y.</param>
+    public static SkinStation Ellipse(Length elevation, Length widthX, Length widthY) =>
+        new() { Elevation = elevation, Outline = new EllipseOutline { WidthX = widthX, WidthY = widthY } };
+
     internal void Validate(Validator v)
     {
         v.Within(Elevation, Elevation.Meters, -1000, 1000);

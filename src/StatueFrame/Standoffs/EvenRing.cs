@@ -34,6 +34,16 @@ public sealed record EvenRing : StandoffRing
     /// </summary>
     public Length? Length { get; init; }
 
+    /// <summary>The same ring on each of several levels.</summary>
+    /// <param name="levels">Their names.</param>
+    public ValueList<StandoffRing> OnLevels(params ReadOnlySpan<string> levels)
+    {
+        var rings = new StandoffRing[levels.Length];
+        for (int i = 0; i < rings.Length; i++)
+            rings[i] = this with { Level = levels[i] };
+        return ValueList.Create<StandoffRing>(rings);
+    }
+
     internal override int BarCount => Count;
 
     internal override double SkinElevation(double levelElevation) => levelElevation + Rise.Meters;

@@ -38,13 +38,13 @@ internal static class HeadingStudyText
     public static string Csv(HeadingStudy study, DisplayUnits units)
     {
         var text = new StringBuilder();
-        Studies.Csv.AppendLine(text, ["wind towards [°]", .. study.Series.Select(s => Studies.Csv.Head(s.Name, s.Dimension, units))]);
+        CsvText.AppendLine(text, ["wind towards [°]", .. study.Series.Select(s => CsvText.Head(s.Name, s.Dimension, units))]);
         var values = study.Series.Select(s => s.Rose.ToDictionary(p => p.Heading, p => p.Value)).ToList();
         foreach (Angle heading in study.GridHeadings)
         {
-            Studies.Csv.AppendLine(text, [
+            CsvText.AppendLine(text, [
                 heading.Degrees.ToString("R", CultureInfo.InvariantCulture),
-                .. study.Series.Select((s, i) => Studies.Csv.Number(values[i].TryGetValue(heading, out double value) ? value : null, s.Dimension, units))]);
+                .. study.Series.Select((s, i) => CsvText.Number(values[i].TryGetValue(heading, out double value) ? value : null, s.Dimension, units))]);
         }
         return text.ToString();
     }

@@ -40,11 +40,11 @@ internal static class SwayCurveText
         Column[] columns = [.. Speeds, .. PointColumns(curve, forPeople: false), .. OtherColumns(curve), .. HeadingColumns(curve)];
         bool hasBars = curve.Rows[0].WorstBar is not null;
         var text = new StringBuilder();
-        Studies.Csv.AppendLine(text, [.. columns.Select(c => Studies.Csv.Head($"{c.Name}, {c.Kind}", c.Dimension, units)), .. hasBars ? ["worst bar"] : Array.Empty<string>()]);
+        CsvText.AppendLine(text, [.. columns.Select(c => CsvText.Head($"{c.Name}, {c.Kind}", c.Dimension, units)), .. hasBars ? ["worst bar"] : Array.Empty<string>()]);
         foreach (SwayCurveRow row in curve.Rows)
         {
-            Studies.Csv.AppendLine(text, [
-                .. columns.Select(c => Studies.Csv.Number(c.Value(row), c.Dimension, units)),
+            CsvText.AppendLine(text, [
+                .. columns.Select(c => CsvText.Number(c.Value(row), c.Dimension, units)),
                 .. row.WorstBar is { } bar ? [bar.Where] : Array.Empty<string>()]);
         }
         return text.ToString();

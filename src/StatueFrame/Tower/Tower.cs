@@ -1,3 +1,6 @@
+using UnitsNet;
+using static System.FormattableString;
+
 namespace StatueFrame;
 
 /// <summary>
@@ -17,6 +20,31 @@ public sealed record Tower
 
     /// <summary>How the first level is held; rigidly by default.</summary>
     public TowerBase Base { get; init; } = TowerBase.Fixed;
+
+    /// <summary>
+    /// A mast that is held at its base: a level at each elevation, named after it as in "2.5 m", and between each two a member
+    /// that runs evenly from the section at the lower to that at the upper.
+    /// </summary>
+    /// <param name="section">The section at an elevation.</param>
+    /// <param name="material">What it is made of.</param>
+    /// <param name="elevations">Heights above the base, ascending; at least two.</param>
+    /// <exception cref="ArgumentNullException">Section or material is null.</exception>
+    public static Tower Mast(Func<Length, Section> section, Material material, params ReadOnlySpan<Length> elevations)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        ArgumentNullException.ThrowIfNull(material);
+        var levels = new List<TowerLevel>();
+        var segments = new List<TowerSegment>();
+        Length? below = null;
+        foreach (Length z in elevations)
+        {
+            levels.Add(new TowerLevel(Invariant($"{z.Meters:0.###} m"), z));
+            if (below is { } lower)
+                segments.Add(new MemberSegment { Section = section(lower), TopSection = section(z), Material = material });
+            below = z;
+        }
+        return new Tower { Levels = levels.ToValueList(), Segments = segments.ToValueList() };
+    }
 
     internal int IndexOfLevel(string name)
     {

@@ -13,6 +13,9 @@ public sealed record Assumption(string Subject, string Value, Source Source)
     /// <summary>What was assumed without its source, as checks that rest on it name it.</summary>
     public string Short => $"{Subject}: {Value}";
 
+    /// <summary>Whether a factor was taken as 1, which changes nothing.</summary>
+    internal bool IsNeutral => Value == "1" || Value == "1.0" || Value.StartsWith("1.0 (", StringComparison.Ordinal) || Value.StartsWith("1.0, no ", StringComparison.Ordinal);
+
     /// <summary>The assumption on one line.</summary>
     public override string ToString() => $"{Subject}: {Value} ({Source})";
 }

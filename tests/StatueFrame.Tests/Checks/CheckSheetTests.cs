@@ -42,11 +42,76 @@ public class CheckSheetTests
     };
 
     [Fact]
-    public void A_sheet_prints_well() => SnapshotText.Match(Heron.Print());
+    public void A_sheet_prints_well() => SnapshotText.Match(Heron.Print(SheetForm.Full));
+
+    [Fact]
+    public void A_sheet_prints_on_one_page() => SnapshotText.Match(Heron.Print());
+
+    /// <summary>However much is wrong, open or assumed: the verdict, the caution and the way to the rest are on one page.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(500, 3)]
+    [InlineData(30, 300)]
+    public void The_short_form_is_never_longer_than_a_page(int families, int assumptions)
+    {
+        string[] inputs = [.. Enumerable.Range(0, assumptions).Select(i => $"input {i}: {i} m")];
+        CheckSheet sheet = Heron with
+        {
+            Title = string.Join(' ', Enumerable.Repeat("a long title", 12)),
+            Checks = [.. Enumerable.Range(0, families).Select(i => Stress($"family{i}.kind", new string('w', 200), 20 * (i % 20), inputs))],
+            LoadPath = [.. Enumerable.Range(0, families).Select(i => new PathLink($"link {i}", "what of it", (LinkState)(i % 3), [$"family{i}.kind"], null, ""))],
+            Assumptions = [.. Enumerable.Range(0, assumptions).Select(i => new Assumption($"input {i}", $"{i} m", Source.User))],
+            Basis = [.. Enumerable.Range(0, 20).Select(i => new BasisLine($"line {i}", new string('v', 300)))],
+        };
+        string print = sheet.Print();
+        Assert.InRange(print.TrimEnd('\n').Split('\n').Length, 8, 40);
+        Assert.Equal(print, sheet.ToString());
+        Assert.Contains("licensed engineer", print);
+        Assert.Contains(sheet.VerdictText.Split(':')[0], print);
+        Assert.Contains("Print(SheetForm.Full)", print);
+    }
+
+    [Fact]
+    public void Families_and_failures_are_printed_alone()
+    {
+        string bars = Heron.PrintFamily("bars"), failures = Heron.Print(SheetForm.Failures);
+        Assert.Contains("bars.bending", bars);
+        Assert.DoesNotContain("tower.legs", bars);
+        Assert.DoesNotContain("bars.bending", failures);
+        Assert.Equal(Heron.Failed.Count(), failures.Split('\n').Count(line => line.Contains("tower.legs")));
+        Assert.Contains("\"bars\"", Assert.Throws<ArgumentException>(() => Heron.PrintFamily("bar")).Message);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Heron.Print((SheetForm)9));
+    }
+
+    [Fact]
+    public void Of_every_part_the_worst_situation_is_left()
+    {
+        Check[] again = [.. Heron.Checks.Where(c => c.Utilization is not null).Select(c => Check.Of(c.Subject with { Situation = "breeze" }, c.Dimension, c.Source, _ => (0.5 * c.Demand!.Value, c.Capacity!.Value)))];
+        CheckSheet both = Heron with { Checks = [.. Heron.Checks, .. again] };
+        Assert.Equal(Heron.WorstOfParts(), both.WorstOfParts());
+        Assert.Equal(["band 3, bar 2", "band 4, bar 1"], Heron.WorstOfParts().Where(c => c.Id == "bars.bending").Select(c => c.Where));
+    }
+
+    [Fact]
+    public void A_check_says_itself_on_one_short_line()
+    {
+        Assert.Equal("bars.bending, band 3, bar 1, storm: 0.62 pass (1 assumed)", Heron.Checks.Single(c => c.Where == "band 3, bar 1").ToString());
+        Assert.Equal("base.anchors, pedestal: not checked: the anchor bars are not described", Heron.NotChecked.Single().ToString());
+    }
+
+    [Fact]
+    public void Checks_and_results_are_written_as_tables()
+    {
+        string[] checks = Heron.ChecksToCsv().Split("\r\n"), results = Heron.ResultsToCsv(DisplayUnits.UsCustomary).Split("\r\n");
+        Assert.Equal(Heron.Checks.Count + 2, checks.Length);
+        Assert.Equal(Heron.Results.Count + 2, results.Length);
+        Assert.Contains("bars.bending,bars.bending,\"band 3, bar 1\",storm,124,200,MPa,0.62,pass,,friction at the saddle 0.2,\"common practice, no source\"", checks);
+        Assert.Contains(results, line => line.StartsWith("masses,skin,", StringComparison.Ordinal) && line.Contains(",lb,"));
+    }
 
     [Fact]
     public void A_sheet_prints_every_check_in_customary_units() =>
-        SnapshotText.Match(Heron.Print(DisplayUnits.UsCustomary, allChecks: true));
+        SnapshotText.Match(Heron.Print(SheetForm.Everything, DisplayUnits.UsCustomary));
 
     [Fact]
     public void The_stable_text_is_stable() => SnapshotText.Match(Heron.ToStableText());
@@ -63,7 +128,7 @@ public class CheckSheetTests
             ],
             Warnings = [new string('x', 300)],
         };
-        foreach (string print in new[] { wide.Print(), wide.Print(DisplayUnits.UsCustomary, true), new CheckSheet { Title = "Empty" }.Print() })
+        foreach (string print in Enum.GetValues<SheetForm>().SelectMany(form => new[] { wide.Print(form), wide.Print(form, DisplayUnits.UsCustomary), new CheckSheet { Title = "Empty" }.Print(form) }).Append(wide.PrintFamily("bars")))
         {
             Assert.All(print.Split('\n'), line => Assert.True(line.Length <= 110, line));
             Assert.Contains("licensed engineer", print);
@@ -113,9 +178,9 @@ public class CheckSheetTests
     public void The_order_of_the_checks_given_does_not_matter()
     {
         Check[] checks = [.. Heron.Checks, Stress("bars.bending", "band 9, bar 1", 142)];
-        string expected = (Heron with { Checks = checks.ToValueList() }).Print(allChecks: true);
+        string expected = (Heron with { Checks = checks.ToValueList() }).Print(SheetForm.Everything);
         Gen.Shuffle(checks).Sample(shuffled =>
-            (Heron with { Checks = shuffled.ToValueList() }).Print(allChecks: true) == expected, iter: 100);
+            (Heron with { Checks = shuffled.ToValueList() }).Print(SheetForm.Everything) == expected, iter: 100);
     }
 
     [Fact]

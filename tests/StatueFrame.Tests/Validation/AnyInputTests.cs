@@ -1,4 +1,5 @@
 using CsCheck;
+using StatueFrame.Checks;
 using UnitsNet;
 using static StatueFrame.Tests.Validation.SmallStatue;
 
@@ -91,7 +92,7 @@ public class AnyInputTests
             }
             Interlocked.Increment(ref sheets);
             return sheet.Results.All(line => double.IsFinite(line.Value)) && sheet.Checks.All(IsSound)
-                && !sheet.Print(allChecks: true).Contains("NaN");
+                && !sheet.Print(SheetForm.Everything).Contains("NaN");
         }, iter: 140);
         Assert.True(sheets > 18 && refused > 18, $"{sheets} sheets, {refused} refused");
     }

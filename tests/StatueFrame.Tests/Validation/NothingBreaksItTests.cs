@@ -132,8 +132,8 @@ public class NothingBreaksItTests
     public void The_order_of_situations_changes_no_check()
     {
         StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
-        Situation[] few = [.. heron.Situations.Where(situation => situation.Name is "storm" or "sway" or "summer")];
-        Situation[] warm = [.. few, few.Single(s => s.Name == "summer") with { Name = "another summer" }];
+        Situation[] few = [.. heron.AllSituations().Where(situation => situation.Name is "6.10, wind leading" or "characteristic, wind leading" or "6.10, sun leading")];
+        Situation[] warm = [.. few, few.Single(s => s.Name == "6.10, sun leading") with { Name = "another sun" }];
         CheckSheet one = heron.Statue.Check(heron.Criteria, warm), other = heron.Statue.Check(heron.Criteria, [.. warm.Reverse()]);
         static string[] Lines(CheckSheet sheet) => [.. sheet.Checks.Select(check => $"{check.Id}, {check.Where}, {check.Situation}: {check.UtilizationText}").Order(StringComparer.Ordinal)];
         Assert.Equal(Lines(one), Lines(other));

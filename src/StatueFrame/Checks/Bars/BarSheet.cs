@@ -52,7 +52,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
 
     /// <summary>The rules for standoffs of a metal.</summary>
     internal static BarDesign DesignFor(Material material, Criteria criteria) =>
-        criteria.Apply(BarDesign.For(material, criteria.BarCode) with { AllowableFraction = criteria.BarStressFraction ?? DefaultBarStressFraction });
+        criteria.Apply(BarDesign.For(material, criteria.BarCodeInUse) with { AllowableFraction = criteria.BarStressFraction ?? DefaultBarStressFraction });
 
     private void AddRing(int number)
     {
@@ -265,7 +265,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         }
         if (design.Code != DesignCode.AllowableStress)
             yield break;
-        if (criteria.BarCode != DesignCode.AllowableStress)
+        if (criteria.BarCodeInUse != DesignCode.AllowableStress)
             yield return new Assumption($"rules for standoffs of {material.Name}", "allowable stress, as the code of the criteria does not cover the metal", Source.Assumed("bars"));
         if (criteria.BarStressFraction is null)
             yield return AllowableStress;

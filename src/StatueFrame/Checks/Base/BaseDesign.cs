@@ -4,8 +4,8 @@ namespace StatueFrame.Checks;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record BaseDesign
 {
-    /// <summary>The rules; Eurocode by default.</summary>
-    public BaseCode Code { get; init; } = BaseCode.Eurocode;
+    /// <summary>The rules; null follows the basis of design.</summary>
+    public BaseCode? Code { get; init; }
 
     /// <summary>γ_Mc of concrete that fails under anchors, 1 to 3; 1.5 by default (EN 1992-4, Table 4.1).</summary>
     public double GammaMc { get; init; } = 1.5;
@@ -44,7 +44,8 @@ public sealed record BaseDesign
 
     internal void Validate(Validator v)
     {
-        v.Defined(Code);
+        if (Code is { } code)
+            v.Defined(code, nameof(Code));
         v.InRange(GammaMc, 1, 3, "It is 1.5 in EN 1992-4.");
         v.InRange(GammaM0, 1, 2, "It is 1.0 in EN 1993-1-1.");
         v.InRange(GammaM2, 1, 2, "It is 1.25 in EN 1993-1-8.");

@@ -87,10 +87,10 @@ internal static class DescriptionDefaults
     {
         UnitsNet.Pressure usual = new WeldedTubeJoint().ElectrodeStrength;
         var assumed = new Assumption("electrode of welds", Invariant($"F_EXX {usual.Megapascals:0} MPa (70 ksi)"), new Source("AISC 360-16", "Table J2.5, user note; from memory"));
-        if (IsAmerican(criteria.BarCode) && model.Rings.SelectMany(ring => ring.Ring.Bars)
+        if (IsAmerican(criteria.BarCodeInUse) && model.Rings.SelectMany(ring => ring.Ring.Bars)
             .Any(bar => IsUsual(bar.Standoff.TowerFixing) || IsUsual(bar.Standoff.SkinFixing)))
             yield return (assumed, ["bars.welds"]);
-        if (IsAmerican(criteria.TowerCode) && model.Bodies.SelectMany(body => body.Segments)
+        if (IsAmerican(criteria.TowerCodeInUse) && model.Bodies.SelectMany(body => body.Segments)
             .Any(segment => segment.Segment is MemberSegment { LowerJoint: WeldedTubeJoint joint } && joint.ElectrodeStrength.Pascals == usual.Pascals))
             yield return (assumed, ["tower.tube-joints", "limbs.tube-joints"]);
 

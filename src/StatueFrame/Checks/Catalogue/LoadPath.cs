@@ -15,7 +15,8 @@ internal static class LoadPath
     /// <param name="What">What of it.</param>
     /// <param name="Ids">The entries that hold it; empty where there is no method.</param>
     /// <param name="Reason">Why nothing holds it when none of them is on the sheet.</param>
-    private readonly record struct Aspect(string Link, string What, string[] Ids, string Reason = "it is not described, or no situation asks for it");
+    /// <param name="Parts">The parts that it is about; null for all that the entries are run over.</param>
+    private readonly record struct Aspect(string Link, string What, string[] Ids, string Reason = "it is not described, or no situation asks for it", HashSet<string>? Parts = null);
 
     private const string NoMethod = "there is no method for it in this library";
 
@@ -28,8 +29,9 @@ internal static class LoadPath
 
     private static PathLink Judge(in Aspect aspect, ILookup<string, Check> byId)
     {
-        Check[] all = [.. aspect.Ids.SelectMany(id => byId[id])];
-        double? worst = all.Max(check => check.Utilization);
+        HashSet<string>? parts = aspect.Parts;
+        Check[] all = [.. aspect.Ids.SelectMany(id => byId[id]).Where(check => parts is null || parts.Contains(check.Subject.Part))];
+        Check? worst = all.Where(check => check.Utilization is not null).MinBy(check => check, CheckOrder.WorstFirst);
         ValueList<string> ids = ValueList.Create<string>(aspect.Ids);
         if (Array.Exists(all, check => check.Verdict == Verdict.Fail))
             return new PathLink(aspect.Link, aspect.What, LinkState.Fails, ids, worst, "");
@@ -81,6 +83,7 @@ internal static class LoadPath
     private static IEnumerable<Aspect> OfTower(StatueModel model)
     {
         TowerSegment[] segments = [.. model.Segments.Select(s => s.Segment)];
+        HashSet<string> lattices = [.. model.Segments.Where(s => s.Segment is LatticeSegment).Select(s => s.Name)], tubes = [.. model.Segments.Where(s => s.Segment is MemberSegment).Select(s => s.Name)];
         if (Array.Exists(segments, s => s is LatticeSegment))
         {
             (string Name, LevelFrame? Frame, int Legs)[] levels = [.. model.Bodies.SelectMany(LatticeLevels)];
@@ -94,13 +97,13 @@ internal static class LoadPath
             }
             if (loose.Length > 0)
                 yield return new("level frames", $"shape of the plan of {Some(loose)}", [], $"there is no bracing across it (LevelFrame.{nameof(LevelFrame.PlanBracing)})");
-            yield return new("lattice", "members", ["tower.compression", "tower.tension", "tower.bending", "limbs.compression", "limbs.tension"]);
-            yield return new("lattice", "joints and splices", ["tower.connections", "tower.block", "tower.distances", "tower.splices", "tower.joints", "limbs.connections", "limbs.block", "limbs.splices", "limbs.joints"], "they are not described");
+            yield return new("lattice", "members", ["tower.compression", "tower.tension", "tower.bending", "limbs.compression", "limbs.tension", "limbs.bending"], Parts: lattices);
+            yield return new("lattice", "joints and splices", ["tower.connections", "tower.block", "tower.distances", "tower.splices", "tower.joints", "limbs.connections", "limbs.block", "limbs.splices", "limbs.joints"], "they are not described", lattices);
             yield return new("lattice", "gussets, and eccentricity of splices", [], NoMethod);
         }
         if (Array.Exists(segments, s => s is MemberSegment))
         {
-            yield return new("tubes", "axial force, bending, shear and torsion", ["tower.bending", "limbs.bending"]);
+            yield return new("tubes", "axial force, bending, shear and torsion", ["tower.bending", "limbs.bending"], Parts: tubes);
             yield return new("tubes", "joints", ["tower.tube-joints", "limbs.tube-joints"], "they are not described");
             if (Array.Exists(segments, s => s is MemberSegment { LowerJoint: FlangeJoint }))
                 yield return new("tubes", "welds between tubes and flanges", [], NoMethod);

@@ -6,10 +6,13 @@ namespace StatueFrame.Checks;
 /// <param name="What">What of it has to hold, as in "slip of clamped straps".</param>
 /// <param name="State">Whether it is held.</param>
 /// <param name="Ids">The checks that hold it, by id; empty where the library has none.</param>
-/// <param name="Worst">The greatest utilization among them; null when none was done.</param>
+/// <param name="Governing">The check with the greatest utilization among them; null when none was done.</param>
 /// <param name="Reason">Why it is open; empty when it is not.</param>
-public sealed record PathLink(string Link, string What, LinkState State, ValueList<string> Ids, double? Worst, string Reason)
+public sealed record PathLink(string Link, string What, LinkState State, ValueList<string> Ids, Check? Governing, string Reason)
 {
+    /// <summary>The greatest utilization of its checks; null when none was done.</summary>
+    public double? Worst => Governing?.Utilization;
+
     /// <summary>The greatest utilization as printed, as in "0.72"; empty when none was done.</summary>
     public string WorstText => Worst is { } worst ? CheckNumber.Utilization(worst) : "";
 

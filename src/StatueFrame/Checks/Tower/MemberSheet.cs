@@ -214,7 +214,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
 
     /// <summary>The rules for members of a metal.</summary>
     internal static BarDesign DesignFor(Material material, Criteria criteria) =>
-        criteria.Apply(BarDesign.For(material, criteria.TowerCode) with { AllowableFraction = criteria.TowerStressFraction ?? 1 / 1.5 });
+        criteria.Apply(BarDesign.For(material, criteria.TowerCodeInUse) with { AllowableFraction = criteria.TowerStressFraction ?? 1 / 1.5 });
 
     private IEnumerable<Assumption> Assumptions(TowerSegment segment, BarDesign design)
     {

@@ -40,11 +40,11 @@ internal static class IsolationStudyText
     {
         var text = new StringBuilder();
         Column[] columns = Columns(study);
-        Studies.Csv.AppendLine(text, ["skin held by", .. columns.Select(c => Studies.Csv.Head($"{c.Name}, {c.Kind}", c.Dimension, units)), "base", "worst bar"]);
+        CsvText.AppendLine(text, ["skin held by", .. columns.Select(c => CsvText.Head($"{c.Name}, {c.Kind}", c.Dimension, units)), "base", "worst bar"]);
         foreach (IsolationRow row in study.Rows)
         {
-            Studies.Csv.AppendLine(text, [
-                row.Variant.Name, .. columns.Select(c => Studies.Csv.Number(c.Value(row), c.Dimension, units)), Verdict(row), row.WorstBar?.Where ?? ""]);
+            CsvText.AppendLine(text, [
+                row.Variant.Name, .. columns.Select(c => CsvText.Number(c.Value(row), c.Dimension, units)), Verdict(row), row.WorstBar?.Where ?? ""]);
         }
         return text.ToString();
     }

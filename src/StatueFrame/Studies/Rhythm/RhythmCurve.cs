@@ -76,13 +76,13 @@ public sealed class RhythmCurve
     public string ToCsv(DisplayUnits units = DisplayUnits.Metric)
     {
         var text = new StringBuilder();
-        Csv.AppendLine(text, [Csv.Head("rhythm", Dimension.Frequency, units), Csv.Head("peak", Dimension.Acceleration, units), Csv.Head("rms", Dimension.Acceleration, units)]);
+        CsvText.AppendLine(text, [CsvText.Head("rhythm", Dimension.Frequency, units), CsvText.Head("peak", Dimension.Acceleration, units), CsvText.Head("rms", Dimension.Acceleration, units)]);
         foreach (RhythmPoint point in Points)
         {
-            Csv.AppendLine(text, [
-                Csv.Number(point.Rhythm.Hertz, Dimension.Frequency, units),
-                Csv.Number(point.Peak.MetersPerSecondSquared, Dimension.Acceleration, units),
-                Csv.Number(point.Rms.MetersPerSecondSquared, Dimension.Acceleration, units)]);
+            CsvText.AppendLine(text, [
+                CsvText.Number(point.Rhythm.Hertz, Dimension.Frequency, units),
+                CsvText.Number(point.Peak.MetersPerSecondSquared, Dimension.Acceleration, units),
+                CsvText.Number(point.Rms.MetersPerSecondSquared, Dimension.Acceleration, units)]);
         }
         return text.ToString();
     }

@@ -35,9 +35,9 @@ internal static class RobustnessText
     public static string Csv(RobustnessStudy study)
     {
         var text = new StringBuilder();
-        Studies.Csv.AppendLine(text, ["without", "which", "worst of what gets worse", "where", "falls"]);
+        CsvText.AppendLine(text, ["without", "which", "worst of what gets worse", "where", "falls"]);
         foreach (ScreenedRemoval s in study.All)
-            Studies.Csv.AppendLine(text, [s.Removal.Title, s.Removal.Where, Studies.Csv.Number(s.Worst, Dimension.Number, DisplayUnits.Metric), s.Item, s.Falls ?? ""]);
+            CsvText.AppendLine(text, [s.Removal.Title, s.Removal.Where, CsvText.Number(s.Worst, Dimension.Number, DisplayUnits.Metric), s.Item, s.Falls ?? ""]);
         return text.ToString();
     }
 

@@ -143,12 +143,12 @@ public sealed class ServiceLife
     {
         var text = new StringBuilder();
         var worst = Sheets.Select(s => StudyKey.WorstOf(s.Sheet)).ToList();
-        Csv.AppendLine(text, ["check", "place", "situation", "fails after [a]", .. Sheets.Select(s => FormattableString.Invariant($"{s.Years:0.###} a"))]);
+        CsvText.AppendLine(text, ["check", "place", "situation", "fails after [a]", .. Sheets.Select(s => FormattableString.Invariant($"{s.Years:0.###} a"))]);
         foreach (CheckLife life in Lives)
         {
             var key = new StudyKey(life.Id, life.Place, life.Situation);
-            Csv.AppendLine(text, [life.Id, life.Place, life.Situation, Csv.Number(life.FirstFail, Dimension.Number, DisplayUnits.Metric),
-                .. worst.Select(at => Csv.Number(at.TryGetValue(key, out Check? check) ? check.Utilization : null, Dimension.Number, DisplayUnits.Metric))]);
+            CsvText.AppendLine(text, [life.Id, life.Place, life.Situation, CsvText.Number(life.FirstFail, Dimension.Number, DisplayUnits.Metric),
+                .. worst.Select(at => CsvText.Number(at.TryGetValue(key, out Check? check) ? check.Utilization : null, Dimension.Number, DisplayUnits.Metric))]);
         }
         return text.ToString();
     }

@@ -63,13 +63,13 @@ public sealed class OverturningSpectrum
     public string ToCsv(DisplayUnits units = DisplayUnits.Metric)
     {
         var text = new StringBuilder();
-        Csv.AppendLine(text, [Csv.Head("pulse duration", Dimension.Duration, units), Csv.Head("uplift", Dimension.Acceleration, units), Csv.Head("overturning", Dimension.Acceleration, units)]);
+        CsvText.AppendLine(text, [CsvText.Head("pulse duration", Dimension.Duration, units), CsvText.Head("uplift", Dimension.Acceleration, units), CsvText.Head("overturning", Dimension.Acceleration, units)]);
         foreach (OverturningPoint point in Points)
         {
-            Csv.AppendLine(text, [
-                Csv.Number(point.PulseDuration.Seconds, Dimension.Duration, units),
-                Csv.Number(point.Uplift.MetersPerSecondSquared, Dimension.Acceleration, units),
-                Csv.Number(point.Overturning?.MetersPerSecondSquared, Dimension.Acceleration, units)]);
+            CsvText.AppendLine(text, [
+                CsvText.Number(point.PulseDuration.Seconds, Dimension.Duration, units),
+                CsvText.Number(point.Uplift.MetersPerSecondSquared, Dimension.Acceleration, units),
+                CsvText.Number(point.Overturning?.MetersPerSecondSquared, Dimension.Acceleration, units)]);
         }
         return text.ToString();
     }

@@ -69,22 +69,22 @@ public sealed class VariantStudy
         string[] masses = [.. Rows.SelectMany(r => r.Masses.Select(m => m.Name)).Distinct()];
         int modes = Rows.Max(r => r.Frequencies.Count);
         var text = new StringBuilder();
-        Csv.AppendLine(text,
+        CsvText.AppendLine(text,
         [
             "variant", "verdict", "governs", "utilization",
-            .. masses.Select(m => Csv.Head($"mass {m}", Dimension.Mass, units)), .. Enumerable.Range(1, modes).Select(m => Csv.Head($"mode {m}", Dimension.Frequency, units)),
+            .. masses.Select(m => CsvText.Head($"mass {m}", Dimension.Mass, units)), .. Enumerable.Range(1, modes).Select(m => CsvText.Head($"mode {m}", Dimension.Frequency, units)),
             .. families.SelectMany(f => new[] { f, $"{f} governs" }), "error",
         ]);
         foreach (VariantRow row in Rows)
         {
-            Csv.AppendLine(text,
+            CsvText.AppendLine(text,
             [
-                row.Name, row.VerdictText, row.Governing?.Subject.ToString() ?? "", Csv.Number(row.Governing?.Utilization, Dimension.Number, units),
-                .. masses.Select(name => Csv.Number(row.Masses.Where(m => m.Name == name).Select(m => (double?)m.Mass.Kilograms).FirstOrDefault(), Dimension.Mass, units)),
-                .. Enumerable.Range(0, modes).Select(m => Csv.Number(m < row.Frequencies.Count ? row.Frequencies[m].Hertz : null, Dimension.Frequency, units)),
+                row.Name, row.VerdictText, row.Governing?.Subject.ToString() ?? "", CsvText.Number(row.Governing?.Utilization, Dimension.Number, units),
+                .. masses.Select(name => CsvText.Number(row.Masses.Where(m => m.Name == name).Select(m => (double?)m.Mass.Kilograms).FirstOrDefault(), Dimension.Mass, units)),
+                .. Enumerable.Range(0, modes).Select(m => CsvText.Number(m < row.Frequencies.Count ? row.Frequencies[m].Hertz : null, Dimension.Frequency, units)),
                 .. families.SelectMany(f => new[]
                 {
-                    Csv.Number(row.UtilizationOf(f), Dimension.Number, units), row.Families.FirstOrDefault(g => g.Subject.Family == f)?.Subject.ToString() ?? "",
+                    CsvText.Number(row.UtilizationOf(f), Dimension.Number, units), row.Families.FirstOrDefault(g => g.Subject.Family == f)?.Subject.ToString() ?? "",
                 }),
                 row.Error,
             ]);

@@ -69,9 +69,9 @@ public sealed class DesignWindow
     public string ToCsv(DisplayUnits units = DisplayUnits.Metric)
     {
         var text = new StringBuilder();
-        Csv.AppendLine(text, ["limit", Csv.Head(X.Name, X.Dimension, units), Csv.Head(Y.Name, Y.Dimension, units), "holds"]);
+        CsvText.AppendLine(text, ["limit", CsvText.Head(X.Name, X.Dimension, units), CsvText.Head(Y.Name, Y.Dimension, units), "holds"]);
         foreach (LimitPoint point in Curves)
-            Csv.AppendLine(text, [point.Limit, Csv.Number(point.X, X.Dimension, units), Csv.Number(point.Y, Y.Dimension, units), point.OkAbove ? "above" : "below"]);
+            CsvText.AppendLine(text, [point.Limit, CsvText.Number(point.X, X.Dimension, units), CsvText.Number(point.Y, Y.Dimension, units), point.OkAbove ? "above" : "below"]);
         return text.ToString();
     }
 

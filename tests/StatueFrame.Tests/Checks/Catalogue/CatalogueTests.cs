@@ -56,7 +56,7 @@ public class CatalogueTests
 
     [Fact]
     public void Every_link_of_the_load_path_is_held_by_entries() =>
-        Assert.All(heron.Statue.Check(new Criteria(), heron.Situations[0]).LoadPath.SelectMany(link => link.Ids), id => Assert.NotNull(Entries.Find(id)));
+        Assert.All(heron.Statue.Check(new Criteria(), heron.AllSituations()[0]).LoadPath.SelectMany(link => link.Ids), id => Assert.NotNull(Entries.Find(id)));
 
     [Fact]
     public void Some_test_names_every_entry()

@@ -47,7 +47,7 @@ public class WeakeningTests
         ("metal of the armature", (s, f) => Skin(s, skin => skin with { Armature = skin.Armature! with { Material = Weaker(skin.Armature.Material, f) } })),
         ("span of the armature", (s, f) => Skin(s, skin => skin with { Armature = skin.Armature! with { Span = skin.Armature.Span / f } })),
         ("limit of sway", (s, f) => s with { Criteria = s.Criteria with { Sway = [.. s.Criteria.Sway.Select(limit => limit with { Limit = f * limit.Limit })] } }),
-        ("factors of the annex", (s, f) => s with { Criteria = s.Criteria with { Annex = Strict(Math.Min(1.3, 1 / f)) } }),
+        ("factors of the annex", (s, f) => s with { Criteria = s.Criteria with { Basis = new EurocodeBasis { Annex = Strict(Math.Min(1.3, 1 / f)) } } }),
         ("isolation", (s, f) => s.With(statue => statue with { Corrosion = statue.Corrosion! with { Contacts = [.. statue.Corrosion.Contacts.Select(contact => contact with { Isolation = Isolation.None })] } })),
     ];
 

@@ -126,7 +126,7 @@ public class HeatSheetTests
     [Fact]
     public void Heat_combines_by_EN_1990()
     {
-        ValueList<Situation> all = En1990Combinations.Strength([new SelfWeight()], En1990Rule.Single, En1990Factors.Recommended, SmallStatue.Wind, summer);
+        ValueList<Situation> all = new EurocodeBasis().Combine(new CharacteristicActions { Variable = [SmallStatue.Wind, summer] });
         Assert.Contains(all, s => s.Actions.Any(a => a.Action is WindAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is TemperatureAction && Math.Abs(a.Factor - 0.9) < 1e-12));
         Assert.Contains(all, s => s.Actions.Any(a => a.Action is TemperatureAction && a.Factor == 1.5) && s.Actions.Any(a => a.Action is WindAction && Math.Abs(a.Factor - 0.9) < 1e-12));
     }

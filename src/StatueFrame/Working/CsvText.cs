@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text;
 
-namespace StatueFrame.Studies;
+namespace StatueFrame;
 
 /// <summary>Comma-separated values by RFC 4180, with full digits and a point for the decimals.</summary>
-internal static class Csv
+internal static class CsvText
 {
     /// <summary>Appends a line.</summary>
     public static void AppendLine(StringBuilder text, IEnumerable<string> fields) =>
