@@ -73,7 +73,7 @@ internal sealed class SituationDemands : PartDemands
 
     private PartDemands Source(Response response, ShockResponse? shock, EarthquakeResponse? earthquake) =>
         shock is not null ? new ShockDemands(response, shock)
-        : earthquake is not null ? new EarthquakeDemands(response, earthquake, EarthquakeFactor)
+        : earthquake is not null ? new PeakDemands(response, earthquake.Peaks, EarthquakeFactor, "earthquake")
         : new SteadyDemands(response);
 
     private static Situation WithWeight(Situation situation, double times) => situation with

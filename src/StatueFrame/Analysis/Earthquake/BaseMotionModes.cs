@@ -1,5 +1,4 @@
 using StatueFrame.Mechanics;
-using StatueFrame.Mechanics.Elements;
 using StatueFrame.Mechanics.Statics;
 using StatueFrame.Mechanics.Vibration;
 
@@ -12,20 +11,19 @@ namespace StatueFrame.Analysis;
 /// for a unit acceleration. SI units.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads; its arrays must not be written to.</remarks>
-internal sealed class BaseMotionModes
+internal sealed class BaseMotionModes : MotionShapes
 {
     private const int Axes = 3, FewModes = 24, ManyModes = 192;
     private const double EnoughMass = 0.9;
 
-    private readonly StatueModel model;
     private readonly double[] remainderShapes, remainderAccelerations;
     private readonly double[] accelerations;
     private readonly int size;
 
     /// <summary>Takes the modes of a set below a frequency, Hz.</summary>
-    public BaseMotionModes(StatueModel model, ModeSet set, double below = double.PositiveInfinity)
+    public BaseMotionModes(StatueModel model, ModeSet set, double below = double.PositiveInfinity) : base(model)
     {
-        (this.model, Set, size) = (model, set, model.Frame.FreedomCount);
+        (Set, size) = (set, model.Frame.FreedomCount);
         int count = 0;
         while (count < set.Count && set.Frequency(count) < below)
             count++;
@@ -52,7 +50,7 @@ internal sealed class BaseMotionModes
     public int ModeCount { get; }
 
     /// <summary>The modes, and three more.</summary>
-    public int Count => ModeCount + Axes;
+    public override int Count => ModeCount + Axes;
 
     /// <summary>Modes that hold at least nine tenths of the mass in all three directions, if so many can be had.</summary>
     public static ModalResponse Enough(StatueModel model)
@@ -71,12 +69,12 @@ internal sealed class BaseMotionModes
     }
 
     /// <summary>The displacements of a coordinate, a full vector.</summary>
-    public ReadOnlySpan<double> Displacements(int coordinate) => coordinate < ModeCount
+    public override ReadOnlySpan<double> Displacements(int coordinate) => coordinate < ModeCount
         ? Set.Shape(coordinate)
         : remainderShapes.AsSpan((coordinate - ModeCount) * size, size);
 
     /// <summary>The accelerations of a coordinate, a full vector.</summary>
-    public ReadOnlySpan<double> Accelerations(int coordinate) => coordinate < ModeCount
+    public override ReadOnlySpan<double> Accelerations(int coordinate) => coordinate < ModeCount
         ? accelerations.AsSpan(coordinate * size, size)
         : remainderAccelerations.AsSpan((coordinate - ModeCount) * size, size);
 
@@ -84,65 +82,29 @@ internal sealed class BaseMotionModes
     public double Participation(int mode, Vector3D direction) => direction.X * Set.Participation(mode, 0)
         + direction.Y * Set.Participation(mode, 1) + direction.Z * Set.Participation(mode, 2);
 
-    /// <summary>A coefficient a coordinate of a quantity that is linear in displacements.</summary>
-    public double[] Of(Func<int, double> quantity)
-    {
-        var c = new double[Count];
-        for (int k = 0; k < c.Length; k++)
-            c[k] = quantity(k);
-        return c;
-    }
-
-    /// <summary>The six motions of an element's end against its start, a row each with a value a coordinate.</summary>
-    public double[][] RelativeMotions(FrameElement element)
-    {
-        Vector3D arm = model.Frame.Nodes[element.End].Position - model.Frame.Nodes[element.Start].Position;
-        double[][] rows = [.. Enumerable.Range(0, Frame.NodeSize).Select(_ => new double[Count])];
-        Span<double> r = stackalloc double[Frame.NodeSize];
-        for (int k = 0; k < Count; k++)
-        {
-            RelativeMotion.Of(Displacements(k), element.Start, element.End, arm, r);
-            for (int i = 0; i < rows.Length; i++)
-                rows[i][k] = r[i];
-        }
-        return rows;
-    }
-
     /// <summary>What each coordinate puts on the base: forces, and moments about the base's center.</summary>
-    public Resultant[] Base()
+    public override Resultant[] Base()
     {
         var all = new Resultant[Count];
         var sums = new Resultant[Axes];
         for (int i = 0; i < ModeCount; i++)
         {
-            var force = new Vector3D(Set.Participation(i, 0), Set.Participation(i, 1), Set.Participation(i, 2));
-            var aboutPoint = new Vector3D(Set.Participation(i, 3), Set.Participation(i, 4), Set.Participation(i, 5));
-            Vector3D moment = aboutPoint - (model.BaseCenter - Set.Point).Cross(force);
+            all[i] = OfMode(Set, i);
             double w2 = Set.CircularFrequency(i) * Set.CircularFrequency(i);
-            all[i] = new Resultant(w2 * force, w2 * moment);
             for (int axis = 0; axis < Axes; axis++)
             {
                 double gamma = Set.Participation(i, axis);
-                sums[axis] += new Resultant(gamma * force, gamma * moment);
+                sums[axis] += new Resultant(gamma / w2 * all[i].Force, gamma / w2 * all[i].Moment);
             }
         }
-        double mass = model.Masses.TotalKilograms;
-        Vector3D arm = model.Masses.CenterMeters - model.BaseCenter;
+        double mass = Model.Masses.TotalKilograms;
+        Vector3D arm = Model.Masses.CenterMeters - Model.BaseCenter;
         for (int axis = 0; axis < Axes; axis++)
         {
             Vector3D force = mass * (axis switch { 0 => Vector3D.UnitX, 1 => Vector3D.UnitY, _ => Vector3D.UnitZ });
             Resultant whole = Resultant.Of(force, arm);
             all[ModeCount + axis] = new Resultant(whole.Force - sums[axis].Force, whole.Moment - sums[axis].Moment);
         }
-        return all;
-    }
-
-    /// <summary>The motion of a point of a level or band in each coordinate.</summary>
-    public (Vector3D Displacement, Vector3D Rotation)[] Motions(Place place, Vector3D at, bool accelerations = false)
-    {
-        var all = new (Vector3D, Vector3D)[Count];
-        for (int k = 0; k < all.Length; k++)
-            all[k] = model.Motion(accelerations ? Accelerations(k) : Displacements(k), place, at);
         return all;
     }
 }

@@ -30,7 +30,7 @@ public sealed class EarthquakeResponse
         (Model, Action) = (model, action);
         motion = new BaseMotionModes(model, modes.Set, action.RigidFrequency?.Hertz ?? double.PositiveInfinity);
         spectral = new SpectralCombination(motion, action);
-        BasePeaks = PeaksOnBase();
+        Peaks = new DynamicPeaks(model, motion, spectral);
         Base = BaseBy(spectral.Peak, spectral.GreatestInPlane);
         Modes = [.. Enumerable.Range(0, motion.ModeCount).Select(ModeAt)];
     }
@@ -69,8 +69,8 @@ public sealed class EarthquakeResponse
     /// <summary>What comes down at the base under all components.</summary>
     public EarthquakeBase Base { get; }
 
-    /// <summary>The same in every direction.</summary>
-    internal CutPeaks BasePeaks { get; }
+    /// <summary>The peaks of all parts.</summary>
+    internal DynamicPeaks Peaks { get; }
 
     /// <summary>The modes that were taken, lowest first: the table of effective masses.</summary>
     public IReadOnlyList<EarthquakeMode> Modes { get; }
@@ -121,62 +121,11 @@ public sealed class EarthquakeResponse
         var all = new List<EarthquakeCut>();
         foreach (SegmentModel segment in Model.Bodies.SelectMany(body => body.Segments))
         {
-            (CutPeaks bottom, CutPeaks top) = EndPeaks(segment);
+            (CutPeaks bottom, CutPeaks top) = Peaks.EndPeaks(segment);
             all.Add(Cut(segment.Name, false, bottom));
             all.Add(Cut(segment.Name, true, top));
         }
         return all;
-    }
-
-    /// <summary>The peaks of the forces at both ends of a segment.</summary>
-    internal (CutPeaks Bottom, CutPeaks Top) EndPeaks(SegmentModel segment)
-    {
-        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
-        double[][] rows = ByUnitMotions(FrameElement.Size, (u, forces) => segment.EndForces(segment.Element, u, forces));
-        return (new CutPeaks(moved, rows[..Frame.NodeSize]), new CutPeaks(moved, rows[Frame.NodeSize..]));
-    }
-
-    /// <summary>The peaks of the axial forces of a segment's lattice members, N, without sign.</summary>
-    internal double[] MemberPeaks(SegmentModel segment)
-    {
-        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
-        return Array.ConvertAll(ByUnitMotions(segment.Members.Count, (u, axial) => segment.AxialForces(segment.Element, u, axial)), c => moved.Peak(c));
-    }
-
-    /// <summary>
-    /// The states of a segment's lattice members when their axial force, one of their other forces, or the stress of one of
-    /// their corners has its peak: <see cref="MemberForces.Count"/> values each, one after the other; with either sign.
-    /// </summary>
-    internal double[][] MemberStates(SegmentModel segment)
-    {
-        const int n = Analysis.MemberForces.Count, corners = 8;
-        SpectralCombination moved = spectral.Through(motion.RelativeMotions(segment.Element));
-        double[][] rows = ByUnitMotions(segment.Members.Count * n, (u, forces) => segment.MemberForces(segment.Element, u, forces));
-        var all = new double[segment.Members.Count][];
-        Span<double> c = stackalloc double[Frame.NodeSize], state = stackalloc double[Frame.NodeSize];
-        for (int i = 0; i < all.Length; i++)
-        {
-            SectionProperties p = segment.Members[i].Section.Properties;
-            var states = new List<double>();
-            for (int measure = 0; measure < n + corners; measure++)
-            {
-                for (int k = 0; k < c.Length; k++)
-                    c[k] = measure < n ? rows[i * n + measure][k] : Corner(i, k, measure - n, p);
-                if (!moved.StateAtPeak(c, state))
-                    continue;
-                for (int part = 0; part < n; part++)
-                    states.Add(Mechanics.Statics.DenseVector.Dot(rows[i * n + part], state));
-            }
-            all[i] = [.. states];
-        }
-        return all;
-
-        double Corner(int member, int k, int corner, in SectionProperties p)
-        {
-            int end = corner < corners / 2 ? 0 : 2;
-            double strong = (corner & 1) == 0 ? 1 : -1, weak = (corner & 2) == 0 ? 1 : -1;
-            return rows[member * n][k] / p.A + strong * rows[member * n + 3 + end][k] / p.Wy + weak * rows[member * n + 4 + end][k] / p.Wz;
-        }
     }
 
     /// <summary>The inertia force of every level and band.</summary>
@@ -207,7 +156,7 @@ public sealed class EarthquakeResponse
     /// <summary>The axial force of every lattice member. A pair of tension-only braces has the stiffness of one of them, which bears what is given here in tension.</summary>
     public IReadOnlyList<EarthquakeMember> LatticeMembers() =>
     [
-        .. Model.LatticeSegments.SelectMany(segment => MemberPeaks(segment).Select((peak, i) => new EarthquakeMember(segment.Name, segment.Members[i].Label, Force.FromNewtons(peak)))),
+        .. Model.LatticeSegments.SelectMany(segment => Peaks.MemberPeaks(segment).Select((peak, i) => new EarthquakeMember(segment.Name, segment.Members[i].Label, Force.FromNewtons(peak)))),
     ];
 
     /// <summary>The most stressed standoff of each ring, as a part of its yield strength, by the earthquake alone.</summary>
@@ -215,10 +164,7 @@ public sealed class EarthquakeResponse
 
     /// <summary>The same with what else acts: the worst of the load cases, and a factor on the earthquake.</summary>
     internal IReadOnlyList<EarthquakeBar> Rings(IReadOnlyList<LoadCase> cases, double factor) =>
-        [.. Model.Rings.Select(r => Bars.WorstOf(r.Ring, r.BandInStatue, cases, Math.Abs(factor)))];
-
-    /// <summary>The peaks of single standoffs.</summary>
-    internal EarthquakeBars Bars => new(Model, motion, spectral);
+        [.. Model.Rings.Select(r => Peaks.Bars.WorstOf(r.Ring, r.BandInStatue, cases, Math.Abs(factor)))];
 
     private EarthquakeMode ModeAt(int i)
     {
@@ -276,35 +222,6 @@ public sealed class EarthquakeResponse
         };
     }
 
-    /// <summary>What a unit of each motion of an element's end against its start makes of a number of forces, a row a force.</summary>
-    private static double[][] ByUnitMotions(int count, ByMotion forces)
-    {
-        double[][] rows = [.. Enumerable.Range(0, count).Select(_ => new double[Frame.NodeSize])];
-        var column = new double[count];
-        Span<double> u = stackalloc double[FrameElement.Size];
-        for (int k = 0; k < Frame.NodeSize; k++)
-        {
-            u.Clear();
-            u[Frame.NodeSize + k] = 1;
-            forces(u, column);
-            for (int i = 0; i < count; i++)
-                rows[i][k] = column[i];
-        }
-        return rows;
-    }
-
-    private CutPeaks PeaksOnBase()
-    {
-        Resultant[] all = motion.Base();
-        double[][] rows =
-        [
-            Array.ConvertAll(all, r => r.Force.X), Array.ConvertAll(all, r => r.Force.Y), Array.ConvertAll(all, r => r.Force.Z),
-            Array.ConvertAll(all, r => r.Moment.X), Array.ConvertAll(all, r => r.Moment.Y), Array.ConvertAll(all, r => r.Moment.Z),
-        ];
-        double[][] own = [.. Enumerable.Range(0, rows.Length).Select(i => Enumerable.Range(0, rows.Length).Select(j => i == j ? 1.0 : 0).ToArray())];
-        return new CutPeaks(spectral.Through(rows), own);
-    }
-
     private static EarthquakeCut Cut(string segment, bool atTop, CutPeaks peaks) => new(
         segment, atTop, Force.FromNewtons(peaks.Axial), Force.FromNewtons(peaks.Of(0)), Force.FromNewtons(peaks.Of(1)),
         Torque.FromNewtonMeters(peaks.Of(3)), Torque.FromNewtonMeters(peaks.Of(4)), Torque.FromNewtonMeters(peaks.Torsion));
@@ -332,8 +249,6 @@ public sealed class EarthquakeResponse
         action.Validate(v.At("Action"));
         v.ThrowIfAny();
     }
-
-    private delegate void ByMotion(ReadOnlySpan<double> u, Span<double> forces);
 
     private delegate double Peak(ReadOnlySpan<double> c);
 

@@ -9,7 +9,7 @@ namespace StatueFrame.Analysis;
 /// ground's motion, then the three components. SI units.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-internal sealed class SpectralCombination
+internal sealed class SpectralCombination : PeakCombination
 {
     private const int Components = 3;
     private const double Share = 0.3;
@@ -58,34 +58,10 @@ internal sealed class SpectralCombination
     /// <summary>S_a at period zero by component.</summary>
     public double[] GroundAccelerations { get; }
 
-    /// <summary>
-    /// The same for quantities that depend on the coordinates through a few others alone, as all forces in a part do
-    /// through the motion of its ends: coefficients are then one a row, not one a coordinate.
-    /// </summary>
-    /// <param name="rows">The coefficients of each of these others, one a coordinate.</param>
-    public SpectralCombination Through(double[][] rows)
-    {
-        int few = rows.Length, many = rows[0].Length;
-        var reduced = new double[]?[Components];
-        var products = new double[many];
-        for (int d = 0; d < Components; d++)
-        {
-            if (covariances[d] is not { } covariance)
-                continue;
-            double[] of = reduced[d] = new double[few * few];
-            for (int a = 0; a < few; a++)
-            {
-                for (int i = 0; i < many; i++)
-                    products[i] = DenseVector.Dot(covariance.AsSpan(i * many, many), rows[a]);
-                for (int b = 0; b <= a; b++)
-                    of[a * few + b] = of[b * few + a] = DenseVector.Dot(products, rows[b]);
-            }
-        }
-        return new SpectralCombination(this, reduced);
-    }
+    public override PeakCombination Through(double[][] rows) =>
+        new SpectralCombination(this, Array.ConvertAll(covariances, covariance => covariance is null ? null : Reduced(covariance, rows)));
 
-    /// <summary>The plan angle of the direction in which a vector's variance over all components is greatest, rad.</summary>
-    public double MainDirection(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    public override double MainDirection(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         double xx = 0, yy = 0, xy = 0;
         for (int d = 0; d < Components; d++)
@@ -97,15 +73,10 @@ internal sealed class SpectralCombination
     public double Peak(int component, ReadOnlySpan<double> c) => Math.Sqrt(Math.Max(0, Covariance(component, c, c)));
 
     /// <summary>The peak under all three components.</summary>
-    public double Peak(ReadOnlySpan<double> c) => Together([Peak(0, c), Peak(1, c), Peak(2, c)]);
+    public override double Peak(ReadOnlySpan<double> c) => Together([Peak(0, c), Peak(1, c), Peak(2, c)]);
 
-    /// <summary>
-    /// The coordinates at the time when a quantity has its peak under all three components: of all states the earthquake can
-    /// reach, the one that makes the quantity greatest. False when nothing shakes it.
-    /// </summary>
-    /// <param name="c">The quantity's coefficients.</param>
-    /// <param name="state">Receives the coordinates: C c/√(cᵀC c), components combined as the action asks.</param>
-    public bool StateAtPeak(ReadOnlySpan<double> c, Span<double> state)
+    /// <summary>C c/√(cᵀC c), components combined as the action asks.</summary>
+    public override bool StateAtPeak(ReadOnlySpan<double> c, Span<double> state)
     {
         Span<double> peaks = [Peak(0, c), Peak(1, c), Peak(2, c)];
         double all = Together(peaks);
@@ -125,8 +96,7 @@ internal sealed class SpectralCombination
         return true;
     }
 
-    /// <summary>The greatest peak, over all directions in a plane, of a vector given by two components.</summary>
-    public double GreatestInPlane(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    public override double GreatestInPlane(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         Span<double> xx = stackalloc double[Components], yy = stackalloc double[Components], xy = stackalloc double[Components];
         for (int d = 0; d < Components; d++)
@@ -146,16 +116,12 @@ internal sealed class SpectralCombination
         return greatest;
     }
 
-    /// <summary>The same under one component.</summary>
+    /// <summary>The greatest peak in a plane under one component.</summary>
     public double GreatestInPlane(int component, ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         double xx = Covariance(component, x, x), yy = Covariance(component, y, y), xy = Covariance(component, x, y);
         return GreatestOf(xx, yy, xy);
     }
-
-    /// <summary>Square root of the greater eigenvalue of [xx xy; xy yy].</summary>
-    private static double GreatestOf(double xx, double yy, double xy) =>
-        Math.Sqrt(Math.Max(0, 0.5 * (xx + yy) + Math.Sqrt(0.25 * (xx - yy) * (xx - yy) + xy * xy)));
 
     private double Together(ReadOnlySpan<double> p)
     {

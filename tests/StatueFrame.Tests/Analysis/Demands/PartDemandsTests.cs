@@ -19,7 +19,7 @@ public class PartDemandsTests
     public void Members_bear_their_peak_both_ways_beside_what_acts_steadily()
     {
         var still = new SteadyDemands(rest);
-        var demands = new EarthquakeDemands(rest, earthquake, 1.5);
+        var demands = new PeakDemands(rest, earthquake.Peaks, 1.5, "earthquake");
         foreach (SegmentModel segment in model.LatticeSegments)
         {
             double[] peaks = [.. earthquake.LatticeMembers().Where(m => m.Segment == segment.Name).Select(m => m.Axial.Newtons)];
@@ -41,7 +41,7 @@ public class PartDemandsTests
         {
             double[] M = motion.Of(k => segment.SectionForces(segment.Element, motion.Displacements(k)).Bottom.MomentY.NewtonMeters);
             double N = spectral.Peak(motion.Of(k => segment.SectionForces(segment.Element, motion.Displacements(k)).Bottom.Axial.Newtons));
-            CutPeaks bottom = earthquake.EndPeaks(segment).Bottom;
+            CutPeaks bottom = earthquake.Peaks.EndPeaks(segment).Bottom;
             Assert.Equal(spectral.Peak(M), bottom.Of(4), 1e-6 * bottom.Bending);
             Assert.Equal(N, bottom.Axial, 1e-6 * N);
         }
@@ -50,7 +50,7 @@ public class PartDemandsTests
     [Fact]
     public void Some_direction_of_an_earthquake_bends_as_the_greatest_peak()
     {
-        var weightless = new EarthquakeDemands(rest, earthquake, 1);
+        var weightless = new PeakDemands(rest, earthquake.Peaks, 1, "earthquake");
         double greatest = weightless.OnBase().Max(b => Norm(b.Reaction.MomentX.NewtonMeters - rest.Cases[0].Base.MomentX.NewtonMeters, b.Reaction.MomentY.NewtonMeters - rest.Cases[0].Base.MomentY.NewtonMeters));
         Assert.InRange(greatest, 0.99 * earthquake.Base.Overturning.NewtonMeters, (1 + 1e-6) * earthquake.Base.Overturning.NewtonMeters);
         double lifted = weightless.OnBase().Max(b => b.Reaction.ForceZ.Newtons), pressed = weightless.OnBase().Min(b => b.Reaction.ForceZ.Newtons);

@@ -5,15 +5,16 @@ using static System.FormattableString;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The forces of what acts steadily with the peaks of an earthquake: bars and lattice members at the peaks of each of their
+/// The forces of what acts steadily with the peaks of what shakes the statue, as an earthquake: bars and lattice members at the peaks of each of their
 /// forces and corners, both ways; cuts by the peaks of shear and bending towards each of many directions, with the peaks of axial force, up and down, and
 /// of torsion. Taking these peaks at one time is on the safe side.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="response">What acts steadily.</param>
-/// <param name="earthquake">The earthquake.</param>
-/// <param name="factor">Factor on it, zero or more.</param>
-internal sealed class EarthquakeDemands(Response response, EarthquakeResponse earthquake, double factor) : PartDemands
+/// <param name="peaks">The peaks of what shakes the statue.</param>
+/// <param name="factor">Factor on them, zero or more.</param>
+/// <param name="what">What shakes it, in words: "earthquake", "gusts".</param>
+internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double factor, string what) : PartDemands
 {
     private readonly SteadyDemands rest = new(response);
 
@@ -31,7 +32,7 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
                 still[(bar, skin)] = states = [];
             states.Add((ends, when));
         });
-        earthquake.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
+        peaks.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
         {
             foreach ((BarEnds ends, string when) in still.GetValueOrDefault((bar, skin)) ?? [])
             {
@@ -45,7 +46,7 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
     {
         rest.Members(number, visit);
         SegmentModel segment = response.Model.Segments[number];
-        double[][] peaks = earthquake.MemberStates(segment);
+        double[][] states = peaks.MemberStates(segment);
         var forces = new double[segment.Members.Count * MemberForces.Count];
         Span<double> sum = stackalloc double[MemberForces.Count];
         foreach (LoadCase loadCase in response.Cases)
@@ -56,10 +57,10 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
                 bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
                 foreach (double sign in (ReadOnlySpan<double>)[1, -1])
                 {
-                    for (int state = 0; state < peaks[i].Length; state += MemberForces.Count)
+                    for (int state = 0; state < states[i].Length; state += MemberForces.Count)
                     {
                         for (int k = 0; k < sum.Length; k++)
-                            sum[k] = forces[i * sum.Length + k] + sign * factor * peaks[i][state + k];
+                            sum[k] = forces[i * sum.Length + k] + sign * factor * states[i][state + k];
                         sum[0] = goesSlack ? Math.Max(0, sum[0]) : sum[0];
                         visit(i, MemberForces.Of(sum), Shaken(loadCase.When));
                     }
@@ -68,11 +69,11 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
         }
     }
 
-    private static string Shaken(string steady, string shaken = "earthquake") => steady.Length == 0 ? shaken : $"{shaken}, {steady}";
+    private string Shaken(string steady, string? direction = null) => string.Join(", ", new[] { direction ?? what, steady }.Where(part => part.Length > 0));
 
     public override IEnumerable<EndForces> EndsOf(int number)
     {
-        (CutPeaks bottom, CutPeaks top) = earthquake.EndPeaks(response.Model.Segments[number]);
+        (CutPeaks bottom, CutPeaks top) = peaks.EndPeaks(response.Model.Segments[number]);
         foreach (EndForces steady in rest.EndsOf(number))
         {
             foreach ((double direction, int sign, string when) in States(bottom.MainDirection))
@@ -89,26 +90,26 @@ internal sealed class EarthquakeDemands(Response response, EarthquakeResponse ea
 
     public override IEnumerable<BaseForces> OnBase()
     {
-        CutPeaks peaks = earthquake.BasePeaks;
+        CutPeaks onBase = peaks.OnBase;
         foreach (LoadCase loadCase in response.Cases)
         {
-            foreach ((double direction, int sign, string when) in States(peaks.MainDirection))
+            foreach ((double direction, int sign, string when) in States(onBase.MainDirection))
             {
-                (Vector3D force, Vector3D moment) = peaks.State(direction, sign);
+                (Vector3D force, Vector3D moment) = onBase.State(direction, sign);
                 Vector3D m = loadCase.Resultant.Moment;
                 yield return new BaseForces(new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * Alike(moment, m))), loadCase, Shaken(loadCase.When, when));
             }
         }
     }
 
-    private static IEnumerable<(double Direction, int AxialSign, string When)> States(double first)
+    private IEnumerable<(double Direction, int AxialSign, string When)> States(double first)
     {
         for (int i = 0; i < Directions; i++)
         {
             double direction = first + 2 * Math.PI * i / Directions, degrees = Angle.FromRadians(direction).Degrees;
             degrees = Math.Round(degrees < 0 ? degrees + 360 : degrees, 1) % 360;
-            yield return (direction, -1, Invariant($"earthquake towards {degrees:0.#}°, pressed"));
-            yield return (direction, 1, Invariant($"earthquake towards {degrees:0.#}°, lifted"));
+            yield return (direction, -1, Invariant($"{what} towards {degrees:0.#}°, pressed"));
+            yield return (direction, 1, Invariant($"{what} towards {degrees:0.#}°, lifted"));
         }
     }
 

@@ -5,12 +5,12 @@ using UnitsNet;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// What an earthquake does to the standoffs, bar by bar and bound by bound: the end forces at the times when the stress of a
+/// What shaking does to the standoffs, bar by bar and bound by bound: the end forces at the times when the stress of a
 /// corner, or one of the forces, has its peak. All forces of a ring depend on the six motions of its band against its level,
 /// or, under limp skin, on the six accelerations of its band: peaks of these are combined once a ring.
 /// </summary>
-/// <remarks>Immutable and safe to share between threads. Factor 1 on the earthquake.</remarks>
-internal sealed class EarthquakeBars(StatueModel model, BaseMotionModes motion, SpectralCombination spectral)
+/// <remarks>Immutable and safe to share between threads. Factor 1 on the shaking.</remarks>
+internal sealed class PeakBars(StatueModel model, MotionShapes motion, PeakCombination peaks)
 {
     private const int Motions = Frame.NodeSize, Corners = BarEnds.Corners, Parts = 8;
 
@@ -20,7 +20,7 @@ internal sealed class EarthquakeBars(StatueModel model, BaseMotionModes motion, 
     /// <summary>The peaks of all bars of a ring.</summary>
     public void Visit(RingElement ring, int band, Visitor visit)
     {
-        SpectralCombination onRing = spectral.Through(motion.RelativeMotions(ring)), limp = spectral.Through(Accelerations(band));
+        PeakCombination onRing = peaks.Through(motion.RelativeMotions(ring)), limp = peaks.Through(Accelerations(band));
         var unit = new BarEnds[Motions];
         Span<double> c = stackalloc double[Motions], state = stackalloc double[Motions];
         foreach (BarModel bar in ring.Bars)
@@ -28,7 +28,7 @@ internal sealed class EarthquakeBars(StatueModel model, BaseMotionModes motion, 
             FlatRectangle section = bar.Standoff.Rectangle;
             foreach (SkinAssumption skin in SkinBounds.All)
             {
-                SpectralCombination combination = skin == SkinAssumption.RigidRing ? onRing : limp;
+                PeakCombination combination = skin == SkinAssumption.RigidRing ? onRing : limp;
                 if (!ByUnitMotions(bar, band, skin, unit))
                     continue;
                 for (int measure = 0; measure < Corners + Parts; measure++)

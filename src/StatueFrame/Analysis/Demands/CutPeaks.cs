@@ -3,20 +3,20 @@ using StatueFrame.Mechanics;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The peaks in an earthquake of the three forces and three moments in a cut square to a body's z, in any direction of the
+/// The peaks, while the statue is shaken, of the three forces and three moments in a cut square to a body's z, in any direction of the
 /// cut. SI units; without sign, and not at one time.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class CutPeaks
 {
-    private readonly SpectralCombination spectral;
+    private readonly PeakCombination spectral;
 
     /// <summary>The coefficients of the six, in the numbers that the combination is about.</summary>
     private readonly double[][] rows;
 
     private readonly double[] tipX, tipY;
 
-    public CutPeaks(SpectralCombination spectral, double[][] rows)
+    public CutPeaks(PeakCombination spectral, double[][] rows)
     {
         (this.spectral, this.rows) = (spectral, rows);
         // A moment that tips towards x is one about y; towards y, against x.

@@ -1,0 +1,105 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// The peaks of all parts of a statue while it is shaken, whatever shakes it: cuts, lattice members, standoffs and the base.
+/// Every force is a sum over coordinates, and one rule turns such a sum into its peak.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads. Factor 1 on the shaking; peaks have no sign and do not come at one time.</remarks>
+/// <param name="model">The statue.</param>
+/// <param name="motion">How it can move.</param>
+/// <param name="combination">The rule.</param>
+internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakCombination combination)
+{
+    private readonly Lazy<CutPeaks> onBase = new(() => PeaksOnBase(motion, combination));
+
+    /// <summary>The peaks of single standoffs.</summary>
+    public PeakBars Bars => new(model, motion, combination);
+
+    /// <summary>What comes down at the base, in every direction.</summary>
+    public CutPeaks OnBase => onBase.Value;
+
+    /// <summary>The peaks of the forces at both ends of a segment.</summary>
+    public (CutPeaks Bottom, CutPeaks Top) EndPeaks(SegmentModel segment)
+    {
+        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
+        double[][] rows = ByUnitMotions(FrameElement.Size, (u, forces) => segment.EndForces(segment.Element, u, forces));
+        return (new CutPeaks(moved, rows[..Frame.NodeSize]), new CutPeaks(moved, rows[Frame.NodeSize..]));
+    }
+
+    /// <summary>The peaks of the axial forces of a segment's lattice members, N, without sign.</summary>
+    public double[] MemberPeaks(SegmentModel segment)
+    {
+        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
+        return Array.ConvertAll(ByUnitMotions(segment.Members.Count, (u, axial) => segment.AxialForces(segment.Element, u, axial)), c => moved.Peak(c));
+    }
+
+    /// <summary>
+    /// The states of a segment's lattice members when their axial force, one of their other forces, or the stress of one of
+    /// their corners has its peak: <see cref="MemberForces.Count"/> values each, one after the other; with either sign.
+    /// </summary>
+    public double[][] MemberStates(SegmentModel segment)
+    {
+        const int n = Analysis.MemberForces.Count, corners = 8;
+        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
+        double[][] rows = ByUnitMotions(segment.Members.Count * n, (u, forces) => segment.MemberForces(segment.Element, u, forces));
+        var all = new double[segment.Members.Count][];
+        Span<double> c = stackalloc double[Frame.NodeSize], state = stackalloc double[Frame.NodeSize];
+        for (int i = 0; i < all.Length; i++)
+        {
+            SectionProperties p = segment.Members[i].Section.Properties;
+            var states = new List<double>();
+            for (int measure = 0; measure < n + corners; measure++)
+            {
+                for (int k = 0; k < c.Length; k++)
+                    c[k] = measure < n ? rows[i * n + measure][k] : Corner(i, k, measure - n, p);
+                if (!moved.StateAtPeak(c, state))
+                    continue;
+                for (int part = 0; part < n; part++)
+                    states.Add(Mechanics.Statics.DenseVector.Dot(rows[i * n + part], state));
+            }
+            all[i] = [.. states];
+        }
+        return all;
+
+        double Corner(int member, int k, int corner, in SectionProperties p)
+        {
+            int end = corner < corners / 2 ? 0 : 2;
+            double strong = (corner & 1) == 0 ? 1 : -1, weak = (corner & 2) == 0 ? 1 : -1;
+            return rows[member * n][k] / p.A + strong * rows[member * n + 3 + end][k] / p.Wy + weak * rows[member * n + 4 + end][k] / p.Wz;
+        }
+    }
+
+    /// <summary>What a unit of each motion of an element's end against its start makes of a number of forces, a row a force.</summary>
+    private static double[][] ByUnitMotions(int count, ByMotion forces)
+    {
+        double[][] rows = [.. Enumerable.Range(0, count).Select(_ => new double[Frame.NodeSize])];
+        var column = new double[count];
+        Span<double> u = stackalloc double[FrameElement.Size];
+        for (int k = 0; k < Frame.NodeSize; k++)
+        {
+            u.Clear();
+            u[Frame.NodeSize + k] = 1;
+            forces(u, column);
+            for (int i = 0; i < count; i++)
+                rows[i][k] = column[i];
+        }
+        return rows;
+    }
+
+    private static CutPeaks PeaksOnBase(MotionShapes motion, PeakCombination combination)
+    {
+        Resultant[] all = motion.Base();
+        double[][] rows =
+        [
+            Array.ConvertAll(all, r => r.Force.X), Array.ConvertAll(all, r => r.Force.Y), Array.ConvertAll(all, r => r.Force.Z),
+            Array.ConvertAll(all, r => r.Moment.X), Array.ConvertAll(all, r => r.Moment.Y), Array.ConvertAll(all, r => r.Moment.Z),
+        ];
+        double[][] own = [.. Enumerable.Range(0, rows.Length).Select(i => Enumerable.Range(0, rows.Length).Select(j => i == j ? 1.0 : 0).ToArray())];
+        return new CutPeaks(combination.Through(rows), own);
+    }
+
+    private delegate void ByMotion(ReadOnlySpan<double> u, Span<double> forces);
+}

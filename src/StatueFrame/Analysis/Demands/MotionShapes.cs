@@ -1,0 +1,68 @@
+using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>
+/// How a statue can move while it is shaken, as coordinates: each with the displacements of the whole frame and the
+/// accelerations whose inertia, with what acts on it, goes with them. SI units.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads; its arrays must not be written to.</remarks>
+internal abstract class MotionShapes(StatueModel model)
+{
+    protected StatueModel Model => model;
+
+    public abstract int Count { get; }
+
+    /// <summary>The displacements of a coordinate, a full vector.</summary>
+    public abstract ReadOnlySpan<double> Displacements(int coordinate);
+
+    /// <summary>The accelerations of a coordinate, a full vector.</summary>
+    public abstract ReadOnlySpan<double> Accelerations(int coordinate);
+
+    /// <summary>What each coordinate puts on the base: forces, and moments about the base's center.</summary>
+    public abstract Resultant[] Base();
+
+    /// <summary>A coefficient a coordinate of a quantity that is linear in displacements.</summary>
+    public double[] Of(Func<int, double> quantity)
+    {
+        var c = new double[Count];
+        for (int k = 0; k < c.Length; k++)
+            c[k] = quantity(k);
+        return c;
+    }
+
+    /// <summary>The six motions of an element's end against its start, a row each with a value a coordinate.</summary>
+    public double[][] RelativeMotions(FrameElement element)
+    {
+        Vector3D arm = model.Frame.Nodes[element.End].Position - model.Frame.Nodes[element.Start].Position;
+        double[][] rows = [.. Enumerable.Range(0, Frame.NodeSize).Select(_ => new double[Count])];
+        Span<double> r = stackalloc double[Frame.NodeSize];
+        for (int k = 0; k < Count; k++)
+        {
+            RelativeMotion.Of(Displacements(k), element.Start, element.End, arm, r);
+            for (int i = 0; i < rows.Length; i++)
+                rows[i][k] = r[i];
+        }
+        return rows;
+    }
+
+    /// <summary>The motion of a point of a level or band in each coordinate.</summary>
+    public (Vector3D Displacement, Vector3D Rotation)[] Motions(Place place, Vector3D at, bool accelerations = false)
+    {
+        var all = new (Vector3D, Vector3D)[Count];
+        for (int k = 0; k < all.Length; k++)
+            all[k] = model.Motion(accelerations ? Accelerations(k) : Displacements(k), place, at);
+        return all;
+    }
+
+    /// <summary>What a mass-normalized mode of unit amplitude puts on the base.</summary>
+    protected Resultant OfMode(Mechanics.Vibration.ModeSet set, int i)
+    {
+        var force = new Vector3D(set.Participation(i, 0), set.Participation(i, 1), set.Participation(i, 2));
+        var aboutPoint = new Vector3D(set.Participation(i, 3), set.Participation(i, 4), set.Participation(i, 5));
+        Vector3D moment = aboutPoint - (model.BaseCenter - set.Point).Cross(force);
+        double w2 = set.CircularFrequency(i) * set.CircularFrequency(i);
+        return new Resultant(w2 * force, w2 * moment);
+    }
+}
