@@ -61,7 +61,7 @@ var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
     ForceCoefficient = 1.2,
-    GustEffectFactor = 1.05,
+    GustEffectFactor = 1.3,
 };
 var storm = new Situation { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] };
 var criteria = new Criteria

@@ -31,7 +31,7 @@ var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 25.MetersPerSecond, Terrain = TerrainCategory.II },
     ForceCoefficient = 1.2,
-    GustEffectFactor = 1.1,
+    GustEffectFactor = 1.4,
 };
 var criteria = new Criteria { Sway = [new SwayLimit("tip", 40.Millimeters)], BarStressFraction = 1 / 1.1, DesignLife = 100 };
 Console.WriteLine(statue.Check(criteria, new CharacteristicActions { Variable = [wind] }));

@@ -92,7 +92,7 @@ var heron = new Statue
 var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
-    GustEffectFactor = 1.05,
+    GustEffectFactor = 1.3,
 };
 Console.WriteLine();
 Console.WriteLine(heron.Check(

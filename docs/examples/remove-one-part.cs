@@ -50,7 +50,7 @@ var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
     ForceCoefficient = 1.2,
-    GustEffectFactor = 1.05,
+    GustEffectFactor = 1.3,
 };
 var accident = new Situation { Name = "part lost", Actions = [new SelfWeight(), 0.2 * wind] };
 var criteria = new Criteria { BarStressFraction = 1, Modes = 2 };

@@ -8,6 +8,9 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
     /// <summary>The most columns of numbers that a page has room for.</summary>
     private const int MostColumns = 8;
 
+    /// <summary>A formula of more characters does not fit into one of two columns.</summary>
+    private const int LongestInColumn = 96;
+
     private readonly DisplayUnits units = package.Units;
 
     /// <summary>The last result of a working, for which the tables have a column of their own.</summary>
@@ -59,13 +62,16 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
     private void WriteWorking(Check check, Working working)
     {
         string id = checks.IdOf(check);
-        using (html.Element("article", ("class", "working"), ("id", id), ("aria-labelledby", $"{id}-title")))
+        bool isWide = working.Lines.OfType<WorkingLine.Computed>().Any(c => Math.Max(c.Formula.ToText(units).Length, c.Substituted?.ToText(units).Length ?? 0) > LongestInColumn);
+        using (html.Element("article", ("class", isWide ? "working spans" : "working"), ("id", id), ("aria-labelledby", $"{id}-title")))
         {
             html.Element("h3", TitleOf(check), ("id", $"{id}-title"));
             using (html.Element("p", ("class", "rule")))
                 html.Element("code", check.Id).Text($"  {check.Source}");
-            foreach (WorkingLine line in working.Lines)
+            // The last line says the verdict; what it assumes goes by its numbers here.
+            foreach (WorkingLine line in working.Lines.SkipLast(1))
                 WriteLine(line);
+            html.Element("p", checks.VerdictOf(check));
         }
         html.Line();
     }

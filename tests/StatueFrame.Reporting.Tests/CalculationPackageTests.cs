@@ -36,8 +36,9 @@ public class CalculationPackageTests
     public void The_worst_of_each_kind_can_stand_for_all()
     {
         CalculationPackage brief = package;
-        int kinds = package.Sheet.Checks.Where(c => c.Verdict == Verdict.Pass).Select(c => c.Id).Distinct().Count();
-        Assert.Equal(kinds, Body(brief).Descendants("article").Count());
+        StatueFrame.Checks.Check[] done = [.. package.Sheet.Checks.Where(c => c.Verdict != Verdict.NotChecked).OrderByDescending(c => c.Utilization)];
+        int shown = done.Where((c, i) => c.Verdict == Verdict.Fail || Array.FindIndex(done, other => other.Id == c.Id) == i).Count();
+        Assert.Equal(shown, Body(brief).Descendants("article").Count());
     }
 
     [Fact]

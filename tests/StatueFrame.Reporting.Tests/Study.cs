@@ -55,7 +55,7 @@ internal static class Study
     {
         Profile = new En1991Wind { FundamentalVelocity = 25.MetersPerSecond, Terrain = TerrainCategory.II },
         ForceCoefficient = 1.2,
-        GustEffectFactor = 1.1,
+        GustEffectFactor = 1.4,
     };
 
     private static Tube Mast(double z) => new((0.32 - 0.02 * z).Meters, 10.Millimeters);

@@ -46,6 +46,8 @@ public sealed record Situation
                 names.Require(at.At(nameof(FactoredAction.Action)), nameof(ImposedLoad.On), load.On);
             if (factored.Action is ShockAction shock)
                 shock.ValidatePlaces(at.At(nameof(FactoredAction.Action)), names);
+            if (factored.Action is WindAction { GustByBand.Count: > 0 and var count } && count != names.BandCount)
+                at.At(nameof(FactoredAction.Action)).Add(nameof(WindAction.GustByBand), $"has {count} factors, and the statue {names.BandCount} bands", "Give one a band, trunk first and then limb by limb, or find them anew by GustFactors.ByBand.");
             shocks += factored.Action is ShockAction ? 1 : 0;
             winds += factored.Action is WindAction ? 1 : 0;
             coats += factored.Action is IceAction ? 1 : 0;

@@ -46,6 +46,20 @@ public sealed record WindAction : StatueAction
     public double? GustEffectFactor { get; init; }
 
     /// <summary>
+    /// Gust factors of every band of the statue, trunk first and then limb by limb, 0.3 to 5, in place of
+    /// <see cref="GustEffectFactor"/>, which bare tower keeps. A factor that is enough for overturning is too small higher up and
+    /// for limbs: <see cref="Analysis.GustFactors.ByBand"/> finds the factors that are enough for every part. Empty for none.
+    /// </summary>
+    public ValueList<double> GustByBand { get; init; } = [];
+
+    /// <summary>
+    /// How far off the middle of the figure the wind may press, as a part of its width across the wind, 0 to 0.5: in
+    /// situations of strength every heading is also run with three quarters of the wind so far to either side, which twists.
+    /// Null takes 0.15, which the sheet lists as assumed; 0 leaves it out. Source: ASCE/SEI 7-22, Figure 27.3-8, case 2.
+    /// </summary>
+    public double? Eccentricity { get; init; }
+
+    /// <summary>
     /// Whose force coefficients hold for lattices that no skin covers; null takes ASCE 7 for an <see cref="AsceWind"/> and
     /// EN 1993-3-1 for all others.
     /// </summary>
@@ -54,8 +68,19 @@ public sealed record WindAction : StatueAction
     /// <inheritdoc/>
     public override string Title => "wind";
 
+    /// <summary>The part of the wind that presses off the middle.</summary>
+    internal const double OffCenterShare = 0.75;
+
+    /// <summary>1 to press off the middle to the left of the wind, −1 to its right, 0 amid.</summary>
+    internal int Side { get; init; }
+
+    internal double EccentricityInUse => Eccentricity ?? 0.15;
+
     internal LatticeRule LatticeRuleInUse =>
         LatticeRule ?? Profile.LatticeRule;
+
+    /// <summary>The gust factor of a band, by its number in the statue.</summary>
+    internal double GustFactorOf(int band) => GustByBand.Count > 0 ? GustByBand[band] : GustFactorInUse;
 
     internal double GustFactorInUse => GustEffectFactor ?? Profile.RigidGustFactor.Value;
 
@@ -73,7 +98,9 @@ public sealed record WindAction : StatueAction
             yield return assumption;
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
-        if (GustEffectFactor is null)
+        if (Eccentricity is null)
+            yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, in strength", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
+        if (GustEffectFactor is null && GustByBand.Count == 0)
             yield return new Assumption("gust factor", Invariant($"{Profile.RigidGustFactor.Value}, a statue that is rigid for gusts"), Profile.RigidGustFactor.Source);
     }
 
@@ -97,6 +124,10 @@ public sealed record WindAction : StatueAction
             v.Add(nameof(HeadingCoefficients), "must not be given together with ForceCoefficient", "Leave out one of them.");
         if (GustEffectFactor is { } g)
             v.InRange(g, 0.5, 5, "Gust-effect factors lie near 0.85 to 1.5.", nameof(GustEffectFactor));
+        foreach ((int i, double factor) in (GustByBand ?? []).Index())
+            v.At(nameof(GustByBand), i).InRange(factor, 0.3, 5, "Gust factors lie near 0.85 to 1.5.", "");
+        if (Eccentricity is { } e)
+            v.InRange(e, 0, 0.5, "0.15 is usual; 0 is the middle.", nameof(Eccentricity));
         if (LatticeRule is { } rule)
             v.Defined(rule, nameof(LatticeRule));
     }

@@ -102,10 +102,11 @@ internal sealed class Loads
             (BodyModel body, int index) = model.BandAt(i);
             SkinBand band = body.Bands[index];
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
-            Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
-            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + at.Z));
+            Vector3D local = body.Axes.Axes.ToLocal(WindDirection), center = body.Axes.ToGlobal(exposure.PressureCenter);
+            Vector3D at = wind.Side == 0 ? center : center + wind.Side * wind.EccentricityInUse * band.ProjectedWidth(local) * across;
+            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
             (double along, double aside) = wind.CoefficientFor(band, Heading!.Value.Radians);
-            Vector3D pressure = factor * wind.GustFactorInUse * q * (along * WindDirection + aside * across);
+            Vector3D pressure = factor * wind.GustFactorOf(i) * q * (along * WindDirection + aside * across);
             Vector3D force = exposure.ProjectedArea * pressure;
             BandPressures[i] = pressure;
             WindForce += force;

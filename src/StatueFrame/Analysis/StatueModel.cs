@@ -95,6 +95,12 @@ public sealed class StatueModel
         var v = new Validator();
         situation.Validate(v.At(nameof(Situation)), new StatueNames(Statue));
         v.ThrowIfAny();
+        return RespondValid(situation, label);
+    }
+
+    /// <summary>The same without looking at the situation, which the library made of a valid one.</summary>
+    internal Response RespondValid(Situation situation, string label = "")
+    {
         try
         {
             return new Response(this, situation, label);

@@ -18,7 +18,7 @@ internal static class BasisOfDesign
         {
             double ground = model.Statue.BaseAboveGround.Meters, top = model.GreatestHeightAboveGround;
             yield return new("wind", Invariant(
-                $"{wind.Profile.Name}, gust factor {wind.GustFactorInUse:0.###}{(wind.GustEffectFactor is null ? " (assumed)" : "")}, {wind.Headings.Count} heading{(wind.Headings.Count == 1 ? "" : "s")}, {wind.Profile.PeakPressureSi(Math.Max(0, ground)) / 1000:0.00} to {wind.Profile.PeakPressureSi(Math.Max(0, top)) / 1000:0.00} kPa"));
+                $"{wind.Profile.Name}, gust factor {Gusts(wind)}, {wind.Headings.Count} heading{(wind.Headings.Count == 1 ? "" : "s")}, {wind.Profile.PeakPressureSi(Math.Max(0, ground)) / 1000:0.00} to {wind.Profile.PeakPressureSi(Math.Max(0, top)) / 1000:0.00} kPa"));
         }
         string[] others = [.. acting.Where(a => a is not (WindAction or SelfWeight)).Select(a => a.Title).Distinct()];
         if (others.Length > 0)
@@ -27,6 +27,10 @@ internal static class BasisOfDesign
         bool byHand = situations.All(s => s.Factors.Count == 0);
         yield return new("situations", Invariant($"{situations.Count}, {(byHand ? "written by hand" : "by the combination rules")}: {string.Join("; ", situations.Select(s => s.Name))}"));
     }
+
+    private static string Gusts(WindAction wind) => wind.GustByBand.Count > 0
+        ? Invariant($"by band {wind.GustByBand.Min():0.##}–{wind.GustByBand.Max():0.##}")
+        : Invariant($"{wind.GustFactorInUse:0.###}{(wind.GustEffectFactor is null ? " (assumed)" : "")}");
 
     private static IEnumerable<string> Materials(StatueModel model)
     {

@@ -28,7 +28,7 @@ public sealed record CheckSubject(string Id, string Title, string Where = "", st
     }
 
     /// <summary>How a place begins that is none: the state in which the whole statue is.</summary>
-    private static readonly string[] states = ["wind towards", "no wind", "weights", "earthquake", "shock after"];
+    private static readonly string[] states = ["wind towards", "no wind", "weights", "earthquake", "vortices", "gusts", "shock after"];
 
     /// <summary>The subject on one line, as in "bars.bending, band 3, bar 2, storm".</summary>
     public override string ToString() => string.Join(", ", new[] { Id, Where, Situation }.Where(part => part.Length > 0));

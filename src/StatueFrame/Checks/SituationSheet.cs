@@ -75,6 +75,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield return assumption;
         if (demands.Earthquake is not null)
             yield return new Assumption("peaks of an earthquake in tubes, limbs and base", "axial force, shear, bending and torsion at one time, added to what else acts", Source.Assumed("earthquake"));
+        if (demands.Shaking.Count > 0)
+            yield return VortexForces.Basis;
         if (wind is null)
             yield break;
         lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));

@@ -51,7 +51,17 @@ internal sealed class StatueSheet
         var responses = new List<Response>(situations.Length);
         foreach (Situation situation in situations)
         {
-            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria));
+            ShakingWind[] shaking = [];
+            if (situation is { LimitState: LimitState.Strength, Wind: { Factor: > 0, Action: WindAction wind } })
+            {
+                sheet.lists.Situation = situation.Name;
+                sheet.lists.Guard("vortices", () =>
+                {
+                    (ModalResponse many, AcrossWindReport report) = VortexForces.Find(model, criteria, modes, wind, sheet.lists);
+                    shaking = [.. VortexForces.Of(model, situation, many, report)];
+                });
+            }
+            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria), shaking);
             responses.Add(demands.Response);
             new SituationSheet(model, criteria, modes, demands, sheet.lists).Add();
         }

@@ -39,6 +39,9 @@ internal sealed class StatueNames
     /// <summary>"trunk" and the names of limbs, as far as they have a skin.</summary>
     public IReadOnlyList<string> SkinnedBodies => skinnedBodies;
 
+    /// <summary>The bands of trunk and limbs.</summary>
+    public int BandCount { get; private set; }
+
     public bool Has(string? name) => name is not null && all.Contains(name);
 
     /// <summary>Asks for the name of a level or band.</summary>
@@ -79,6 +82,7 @@ internal sealed class StatueNames
             all.Add(prefix + name);
             levelOwner.TryAdd(prefix + name, owner);
         }
+        BandCount += skin?.BandCount ?? 0;
         for (int i = 0; i < Math.Min(skin?.BandCount ?? 0, StatueSize.Bands); i++)
             all.Add(prefix + OfBand(i));
     }

@@ -18,7 +18,7 @@ public class HeronIsolationTests
 
     /// <summary>
     /// The bars pass on less than half of what rigid links do, and the thinner the less; yet the base is turned by the impulse
-    /// as a whole, which the slender tower feels long after the bars have given way.
+    /// as a whole, which the slender tower feels long after thick bars or thin ones have given way.
     /// </summary>
     [Fact]
     public void Bars_halve_the_blow_and_leave_its_impulse_to_the_tower()
@@ -34,7 +34,8 @@ public class HeronIsolationTests
         Assert.True(passed[2] < 0.5 * passed[0] && passed[2] < 0.7 * passed[1] && passed[1] < passed[0]);
         Assert.True(study.Rows[2].Response.MostMovedBar!.Movement.Value > study.Rows[1].Response.MostMovedBar!.Movement.Value);
         double[] turned = [.. study.Rows.Select(row => row.Response.Overturning.Value.NewtonMeters)];
-        Assert.InRange(turned.Max() / turned.Min(), 1, 1.15);
-        Assert.All(study.Rows, row => Assert.False(row.Lifts));
+        Assert.InRange(turned[2] / turned[1], 1 / 1.15, 1.15);
+        Assert.True(turned[0] > 0.8 * turned[2]);
+        Assert.All(study.Rows.Skip(1), row => Assert.False(row.Lifts));
     }
 }

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using UnitsNet;
 
@@ -89,7 +90,7 @@ public class WeakHeronTests
         ["short bars that pry"] = (Storm, "base.pry-out", h => HoldDown(h, plates => plates with { Friction = 0, Bars = [.. plates.Bars.Select(bar => bar with { Embedment = 0.05.Meters })] })),
         ["small heads"] = (Storm, "base.pull-out", h => HoldDown(Course(h, 0, course => course with { Material = Concrete.OfStrength(20.Megapascals) }), plates => plates with { Bars = [.. plates.Bars.Select(bar => bar with { HeadWidth = 58.Millimeters })] })),
         ["thin anchor girders"] = (Storm, "base.girder-bending", h => HoldDown(h, plates => plates with { Girder = Girder(0.3, 20) })),
-        ["narrow anchor girders"] = (Storm, "base.girder-bearing", h => HoldDown(h, plates => plates with { Girder = Girder(0.02, 20000) })),
+        ["narrow anchor girders"] = (Storm, "base.girder-bearing", h => HoldDown(h, plates => plates with { Girder = Girder(0.02, 20000) with { Length = 0.5.Meters, BarDistance = 0.3.Meters } })),
         ["a smooth bed"] = (Storm, "base.sliding", h => HoldDown(h, plates => plates with { Friction = 0.02, Bars = [] })),
         ["plates on edge"] = (Storm, "base.bearing", h => HoldDown(h, plates => plates with { Plates = [.. plates.Plates.Select(plate => plate with { WidthX = 0.12.Meters, WidthY = 0.12.Meters, FootX = 0.1.Meters, FootY = 0.1.Meters })], Bars = [] })),
         ["a narrow pedestal"] = (Storm, "pedestal.overturning", h => Statue(h, s => s with { Pedestal = s.Pedestal! with { Courses = [.. s.Pedestal.Courses.Select(course => course with { Section = BlockSection.Rectangle(3.45.Meters, 3.45.Meters) })] } })),
@@ -102,8 +103,10 @@ public class WeakHeronTests
         ["soft ground"] = (Sway, "foundation.sway", h => Ground(h, ground => ground with { Soil = ground.Soil with { ShearModulus = 1.Megapascals } })),
 
         ["a strict limit of sway"] = (Sway, "sway.limit", h => h with { Criteria = h.Criteria with { Sway = [new SwayLimit("tip", 90.Millimeters)] } }),
-        ["vortices that matter"] = (Storm, "wind.vortex", h => h with { Criteria = h.Criteria with { AcrossWind = h.Criteria.AcrossWind! with { AmplitudeLimit = 50.Millimeters } } }),
-        ["a mean gust factor"] = (Storm, "wind.gust-factor", h => h with { Situations = [.. h.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is WindAction wind ? a.Factor * (wind with { GustEffectFactor = 0.8 }) : a)] })] }),
+        ["vortices that matter"] = (Storm, "wind.vortex", h => h with { Criteria = h.Criteria with { AcrossWind = h.Criteria.AcrossWind! with { AmplitudeLimit = 20.Millimeters } } }),
+        ["a mean gust factor"] = (Storm, "wind.gust-factor", h => h with { Situations = [.. h.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is WindAction wind ? a.Factor * (wind with { GustEffectFactor = 0.8, GustByBand = [] }) : a)] })] }),
+        ["a gust factor found from overturning alone"] = (Storm, "wind.gust-effects", h => h with { Situations = [.. h.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is WindAction wind ? a.Factor * (wind with { GustEffectFactor = 1.05, GustByBand = [] }) : a)] })] }),
+        ["a wing that vortices shake"] = (Storm, "limbs.bending", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, segment => segment is MemberSegment { Section: Tube bottom, TopSection: Tube top } tube ? tube with { Section = new Tube(bottom.OuterDiameter - 0.1.Meters, 9.Millimeters), TopSection = new Tube(top.OuterDiameter - 0.1.Meters, 9.Millimeters) } : segment) })),
         ["joints that close"] = (Sun, "heat.joint-gap", h => Skin(h, skin => skin with { Joints = [.. skin.Joints!.Select(joint => joint with { Gap = 0.2.Millimeters })] })),
         ["saddles that run out"] = (Sun, "heat.saddle-travel", h => Ring(h, 10, bar => bar with { Saddle = bar.Saddle! with { Travel = 0.1.Millimeters } })),
         ["stiff bars straight out"] = (Sun, "bars.bending", h => Statue(h, s => s with { Standoffs = [.. s.Standoffs.Cast<EvenRing>().Select((ring, i) => i == 9 ? ring with { Lay = 0.Degrees, Standoff = ring.Standoff with { Slide = SaddleSlide.None, Section = new FlatBar(90.Millimeters, 40.Millimeters) } } : ring)] })),
@@ -127,7 +130,7 @@ public class WeakHeronTests
     public void A_weak_heron_fails_in_the_check_that_looks_at_what_is_weak(string thing)
     {
         (string situation, string id, Func<StatueDocument, StatueDocument> change) = spoilt[thing];
-        StatueDocument one = heron with { Situations = [heron.Situations.Single(s => s.Name == situation)], Criteria = heron.Criteria with { DesignLife = null, Durability = null } };
+        StatueDocument one = heron with { Situations = [heron.Situations.Single(s => s.Name == situation)], Criteria = heron.Criteria with { DesignLife = null, Durability = null, AcrossWind = thing.Contains("vortices", StringComparison.Ordinal) ? heron.Criteria.AcrossWind : null } };
         if (id == "bars.fatigue")
             one = one with { Criteria = one.Criteria with { DesignLife = 100 } };
         Assert.DoesNotContain(one.Check().Checks, check => check.Id == id && check.Verdict == Verdict.Fail);
@@ -150,7 +153,26 @@ public class WeakHeronTests
 
     [Fact]
     public void A_heron_on_a_core_holds() =>
-        Assert.DoesNotContain(Core(heron with { Criteria = heron.Criteria with { DesignLife = null } }, 32.Millimeters).Check().Checks, check => check.Verdict == Verdict.Fail);
+        Assert.DoesNotContain(InItsGusts(Core(Calmed(heron with { Criteria = heron.Criteria with { DesignLife = null } }), 32.Millimeters)).Check().Checks, check => check.Verdict == Verdict.Fail);
+
+    /// <summary>On a stiff core a higher mode of the neck meets vortices; feathers that break them up better keep it quiet.</summary>
+    private static StatueDocument Calmed(StatueDocument document) => document with
+    {
+        Criteria = document.Criteria with { AcrossWind = document.Criteria.AcrossWind! with { Sections = [.. document.Criteria.AcrossWind.Sections.Select(s => s with { Section = BluffSection.Given(0.18, 0.06, 0) })] } },
+    };
+
+    /// <summary>Another tower takes gusts in another way: its factors band by band are found anew.</summary>
+    private static StatueDocument InItsGusts(StatueDocument document)
+    {
+        StatueModel model = StatueModel.Build(document.Statue);
+        var fitted = new Dictionary<WindAction, WindAction>();
+        return document with
+        {
+            Situations = [.. document.Situations.Select(s => s with { Actions = [.. s.Actions.Select(a => a.Action is WindAction wind ? a.Factor * Fitted(wind) : a)] })],
+        };
+
+        WindAction Fitted(WindAction wind) => fitted.TryGetValue(wind, out WindAction? known) ? known : fitted[wind] = GustFactors.ByBand(model, wind, document.Criteria.Damping);
+    }
 
     private static StatueDocument Statue(StatueDocument document, Func<Statue, Statue> change) => document with { Statue = change(document.Statue) };
 

@@ -9,9 +9,18 @@ namespace StatueFrame.Analysis;
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="covariance">C, row by row.</param>
-internal sealed class CovariancePeaks(double[] covariance) : PeakCombination
+/// <param name="single">The state of that mode; null when there are more.</param>
+internal sealed class CovariancePeaks(double[] covariance, double[]? single = null) : PeakCombination
 {
-    public override PeakCombination Through(double[][] rows) => new CovariancePeaks(Reduced(covariance, rows));
+    /// <summary>A single mode with a greatest amplitude.</summary>
+    public static CovariancePeaks OfAmplitude(double amplitude) => new([amplitude * amplitude], [amplitude]);
+
+    public override bool IsSingle => single is not null;
+
+    public override double[] OneState(int count) => single ?? base.OneState(count);
+
+    public override PeakCombination Through(double[][] rows) =>
+        new CovariancePeaks(Reduced(covariance, rows), single is null ? null : Array.ConvertAll(rows, row => DenseVector.Dot(row, single)));
 
     public override double Peak(ReadOnlySpan<double> c) => Math.Sqrt(Math.Max(0, ModeCorrelation.Product(covariance, c, c)));
 

@@ -1,4 +1,6 @@
 using StatueFrame.Mechanics;
+using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame.Analysis;
 
@@ -56,16 +58,39 @@ internal sealed class CutPeaks
         }
     }
 
+    /// <summary>Every 15°, from the direction that is bent most.</summary>
+    private const int Directions = 24;
+
     /// <summary>
-    /// Forces and moments with the peaks towards a direction: shear towards it, tipping towards it, and axial force, torsion
-    /// with a sign each.
+    /// The states of shear towards each of many directions with tipping towards it, axial force up and down, and torsion whose
+    /// sign is open; or, where all peaks come at one time, that one state, both ways. Cuts of a segment have theirs in one order.
     /// </summary>
-    /// <param name="direction">Angle from the body's x, rad.</param>
-    /// <param name="axialSign">Sign of the axial force.</param>
-    public (Vector3D Force, Vector3D Moment) State(double direction, int axialSign)
+    /// <param name="first">The first direction, rad.</param>
+    /// <param name="what">What shakes, in words.</param>
+    public IEnumerable<(Vector3D Force, Vector3D Moment, bool TorsionIsOpen, string When)> States(double first, string what)
     {
-        (double sin, double cos) = Math.SinCos(direction);
-        (double V, double M) = Towards(direction);
-        return (new Vector3D(V * cos, V * sin, axialSign * Axial), new Vector3D(-M * sin, M * cos, Torsion));
+        if (spectral.IsSingle)
+        {
+            (Vector3D force, Vector3D moment) = SingleState();
+            yield return (force, moment, false, $"{what}, one way");
+            yield return (-1 * force, -1 * moment, false, $"{what}, the other way");
+            yield break;
+        }
+        for (int i = 0; i < Directions; i++)
+        {
+            double direction = first + 2 * Math.PI * i / Directions, degrees = Angle.FromRadians(direction).Degrees;
+            degrees = Math.Round(degrees < 0 ? degrees + 360 : degrees, 1) % 360;
+            (double sin, double cos) = Math.SinCos(direction);
+            (double V, double M) = Towards(direction);
+            foreach (int sign in (int[])[-1, 1])
+                yield return (new Vector3D(V * cos, V * sin, sign * Axial), new Vector3D(-M * sin, M * cos, Torsion), true, Invariant($"{what} towards {degrees:0.#}°, {(sign < 0 ? "pressed" : "lifted")}"));
+        }
+    }
+
+    private (Vector3D Force, Vector3D Moment) SingleState()
+    {
+        double[] state = spectral.OneState(rows[0].Length);
+        double Part(int i) => Mechanics.Statics.DenseVector.Dot(rows[i], state);
+        return (new Vector3D(Part(0), Part(1), Part(2)), new Vector3D(Part(3), Part(4), Part(5)));
     }
 }

@@ -57,6 +57,8 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
                     c[k] = measure < n ? rows[i * n + measure][k] : Corner(i, k, measure - n, p);
                 if (!moved.StateAtPeak(c, state))
                     continue;
+                if (moved.IsSingle && states.Count > 0)
+                    break;
                 for (int part = 0; part < n; part++)
                     states.Add(Mechanics.Statics.DenseVector.Dot(rows[i * n + part], state));
             }

@@ -29,6 +29,12 @@ internal sealed class PeakBars(StatueModel model, MotionShapes motion, PeakCombi
             foreach (SkinAssumption skin in SkinBounds.All)
             {
                 PeakCombination combination = skin == SkinAssumption.RigidRing ? onRing : limp;
+                if (combination.IsSingle)
+                {
+                    if (Under(bar, band, skin, combination.OneState(Motions), out BarEnds only))
+                        visit(bar, skin, only);
+                    continue;
+                }
                 if (!ByUnitMotions(bar, band, skin, unit))
                     continue;
                 for (int measure = 0; measure < Corners + Parts; measure++)
@@ -110,21 +116,36 @@ internal sealed class PeakBars(StatueModel model, MotionShapes motion, PeakCombi
     /// <summary>End forces for a unit of each motion of the band against its level, or of each acceleration of its node; false when the bar cannot stand so.</summary>
     private bool ByUnitMotions(BarModel bar, int band, SkinAssumption skin, Span<BarEnds> unit)
     {
-        (BodyModel body, int index) = model.BandAt(band);
-        Vector3D arm = bar.Bar.Place.SkinEnd - body.BandPlaces[index].NodeAt;
-        Span<double> still = stackalloc double[Motions], one = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size];
-        still.Clear();
+        Span<double> one = stackalloc double[Motions];
         for (int k = 0; k < Motions; k++)
         {
-            Vector3D e = (k % 3) switch { 0 => Vector3D.UnitX, 1 => Vector3D.UnitY, _ => Vector3D.UnitZ };
             one.Clear();
             one[k] = 1;
-            if (skin == SkinAssumption.RigidRing)
-                bar.Bar.Forces(still, one, forces);
-            else if (SkinBounds.FactorOf(skin, bar) is not { } factor || !bar.Bar.Cantilever(factor * model.StripMass(bar) * (k < 3 ? e : e.Cross(arm)), forces, one))
+            if (!Under(bar, band, skin, one, out unit[k]))
                 return false;
-            unit[k] = BarEnds.Of(forces);
         }
+        return true;
+    }
+
+    /// <summary>End forces for a motion of the band against its level, or under limp skin for the accelerations of its node.</summary>
+    private bool Under(BarModel bar, int band, SkinAssumption skin, ReadOnlySpan<double> motion, out BarEnds ends)
+    {
+        Span<double> forces = stackalloc double[FrameElement.Size], room = stackalloc double[Motions];
+        ends = default;
+        if (skin == SkinAssumption.RigidRing)
+        {
+            room.Clear();
+            bar.Bar.Forces(room, motion, forces);
+        }
+        else
+        {
+            (BodyModel body, int index) = model.BandAt(band);
+            Vector3D arm = bar.Bar.Place.SkinEnd - body.BandPlaces[index].NodeAt;
+            Vector3D acceleration = new Vector3D(motion[0], motion[1], motion[2]) + new Vector3D(motion[3], motion[4], motion[5]).Cross(arm);
+            if (SkinBounds.FactorOf(skin, bar) is not { } factor || !bar.Bar.Cantilever(factor * model.StripMass(bar) * acceleration, forces, room))
+                return false;
+        }
+        ends = BarEnds.Of(forces);
         return true;
     }
 

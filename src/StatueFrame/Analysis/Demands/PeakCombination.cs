@@ -11,6 +11,9 @@ internal abstract class PeakCombination
     /// <param name="rows">The coefficients of each of these others, one a coordinate.</param>
     public abstract PeakCombination Through(double[][] rows);
 
+    /// <summary>Whether all quantities have their peaks at one time, and the same state for all, as in a single mode.</summary>
+    public virtual bool IsSingle => false;
+
     /// <summary>The peak, zero or more.</summary>
     public abstract double Peak(ReadOnlySpan<double> c);
 
@@ -21,6 +24,9 @@ internal abstract class PeakCombination
     /// <param name="c">The quantity's coefficients.</param>
     /// <param name="state">Receives the coordinates.</param>
     public abstract bool StateAtPeak(ReadOnlySpan<double> c, Span<double> state);
+
+    /// <summary>The coordinates of the one state of a single mode; its sign is open, and the same for every number of coordinates.</summary>
+    public virtual double[] OneState(int count) => throw new NotSupportedException("Its peaks come at many times.");
 
     /// <summary>The greatest peak, over all directions in a plane, of a vector given by two components.</summary>
     public abstract double GreatestInPlane(ReadOnlySpan<double> x, ReadOnlySpan<double> y);

@@ -1,6 +1,4 @@
 using StatueFrame.Mechanics;
-using UnitsNet;
-using static System.FormattableString;
 
 namespace StatueFrame.Analysis;
 
@@ -17,9 +15,6 @@ namespace StatueFrame.Analysis;
 internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double factor, string what) : PartDemands
 {
     private readonly SteadyDemands rest = new(response);
-
-    /// <summary>Every 15°, from the direction that is bent most.</summary>
-    private const int Directions = 24;
 
     public override void Bars(int ring, BarVisitor visit)
     {
@@ -74,15 +69,16 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
     public override IEnumerable<EndForces> EndsOf(int number)
     {
         (CutPeaks bottom, CutPeaks top) = peaks.EndPeaks(response.Model.Segments[number]);
+        double first = bottom.MainDirection;
         foreach (EndForces steady in rest.EndsOf(number))
         {
-            foreach ((double direction, int sign, string when) in States(bottom.MainDirection))
+            foreach ((var below, var above) in bottom.States(first, what).Zip(top.States(first, what)))
             {
                 yield return steady with
                 {
-                    Bottom = With(steady.Bottom, bottom.State(direction, sign)),
-                    Top = With(steady.Top, top.State(direction, sign)),
-                    When = Shaken(steady.When, when),
+                    Bottom = With(steady.Bottom, below.Force, below.Moment, below.TorsionIsOpen),
+                    Top = With(steady.Top, above.Force, above.Moment, above.TorsionIsOpen),
+                    When = Shaken(steady.When, below.When),
                 };
             }
         }
@@ -93,28 +89,17 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
         CutPeaks onBase = peaks.OnBase;
         foreach (LoadCase loadCase in response.Cases)
         {
-            foreach ((double direction, int sign, string when) in States(onBase.MainDirection))
+            foreach ((Vector3D force, Vector3D moment, bool torsionIsOpen, string when) in onBase.States(onBase.MainDirection, what))
             {
-                (Vector3D force, Vector3D moment) = onBase.State(direction, sign);
                 Vector3D m = loadCase.Resultant.Moment;
-                yield return new BaseForces(new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * Alike(moment, m))), loadCase, Shaken(loadCase.When, when));
+                yield return new BaseForces(
+                    new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * (torsionIsOpen ? Alike(moment, m) : moment))), loadCase, Shaken(loadCase.When, when));
             }
         }
     }
 
-    private IEnumerable<(double Direction, int AxialSign, string When)> States(double first)
-    {
-        for (int i = 0; i < Directions; i++)
-        {
-            double direction = first + 2 * Math.PI * i / Directions, degrees = Angle.FromRadians(direction).Degrees;
-            degrees = Math.Round(degrees < 0 ? degrees + 360 : degrees, 1) % 360;
-            yield return (direction, -1, Invariant($"{what} towards {degrees:0.#}°, pressed"));
-            yield return (direction, 1, Invariant($"{what} towards {degrees:0.#}°, lifted"));
-        }
-    }
-
-    private SectionForce With(SectionForce steady, (Vector3D Force, Vector3D Moment) peak) =>
-        new(steady.Forces + factor * peak.Force, steady.Moments + factor * Alike(peak.Moment, steady.Moments));
+    private SectionForce With(SectionForce steady, Vector3D force, Vector3D moment, bool torsionIsOpen) =>
+        new(steady.Forces + factor * force, steady.Moments + factor * (torsionIsOpen ? Alike(moment, steady.Moments) : moment));
 
     /// <summary>A peak moment with its twist the way the steady one twists.</summary>
     private static Vector3D Alike(Vector3D peak, Vector3D steady) => new(peak.X, peak.Y, Math.CopySign(peak.Z, steady.Z));

@@ -13,10 +13,11 @@ internal sealed class SituationDemands : PartDemands
     private const string OwnWeights = "weights at their own value";
 
     private readonly List<PartDemands> sources = [];
-    private readonly PartDemands? inEquilibrium;
+    private readonly List<PartDemands> inEquilibrium = [];
 
-    private SituationDemands(StatueModel[] models, Situation situation, DampingModel damping)
+    private SituationDemands(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind> shaking)
     {
+        Shaking = shaking;
         Response = models[0].Respond(situation);
         EarthquakeFactor = Math.Abs(situation.Earthquake?.Factor ?? 0);
         double weight = Response.Cases[0].WeightFactor;
@@ -30,11 +31,25 @@ internal sealed class SituationDemands : PartDemands
             Add(given);
             if (weight > 1)
                 Add(model.Respond(WithWeight(situation, 1 / weight), OwnWeights));
+            foreach ((Situation aside, string side) in OffCenter(situation))
+                Add(model.Respond(aside, side));
 
             void Add(Response response) => sources.Add(Source(response, shock, earthquake));
         }
-        if (situation.LimitState == LimitState.Strength && weight > EquilibriumWeight)
-            inEquilibrium = Source(models[0].Respond(WithWeight(situation, EquilibriumWeight / weight), "weights times 0.9"), Shock, Earthquake);
+        foreach (ShakingWind wind in shaking)
+        {
+            sources.Add(Shaken(wind, wind.Still));
+            if (weight > 1)
+                sources.Add(Shaken(wind, WithWeight(wind.Still, 1 / weight), OwnWeights));
+        }
+        if (situation.LimitState != LimitState.Strength || weight <= EquilibriumWeight)
+            return;
+        const string nineTenths = "weights times 0.9";
+        inEquilibrium.Add(Source(models[0].Respond(WithWeight(situation, EquilibriumWeight / weight), nineTenths), Shock, Earthquake));
+        foreach (ShakingWind wind in shaking)
+            inEquilibrium.Add(Shaken(wind, WithWeight(wind.Still, EquilibriumWeight / weight), nineTenths));
+
+        PartDemands Shaken(ShakingWind wind, Situation still, string label = "") => new PeakDemands(models[0].RespondValid(still, label), wind.Peaks, wind.Factor, wind.What);
     }
 
     /// <summary>What acts steadily, as it is given, with bands apart unless the description ties them.</summary>
@@ -48,6 +63,9 @@ internal sealed class SituationDemands : PartDemands
     /// <summary>The earthquake at factor 1; null without.</summary>
     public EarthquakeResponse? Earthquake { get; }
 
+    /// <summary>What its wind shakes the statue with.</summary>
+    public IReadOnlyList<ShakingWind> Shaking { get; }
+
     /// <summary>The factor on it.</summary>
     public double EarthquakeFactor { get; }
 
@@ -58,7 +76,9 @@ internal sealed class SituationDemands : PartDemands
     /// <param name="models">The models of the statue of which the worst counts; the plain one first.</param>
     /// <param name="situation">A valid situation.</param>
     /// <param name="damping">Damping in shocks.</param>
-    public static SituationDemands Of(StatueModel[] models, Situation situation, DampingModel damping) => new(models, situation, damping);
+    /// <param name="shaking">What its wind shakes the statue with, beside its steady pressure.</param>
+    public static SituationDemands Of(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind>? shaking = null) =>
+        new(models, situation, damping, shaking ?? []);
 
     public override void Bars(int ring, BarVisitor visit) => sources.ForEach(source => source.Bars(ring, visit));
 
@@ -69,12 +89,31 @@ internal sealed class SituationDemands : PartDemands
     public override IEnumerable<BaseForces> OnBase() => sources.SelectMany(source => source.OnBase());
 
     /// <summary>The same with what weights give for static equilibrium, where strength cannot help.</summary>
-    public IEnumerable<BaseForces> OnBaseInEquilibrium() => (inEquilibrium ?? this).OnBase();
+    public IEnumerable<BaseForces> OnBaseInEquilibrium() => inEquilibrium.Count == 0 ? OnBase() : inEquilibrium.SelectMany(source => source.OnBase());
 
     private PartDemands Source(Response response, ShockResponse? shock, EarthquakeResponse? earthquake) =>
         shock is not null ? new ShockDemands(response, shock)
         : earthquake is not null ? new PeakDemands(response, earthquake.Peaks, EarthquakeFactor, "earthquake")
         : new SteadyDemands(response);
+
+    /// <summary>Headings in which wind is also taken off the middle; the code asks for it along two axes.</summary>
+    private const int MostOffCenter = 8;
+
+    /// <summary>The wind of a situation of strength off the middle of the figure, to either side, in some of its headings, evenly chosen.</summary>
+    private static IEnumerable<(Situation Situation, string Label)> OffCenter(Situation situation)
+    {
+        if (situation.LimitState != LimitState.Strength || situation.Wind is not { Action: WindAction { EccentricityInUse: > 0 } all })
+            yield break;
+        int step = (all.Headings.Count + MostOffCenter - 1) / MostOffCenter;
+        ValueList<UnitsNet.Angle> headings = [.. all.Headings.Where((_, i) => i % step == 0)];
+        foreach (int side in (int[])[1, -1])
+        {
+            yield return (situation with
+            {
+                Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? WindAction.OffCenterShare * a.Factor * (wind with { Side = side, Headings = headings }) : a)],
+            }, side > 0 ? "off its middle to the left" : "off its middle to the right");
+        }
+    }
 
     private static Situation WithWeight(Situation situation, double times) => situation with
     {

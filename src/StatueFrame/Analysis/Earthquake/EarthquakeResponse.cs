@@ -1,5 +1,4 @@
 using StatueFrame.Mechanics;
-using StatueFrame.Mechanics.Elements;
 using UnitsNet;
 using static System.FormattableString;
 

@@ -41,6 +41,18 @@ internal sealed class BandWind
 
     public Band[] Bands { get; }
 
+    /// <summary>Band by band the load of the peak pressure over that of the mean wind.</summary>
+    public double PeakOverMean(int band) => Bands[band].MeanForce > 0 ? Bands[band].PeakForce / Bands[band].MeanForce : 0;
+
+    /// <summary>An effect under the peak pressure on all bands at once, from what each band's mean load does.</summary>
+    public double AtPeakPressure(ReadOnlySpan<double> effects)
+    {
+        double sum = 0;
+        for (int a = 0; a < Bands.Length; a++)
+            sum += effects[a] * PeakOverMean(a);
+        return sum;
+    }
+
     public double Area => Sum(b => b.Area);
 
     /// <summary>Mean force coefficient, weighted by area.</summary>

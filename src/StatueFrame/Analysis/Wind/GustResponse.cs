@@ -136,6 +136,62 @@ public sealed class GustResponse
         return MovementOf(name, place, place.Center);
     }
 
+    /// <summary>
+    /// Effects of gusts, each with what the peak pressure on every single band gives to it, and its peak: cuts of trunk and limbs
+    /// in shear and bending, the most stressed corner of every standoff, the sway of points.
+    /// </summary>
+    internal IEnumerable<GustDemand> Effects()
+    {
+        foreach (BodyModel body in model.Bodies)
+        {
+            foreach (SegmentModel segment in body.Segments)
+            {
+                (SectionForce Bottom, SectionForce Top)[] forces = [.. Enumerable.Range(0, covariance.Count).Select(k => segment.SectionForces(segment.Element, Shape(k)))];
+                foreach (bool top in (bool[])[false, true])
+                {
+                    SectionForce At(int k) => top ? forces[k].Top : forces[k].Bottom;
+                    string where = $"{segment.Name}, {(top ? "top" : "bottom")}";
+                    yield return InPlane(body.Name, where, "bending", k => At(k).Moments.X, k => At(k).Moments.Y);
+                    yield return InPlane(body.Name, where, "shear", k => At(k).Forces.X, k => At(k).Forces.Y);
+                }
+            }
+        }
+        foreach ((RingElement ring, _) in model.Rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+            {
+                GustDemand demand = Demand("standoffs", ring.BandName, "stress", GustBarStress.WorstCorner(ring, bar.Bar, covariance.Count, Shape, wind));
+                if (demand.Peak > LeastStress * bar.Standoff.Material.YieldStrength.Pascals)
+                    yield return demand;
+            }
+        }
+        foreach (NamedPoint point in model.Statue.Points)
+        {
+            Place place = model.PlaceOf(point.On);
+            Vector3D at = model.PositionOf(point);
+            yield return InPlane("points", point.Name, "sway", k => model.Motion(Shape(k), place, at).Displacement.X, k => model.Motion(Shape(k), place, at).Displacement.Y);
+        }
+    }
+
+    /// <summary>A standoff on its rigid ring that gusts stress less than this part of its yield strength is governed by its own strip of skin.</summary>
+    private const double LeastStress = 0.05;
+
+    private GustDemand Demand(string group, string where, string what, double[] effects)
+    {
+        int sign = wind.AtPeakPressure(effects) < 0 ? -1 : 1;
+        double[] byBand = [.. Enumerable.Range(0, wind.Bands.Length).Select(a => sign * effects[a] * wind.PeakOverMean(a))];
+        GustStatistics statistics = covariance.Of(effects);
+        return new GustDemand(group, where, what, wind.Heading, byBand, Math.Abs(statistics.Peak), statistics.Deviation);
+    }
+
+    /// <summary>A vector of two components, along the way it has under the peak pressure on all bands.</summary>
+    private GustDemand InPlane(string group, string where, string what, Func<int, double> x, Func<int, double> y)
+    {
+        double[] cx = [.. Enumerable.Range(0, covariance.Count).Select(x)], cy = [.. Enumerable.Range(0, covariance.Count).Select(y)];
+        double sx = wind.AtPeakPressure(cx), sy = wind.AtPeakPressure(cy), length = double.Hypot(sx, sy);
+        return Demand(group, where, what, length > 0 ? [.. cx.Zip(cy, (a, b) => (a * sx + b * sy) / length)] : cx);
+    }
+
     internal static GustSpectrum DefaultSpectrum(WindProfile profile) => profile.AveragingTimeSi > 600 ? GustSpectrum.Kaimal : GustSpectrum.En1991;
 
     private static IEnumerable<Assumption> AssumptionsOf(StatueModel model, WindAction wind, GustOptions options)

@@ -101,11 +101,11 @@ internal sealed class FatigueSheet
             if (vortex.Vortex.IsBeyondRange)
                 continue;
             double[] shape = found.Modes.Set.Shape(vortex.Mode.Number - 1).ToArray();
-            double greatest = model.Bodies.SelectMany(b => b.BandPlaces).Max(p => model.Motion(shape, p, p.Center).Displacement.Length);
-            if (greatest <= 0)
+            double amplitude = vortex.ModalAmplitude(model, found.Modes.Set);
+            if (!(amplitude > 0))
                 continue;
             for (int i = 0; i < shape.Length; i++)
-                shape[i] *= vortex.GreatestDisplacement.Meters / greatest;
+                shape[i] *= amplitude;
             vortices.Add((vortex, shape, vortex.Vortex.Cycles * years / input.LifeYearsInUse));
         }
         return true;

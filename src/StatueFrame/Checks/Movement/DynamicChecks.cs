@@ -24,6 +24,14 @@ internal static class DynamicChecks
     {
         var subject = new CheckSubject("wind.rigid", "gusts as static loads", Situation: situation);
         double f = first.Frequency.Hertz;
+        if (wind.GustByBand.Count > 0)
+        {
+            return Check.Of(subject, Dimension.Number, Source.Assumed("gusts"), w =>
+            {
+                w?.Note("Gust factors are given band by band; whether they hold the peaks by random vibration is a check of its own (wind.gust-effects).");
+                return (0, 1);
+            });
+        }
         if (f < RigidFrequency)
         {
             return Check.NotChecked(subject, wind.GustEffectFactor is { } g
@@ -52,4 +60,22 @@ internal static class DynamicChecks
             w.Given(used, Dimension.Number, "gust factor in use");
             return (needed, used);
         });
+
+    /// <summary>The peak of an effect of gusts, by random vibration, against what the factors in use give in steady analysis.</summary>
+    /// <param name="demand">The effect in the heading of its greatest peak.</param>
+    /// <param name="inUse">Its greatest value with the factors in use, over all headings.</param>
+    /// <param name="situation">Name of the situation.</param>
+    public static Check GustEffect(GustDemand demand, double inUse, string situation)
+    {
+        CheckEntry entry = Catalogue.Find("wind.gust-effects")!;
+        string where = demand.Group is "standoffs" or "points" ? $"{demand.Where}, {demand.What}" : $"{demand.Group}, {demand.Where}, {demand.What}";
+        Dimension dimension = demand.What switch { "bending" => Dimension.Moment, "shear" => Dimension.Force, "stress" => Dimension.Stress, _ => Dimension.SmallLength };
+        return Check.Of(entry.Subject(where, situation), dimension, Source.Assumed("gusts"), w =>
+        {
+            w?.Note(Invariant($"Wind towards {demand.Heading.Degrees:0.#}°, characteristic, without weight. GustFactors.ByBand finds gust factors that are enough."));
+            w.Given("peak", demand.Peak, dimension, "expected peak by random vibration of the whole statue");
+            w.Given("steady", inUse, dimension, "by the peak pressure with the gust factors in use, of all headings");
+            return (demand.Peak, inUse);
+        });
+    }
 }

@@ -33,6 +33,16 @@ public sealed record AcrossWindCase
     /// <summary>Onset of galloping in that heading.</summary>
     public required GallopingResult Galloping { get; init; }
 
+    /// <summary>The amplitude of the mass-normalized mode at which the statue moves by <see cref="GreatestDisplacement"/>.</summary>
+    internal double ModalAmplitude(StatueModel model, Mechanics.Vibration.ModeSet set)
+    {
+        double greatest = 0;
+        ReadOnlySpan<double> shape = set.Shape(Mode.Number - 1);
+        foreach (Place place in model.Bodies.SelectMany(body => body.BandPlaces))
+            greatest = Math.Max(greatest, model.Motion(shape, place, place.Center).Displacement.Length);
+        return greatest > 0 ? GreatestDisplacement.Meters / greatest : 0;
+    }
+
     /// <summary>The place on a check sheet, as in "wing, mode 3".</summary>
     public string Where => $"{Body}, mode {Mode.Number}";
 }

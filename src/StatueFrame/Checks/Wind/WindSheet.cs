@@ -10,9 +10,6 @@ namespace StatueFrame.Checks;
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalResponse modes, Response response, WindAction wind, LocalWind? local, SheetWriter lists)
 {
-    /// <summary>Modes that wind can excite are looked for among at least this many.</summary>
-    private const int ModesForVortices = 20;
-
     private readonly string name = response.Situation.Name;
 
     public void Add()
@@ -21,45 +18,66 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         if (model.BandCount == 0)
             return;
         int firstCheck = lists.Checks.Count;
-        AddGustFactor();
+        // What depends on the wind alone is told once for all situations that have it.
         if (lists.WindOwners.GetValueOrDefault(wind, name) == name)
+        {
+            bool isPermitted = AddGustFactor();
+            if (!isPermitted)
+                AddGustEffects();
             AddAcross();
+        }
         AddPlatforms();
         AddLocalPressure();
         lists.Assume(wind.Assumptions(model.AllBandsHaveCoefficient), firstCheck);
     }
 
-    /// <summary>The gust factor in use against that of the standard, fed by the statue's own modes.</summary>
-    private void AddGustFactor()
+    /// <summary>
+    /// The gust factor in use against that of the standard in every heading, fed by the statue's own modes. True when the standard
+    /// permits the one in use whatever is found: 0.85 of a rigid structure by ASCE 7, 26.11.4.
+    /// </summary>
+    private bool AddGustFactor()
     {
-        Angle heading = response.OverturningGoverns.Heading!.Value;
-        if (GustFactors.Asce7(model, modes, wind, heading, criteria.Damping) is { } asce)
+        const double permitted = 0.85;
+        if (wind.Profile is AsceWind)
         {
-            AddGustCheck(asce.Factor, asce.IsFlexible ? "G_f" : "G", Source.Asce7_22(asce.IsFlexible ? "26.11.5" : "26.11.4"), heading, asce.Assumptions);
+            Asce7StatueGust asce = wind.Headings.Select(heading => GustFactors.Asce7(model, modes, wind, heading, criteria.Damping)!).MaxBy(gust => gust.Factor)!;
+            Source source = Source.Asce7_22(asce.IsFlexible ? "26.11.5" : "26.11.4");
+            bool isPermitted = !asce.IsFlexible && wind.GustByBand.Count == 0 && wind.GustFactorInUse >= permitted;
+            AddGustCheck(isPermitted ? Math.Min(permitted, asce.Factor) : asce.Factor, asce.IsFlexible ? "G_f" : "G", source, asce.Heading, asce.Assumptions);
+            return isPermitted;
         }
-        else if (GustFactors.En1991(model, modes, wind, heading, criteria.Damping) is { } en)
-        {
-            AddGustCheck(en.AnnexB.Factor, "c_s c_d, Annex B", Source.En1991_1_4("6.3.1 (6.1), Annex B"), heading, en.Assumptions);
-            lists.Results.Add(new ResultLine(name, "gust factor c_s c_d, Annex C", en.AnnexC.Factor, Dimension.Number, Headings.Describe(heading)));
-        }
+        En1991StatueGust en = wind.Headings.Select(heading => GustFactors.En1991(model, modes, wind, heading, criteria.Damping)!).MaxBy(gust => gust.AnnexB.Factor)!;
+        AddGustCheck(en.AnnexB.Factor, "c_s c_d, Annex B", Source.En1991_1_4("6.3.1 (6.1), Annex B"), en.Heading, en.Assumptions);
+        lists.Results.Add(new ResultLine(name, "gust factor c_s c_d, Annex C", en.AnnexC.Factor, Dimension.Number, Headings.Describe(en.Heading)));
+        return false;
     }
 
     private void AddGustCheck(double needed, string symbol, Source source, Angle heading, ValueList<Assumption> assumed)
     {
         lists.Results.Add(new ResultLine(name, $"gust factor {symbol}", needed, Dimension.Number, Headings.Describe(heading)));
+        if (wind.GustByBand.Count > 0)
+            return;
         lists.Checks.Add(DynamicChecks.GustFactor(wind.GustFactorInUse, needed, source, name));
         lists.Assume(assumed, lists.Checks.Count - 1);
+    }
+
+    /// <summary>Every effect of gusts, as one factor found from overturning is too small higher up and on limbs: of each body the worst cut, of standoffs and points the worst.</summary>
+    private void AddGustEffects()
+    {
+        var assumed = new List<Assumption>();
+        ModalResponse many = modes.Modes.Count < GustFactors.GustModes ? model.Modes(GustFactors.GustModes) : modes;
+        foreach (var group in GustDemand.Of(model, many, wind, criteria.Damping, assumed).GroupBy(found => (found.Demand.Group, found.Demand.What)))
+            lists.AddWorst(group.Select(found => DynamicChecks.GustEffect(found.Demand, found.InUse, name)));
+        int first = lists.Checks.Count;
+        while (first > 0 && lists.Checks[first - 1].Id == "wind.gust-effects")
+            first--;
+        lists.Assume(assumed.Distinct(), first);
     }
 
     /// <summary>Vortices and galloping, which depend on the wind alone: once for all situations with the same wind.</summary>
     private void AddAcross()
     {
-        AcrossWindInput input = criteria.AcrossWind ?? new AcrossWindInput();
-        input = input with { Damping = input.Damping ?? criteria.Damping };
-        bool canBeChecked = input is { Damping: not null, Sections.Count: > 0 } && modes.Modes.Count < ModesForVortices;
-        ModalResponse many = canBeChecked ? model.Modes(ModesForVortices) : modes;
-        AcrossWindReport report = AcrossWind.Of(model, many, wind, input, name);
-        lists.Vortices[wind] = (many, report);
+        AcrossWindReport report = VortexForces.Find(model, criteria, modes, wind, lists).Report;
         lists.Checks.AddRange(report.Checks);
         lists.Results.AddRange(report.Results);
         if (report.Checks.Any(check => check.Verdict != Verdict.NotChecked))

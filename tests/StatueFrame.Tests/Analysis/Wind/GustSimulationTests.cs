@@ -46,6 +46,68 @@ public class GustSimulationTests
         AssertAgrees(acceleration, gusts.Of("tip").Acceleration.Deviation.MetersPerSecondSquared);
     }
 
+    /// <summary>
+    /// Bending and shear of cuts at three heights, stepped through the same gusts with twenty modes: what a gust factor found from
+    /// overturning does not tell.
+    /// </summary>
+    [Fact]
+    public void Deviations_of_cuts_higher_up_are_those_of_simulated_gusts()
+    {
+        StatueModel model = StatueModel.Build(statue);
+        GustDemand[] demands = [.. GustResponse.Of(
+            model, model.Modes(12), Action(wind), 0.Degrees, DampingModel.OfRatio(Ratio), new GustOptions { AerodynamicDamping = false, PointsAcross = 1, PointsAlong = 1 }).Effects()];
+        var bands = new BandWind(model, Action(wind), 0.Degrees);
+        double[][] patterns = [.. Enumerable.Range(0, Bands).Select(a => Pattern(model, bands, a))];
+        double[][,] factors = Factors(bands);
+        ModalResponse modes = model.Modes(20);
+        SegmentModel[] segments = [.. new[] { 0, 4, 7 }.Select(i => model.Segments[i])];
+        double[][] moments = [.. segments.Select(_ => new double[Spells])], shears = [.. segments.Select(_ => new double[Spells])];
+        for (int spell = 0; spell < Spells; spell++)
+        {
+            double[][] u = Simulate(factors, new Random(2000 + spell));
+            ForceHistory[] forces = [.. Enumerable.Range(0, Bands).Select(a => new ForceHistory(patterns[a], u[a]))];
+            var history = ModalTimeHistory.Run(modes.Set, Ratio, forces, Step, Samples - 1);
+            for (int s = 0; s < segments.Length; s++)
+            {
+                (double[] moment, double[] shear) = Forces(model, segments[s], history);
+                (moments[s][spell], shears[s][spell]) = (MeanSquare(moment), MeanSquare(shear));
+            }
+        }
+        for (int s = 0; s < segments.Length; s++)
+        {
+            AssertAgrees(moments[s], Of("bending"));
+            AssertAgrees(shears[s], Of("shear"));
+
+            double Of(string what) => demands.Single(d => d.Where == $"{segments[s].Name}, bottom" && d.What == what).Deviation;
+        }
+    }
+
+    /// <summary>Bending about y and shear along x at a segment's lower end, from the motions of both of its ends.</summary>
+    private static (double[] Moment, double[] Shear) Forces(StatueModel model, SegmentModel segment, ModalTimeHistory history)
+    {
+        const int n = Mechanics.Frame.NodeSize;
+        var moment = new double[Samples];
+        var shear = new double[Samples];
+        foreach (int node in new[] { segment.Element.Start, segment.Element.End })
+        {
+            for (int k = 0; k < n; k++)
+            {
+                var unit = new double[model.Frame.FreedomCount];
+                unit[node * n + k] = 1;
+                SectionForce force = segment.SectionForces(segment.Element, unit).Bottom;
+                if (force.MomentY.NewtonMeters == 0 && force.ShearX.Newtons == 0)
+                    continue;
+                double[] u = history.Of(node * n + k);
+                for (int i = 0; i < u.Length; i++)
+                {
+                    moment[i] += force.MomentY.NewtonMeters * u[i];
+                    shear[i] += force.ShearX.Newtons * u[i];
+                }
+            }
+        }
+        return (moment, shear);
+    }
+
     private static void AssertAgrees(double[] meanSquares, double deviation)
     {
         double mean = meanSquares.Average();

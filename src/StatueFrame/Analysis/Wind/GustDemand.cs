@@ -1,0 +1,90 @@
+using UnitsNet;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>The peak of one effect of gusts, and what the profile's peak pressure on each single band gives to it.</summary>
+/// <remarks>Immutable and safe to share between threads. SI units.</remarks>
+/// <param name="Group">The body, "standoffs" or "points".</param>
+/// <param name="Where">The cut, ring or point.</param>
+/// <param name="What">What of it, as in "bending".</param>
+/// <param name="Heading">The wind's heading.</param>
+/// <param name="ByBand">The part of each band, at its peak pressure; together zero or more.</param>
+/// <param name="Peak">The peak by random vibration.</param>
+/// <param name="Deviation">The standard deviation about the mean.</param>
+internal sealed record GustDemand(string Group, string Where, string What, Angle Heading, double[] ByBand, double Peak, double Deviation)
+{
+    /// <summary>What is below this part of the greatest effect of its kind governs nothing.</summary>
+    private const double Small = 0.02;
+
+    /// <summary>The effect of the peak pressure with a gust factor on each band.</summary>
+    public double With(Func<int, double> factorOf)
+    {
+        double sum = 0;
+        for (int a = 0; a < ByBand.Length; a++)
+            sum += factorOf(a) * ByBand[a];
+        return sum;
+    }
+
+    /// <summary>
+    /// The effects of a wind, each in the heading in which its peak is greatest, against the greatest that the factors in use
+    /// give in any heading.
+    /// </summary>
+    /// <param name="model">The statue.</param>
+    /// <param name="modes">Its modes.</param>
+    /// <param name="wind">The wind.</param>
+    /// <param name="damping">Damping in still air; null takes that of welded lattice towers.</param>
+    /// <param name="assumptions">Receives every value taken for the user.</param>
+    public static IReadOnlyList<(GustDemand Demand, double InUse)> Of(StatueModel model, ModalResponse modes, WindAction wind, DampingModel? damping, List<Assumption> assumptions)
+    {
+        var greatest = new Dictionary<(string, string, string), (GustDemand Demand, double InUse)>();
+        // Headings are independent of each other; they are gone through in their order, so that threads change no bit.
+        (GustResponse Gusts, GustDemand[] Effects)[] found = [.. Different(model, wind).AsParallel().AsOrdered().Select(heading =>
+        {
+            GustResponse gusts = GustResponse.Of(model, modes, wind, heading, damping);
+            return (gusts, gusts.Effects().ToArray());
+        })];
+        foreach ((GustResponse gusts, GustDemand[] effects) in found)
+        {
+            assumptions.AddRange(gusts.Assumptions);
+            foreach (GustDemand demand in effects)
+            {
+                var key = (demand.Group, demand.Where, demand.What);
+                double inUse = demand.With(wind.GustFactorOf);
+                greatest[key] = !greatest.TryGetValue(key, out (GustDemand Demand, double InUse) known) ? (demand, inUse)
+                    : (Extremes.Exceeds(demand.Peak, known.Demand.Peak) ? demand : known.Demand, Math.Max(inUse, known.InUse));
+            }
+        }
+        return [.. greatest.Values.GroupBy(found => (found.Demand.Group, found.Demand.What)).SelectMany(kind =>
+        {
+            // Where no wind comes down, as above the last band, only a little inertia does.
+            double most = kind.Max(found => found.Demand.Peak), mostInUse = kind.Max(found => found.InUse);
+            return kind.Where(found => found.Demand.Peak > Small * most && found.InUse > Small * mostInUse);
+        })];
+    }
+
+    /// <summary>The headings without those whose opposite meets the same bands with the same forces at the same places: gusts in it do the same.</summary>
+    private static List<Angle> Different(StatueModel model, WindAction wind)
+    {
+        var kept = new List<(Angle Heading, BandWind Bands)>();
+        foreach (Angle heading in wind.Headings)
+        {
+            var bands = new BandWind(model, wind, heading);
+            if (!kept.Exists(other => IsOpposite(other.Bands, bands)))
+                kept.Add((heading, bands));
+        }
+        return kept.ConvertAll(k => k.Heading);
+    }
+
+    private static bool IsOpposite(BandWind a, BandWind b)
+    {
+        const double same = 1e-9;
+        if ((a.Direction + b.Direction).Length > same)
+            return false;
+        for (int i = 0; i < a.Bands.Length; i++)
+        {
+            if (Math.Abs(a.Bands[i].MeanForce - b.Bands[i].MeanForce) > same * a.Bands[i].MeanForce || (a.Bands[i].At - b.Bands[i].At).Length > same)
+                return false;
+        }
+        return true;
+    }
+}

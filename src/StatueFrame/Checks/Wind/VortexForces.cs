@@ -1,0 +1,56 @@
+using StatueFrame.Analysis;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// Vortices as a force: where they come in step with a mode, all masses swing with its greatest amplitude while the mean wind of
+/// the critical speed blows. Every part bears the inertia, whatever the limit on the amplitude.
+/// </summary>
+/// <remarks>Stateless; safe to use from many threads. Source: EN 1991-1-4:2005, E.1.4 (E.6), F_w = m(s)·(2π n)²·Φ(s)·y_F,max.</remarks>
+internal static class VortexForces
+{
+    /// <summary>Modes that wind can excite are looked for among at least this many.</summary>
+    private const int FewestModes = 20;
+
+    /// <summary>Vortices that shake no part of the statue by more than this, m/s², are not felt beside the wind they come with.</summary>
+    private const double LeastAcceleration = 0.02 * SelfWeight.Gravity;
+
+    /// <summary>What is taken of them in forces.</summary>
+    public static Assumption Basis { get; } = new(
+        "vortices in forces", "greatest amplitude of each mode, with the factor of the wind, beside the mean wind at the critical speed; modes that no vortices shake by 0.02 g left out", Source.En1991_1_4("E.1.4 (E.6)"));
+
+    /// <summary>What vortices do in a wind, found once for all situations that have it.</summary>
+    public static (ModalResponse Modes, AcrossWindReport Report) Find(StatueModel model, Criteria criteria, ModalResponse modes, WindAction wind, SheetWriter lists)
+    {
+        if (lists.Vortices.TryGetValue(wind, out (ModalResponse, AcrossWindReport) known))
+            return known;
+        AcrossWindInput input = criteria.AcrossWind ?? new AcrossWindInput();
+        input = input with { Damping = input.Damping ?? criteria.Damping };
+        bool canBeChecked = input is { Damping: not null, Sections.Count: > 0 } && modes.Modes.Count < FewestModes;
+        ModalResponse many = canBeChecked ? model.Modes(FewestModes) : modes;
+        return lists.Vortices[wind] = (many, AcrossWind.Of(model, many, wind, input, lists.WindOwners.GetValueOrDefault(wind, "")));
+    }
+
+    /// <summary>The modes that vortices shake in a situation of strength, each with the body that shakes it most.</summary>
+    public static IEnumerable<ShakingWind> Of(StatueModel model, Situation situation, ModalResponse modes, AcrossWindReport report)
+    {
+        FactoredAction factored = situation.Wind!;
+        var wind = (WindAction)factored.Action;
+        foreach (IGrouping<int, AcrossWindCase> mode in report.Cases.Where(IsFelt).GroupBy(c => c.Mode.Number))
+        {
+            AcrossWindCase worst = mode.MaxBy(c => c.GreatestDisplacement.Meters)!;
+            double amplitude = worst.ModalAmplitude(model, modes.Set);
+            if (!(amplitude > 0))
+                continue;
+            WindProfile critical = new MeanPressureWind(wind.Profile.AtSpeed(worst.Vortex.CriticalSpeed / worst.Vortex.MeanSpeed));
+            WindAction mean = wind with { Profile = critical, Headings = [worst.VortexHeading], GustEffectFactor = 1, LatticeRule = wind.LatticeRuleInUse };
+            Situation still = situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction ? factored.Factor * mean : a)] };
+            yield return new ShakingWind(
+                still, new DynamicPeaks(model, new ModeShape(model, modes.Set, mode.Key - 1), CovariancePeaks.OfAmplitude(amplitude)), factored.Factor, Invariant($"vortices in mode {mode.Key}"));
+        }
+    }
+
+    private static bool IsFelt(AcrossWindCase shaken) =>
+        !shaken.Vortex.IsBeyondRange && Math.Pow(2 * Math.PI * shaken.Mode.Frequency.Hertz, 2) * shaken.GreatestDisplacement.Meters >= LeastAcceleration;
+}

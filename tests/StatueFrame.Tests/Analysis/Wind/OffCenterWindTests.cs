@@ -1,0 +1,52 @@
+using StatueFrame.Analysis;
+using StatueFrame.Tests.Analysis.Gusts;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Analysis.Winds;
+
+/// <summary>Wind off the middle of the figure, which twists.</summary>
+public class OffCenterWindTests
+{
+    private const double Width = 4;
+
+    private static readonly StatueModel model = StatueModel.Build(GustStatues.Uniform(20, Width, 2, bands: 5));
+
+    private static SituationDemands Demands(WindAction wind, LimitState limitState = LimitState.Strength) =>
+        SituationDemands.Of([model], new Situation { Name = "storm", LimitState = limitState, Actions = [new SelfWeight(), 1.5 * wind] }, DampingModel.OfRatio(0.01));
+
+    private static double Twist(SituationDemands demands) => demands.OnBase().Max(b => Math.Abs(b.Reaction.MomentZ.NewtonMeters));
+
+    /// <summary>ASCE/SEI 7-22, Figure 27.3-8, case 2: three quarters of the force, 0.15 of the width off; a round statue has no twist else.</summary>
+    [Fact]
+    public void A_statue_that_is_alike_all_round_is_twisted_by_a_known_moment()
+    {
+        // The outline is a polygon, a little wider in some headings.
+        WindAction wind = GustStatues.Action(GustStatues.Wind());
+        double force = model.Respond(new Situation { Name = "storm", Actions = [1.5 * wind] }).WindForceGoverns.WindForce.Newtons;
+        Assert.Equal(0.75 * 0.15 * Width * force, Twist(Demands(wind)), 1e-3 * force);
+        Assert.Equal(0.75 * 0.3 * Width * force, Twist(Demands(wind with { Eccentricity = 0.3 })), 1e-3 * force);
+        Assert.Equal(0, Twist(Demands(wind with { Eccentricity = 0 })), 1e-6 * force);
+        Assert.Equal(0, Twist(Demands(wind, LimitState.Service)), 1e-6 * force);
+    }
+
+    [Fact]
+    public void It_twists_both_ways_and_never_presses_harder()
+    {
+        WindAction wind = GustStatues.Action(GustStatues.Wind());
+        BaseForces[] all = [.. Demands(wind).OnBase()], middle = [.. Demands(wind with { Eccentricity = 0 }).OnBase()];
+        Assert.Contains(all, b => b.Reaction.MomentZ.NewtonMeters > 1000);
+        Assert.Contains(all, b => b.Reaction.MomentZ.NewtonMeters < -1000);
+        Assert.Equal(middle.Max(b => b.Reaction.Overturning.NewtonMeters), all.Max(b => b.Reaction.Overturning.NewtonMeters), 1e-6);
+        Assert.Contains(all, b => b.When.Contains("off its middle to the left", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_is_taken_from_eight_sides_at_most()
+    {
+        foreach (int count in new[] { 1, 4, 8, 16, 36 })
+        {
+            int twisted = Demands(GustStatues.Action(GustStatues.Wind()) with { Headings = Headings.Evenly(count) }).OnBase().Count(b => b.When.Contains("to the left", StringComparison.Ordinal));
+            Assert.InRange(twisted, Math.Min(count, 4), 8);
+        }
+    }
+}

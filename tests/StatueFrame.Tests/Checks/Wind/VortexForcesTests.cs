@@ -1,0 +1,99 @@
+using StatueFrame.Analysis;
+using StatueFrame.Checks;
+using StatueFrame.Mechanics;
+using StatueFrame.Tests.Analysis.Gusts;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Checks;
+
+/// <summary>Vortices reach every part as a force.</summary>
+public class VortexForcesTests
+{
+    private static readonly Statue tower = OnTube(GustStatues.Uniform(40, 2, 1.2, mass: 300, bands: 10));
+
+    private static Statue OnTube(Statue statue) => statue with
+    {
+        Tower = statue.Tower with { Segments = [.. statue.Tower.Segments.Select(_ => new MemberSegment { Section = new Tube(0.8.Meters, 16.Millimeters), Material = StructuralSteel.S355 })] },
+    };
+
+    private static readonly StatueModel model = StatueModel.Build(tower);
+
+    private static readonly WindAction wind = GustStatues.Action(GustStatues.Wind(15));
+
+    private static readonly Situation storm = new() { Name = "storm", Actions = [1.35 * new SelfWeight(), 1.5 * wind] };
+
+    private static Criteria With(double ratio, double lateral = 0.2) => new()
+    {
+        Damping = DampingModel.OfRatio(ratio),
+        AcrossWind = new AcrossWindInput { Sections = [new BodySection("trunk", BluffShape.Round) { Section = BluffSection.Given(0.18, lateral, 0) }], AmplitudeLimit = 1.Meters },
+    };
+
+    private static (ModalResponse Modes, AcrossWindReport Report, ShakingWind[] Shaking) Find(Criteria criteria)
+    {
+        ModalResponse modes = model.Modes(20);
+        AcrossWindReport report = AcrossWind.Of(model, modes, wind, criteria.AcrossWind! with { Damping = criteria.Damping }, "storm");
+        return (modes, report, [.. VortexForces.Of(model, storm, modes, report)]);
+    }
+
+    /// <summary>F = m (2πn)² y, summed over all masses from the frame's own mass matrix, is what comes down at the base.</summary>
+    [Fact]
+    public void The_base_bears_the_inertia_of_all_masses()
+    {
+        (ModalResponse modes, AcrossWindReport report, ShakingWind[] shaking) = Find(With(0.003));
+        Assert.NotEmpty(shaking);
+        foreach (ShakingWind one in shaking)
+        {
+            int mode = int.Parse(one.What.Split(' ')[^1], System.Globalization.CultureInfo.InvariantCulture);
+            AcrossWindCase worst = report.Cases.Where(c => c.Mode.Number == mode).MaxBy(c => c.GreatestDisplacement.Meters)!;
+            double q = worst.ModalAmplitude(model, modes.Set), w2 = Math.Pow(2 * Math.PI * worst.Mode.Frequency.Hertz, 2);
+            double[] acceleration = [.. modes.Set.Shape(mode - 1).ToArray().Select(u => q * w2 * u)], inertia = new double[acceleration.Length];
+            model.Frame.InertiaForces(acceleration, inertia);
+            double x = 0, y = 0;
+            for (int node = 0; node < inertia.Length / Frame.NodeSize; node++)
+                (x, y) = (x + inertia[node * Frame.NodeSize], y + inertia[node * Frame.NodeSize + 1]);
+            Assert.Equal(double.Hypot(x, y), one.Peaks.OnBase.Shear, 1e-6 * one.Peaks.OnBase.Shear);
+            Assert.Equal(1.5, one.Factor);
+        }
+    }
+
+    /// <summary>By (E.6) from the bands' own masses, where the tower's mass is that of its skin but for a little.</summary>
+    [Fact]
+    public void The_inertia_is_that_of_the_standard()
+    {
+        Statue light = GustStatues.Uniform(40, 2, 1.2, mass: 1, bands: 10);
+        StatueModel model = StatueModel.Build(light);
+        ModalResponse modes = model.Modes(4);
+        AcrossWindReport report = AcrossWind.Of(model, modes, wind, With(0.003).AcrossWind! with { Damping = DampingModel.OfRatio(0.003) }, "storm");
+        AcrossWindCase first = report.Cases.First(c => c.Mode.Number == 1);
+        double[] bands = [.. first.Vortex.InertiaForces.Zip(first.Input.Strips, (f, strip) => f.NewtonsPerMeter * strip.Length.Meters)];
+        ShakingWind shaken = VortexForces.Of(model, storm, modes, report).First(s => s.What.EndsWith(" 1", StringComparison.Ordinal));
+        double skin = model.Masses.Of(MassGroup.Skin).Kilograms / model.Masses.TotalKilograms;
+        Assert.InRange(Math.Abs(bands.Sum()) / shaken.Peaks.OnBase.Shear, 0.9 * skin, 1.05);
+    }
+
+    [Fact]
+    public void Parts_are_checked_under_vortices()
+    {
+        CheckSheet sheet = tower.Check(With(0.001), storm);
+        Assert.Contains(sheet.Checks, c => c.Id is "tower.bending" or "bars.bending" && c.Where.Contains("vortices in mode", StringComparison.Ordinal));
+        Assert.Contains(sheet.Assumptions, a => a.Subject == VortexForces.Basis.Subject);
+        Assert.DoesNotContain(tower.Check(new Criteria { Damping = DampingModel.OfRatio(0.001) }, storm).Assumptions, a => a.Subject == VortexForces.Basis.Subject);
+    }
+
+    /// <summary>Less damping and stronger vortices never help; with hardly any they change nothing.</summary>
+    [Fact]
+    public void Stronger_vortices_never_help()
+    {
+        Dictionary<(string, string), double> none = Worst(With(0.05, 1e-6)), some = Worst(With(0.004)), many = Worst(With(0.001));
+        Dictionary<(string, string), double> without = Worst(new Criteria { Damping = DampingModel.OfRatio(0.05) });
+        foreach (((string, string) key, double value) in none)
+        {
+            Assert.Equal(without[key], value, 1e-9);
+            Assert.True(some[key] >= value * (1 - 1e-9) && many[key] >= some[key] * (1 - 1e-9), $"{key}");
+        }
+        Assert.Contains(none, entry => many[entry.Key] > 1.05 * entry.Value);
+
+        static Dictionary<(string, string), double> Worst(Criteria criteria) => tower.Check(criteria, storm).Checks
+            .Where(c => c.Utilization is not null && c.Family is "bars" or "base" or "tower").GroupBy(c => (c.Id, c.Subject.Part)).ToDictionary(g => g.Key, g => g.Max(c => c.Utilization!.Value));
+    }
+}
