@@ -29,6 +29,7 @@ public sealed class LoadCase
         (bandIceWeights, hanging) = (loads.BandIceWeights, loads.OnBars);
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
+        Wind = loads.Wind;
         When = string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), model.Variant, loads.Label }.Where(part => part.Length > 0));
         heat = loads.Heat;
         moved = heat is null ? displacements : Moved(heat, displacements.Span);
@@ -36,6 +37,9 @@ public sealed class LoadCase
 
     /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
     public Angle? Heading { get; }
+
+    /// <summary>The wind of its heading with its factor; null without.</summary>
+    internal FactoredAction? Wind { get; }
 
     /// <summary>What tells it from the others of its situation, in words: the wind's heading, and what model and weights take; empty without.</summary>
     internal string When { get; }

@@ -10,6 +10,9 @@ internal sealed class Loads
 
     public required Vector3D WindDirection { get; init; }
 
+    /// <summary>The wind with its factor; null without.</summary>
+    public required FactoredAction? Wind { get; init; }
+
     /// <summary>Sum of the factors on self-weight.</summary>
     public required double WeightFactor { get; init; }
 
@@ -51,6 +54,7 @@ internal sealed class Loads
         var loads = new Loads
         {
             Heading = heading,
+            Wind = heading is null ? null : situation.Wind,
             WindDirection = heading is null ? Vector3D.Zero : new Vector3D(Math.Cos(angle), Math.Sin(angle), 0),
             WeightFactor = weight,
             BandPressures = new Vector3D[model.BandCount],
@@ -102,8 +106,9 @@ internal sealed class Loads
             (BodyModel body, int index) = model.BandAt(i);
             SkinBand band = body.Bands[index];
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
-            Vector3D local = body.Axes.Axes.ToLocal(WindDirection), center = body.Axes.ToGlobal(exposure.PressureCenter);
-            Vector3D at = wind.Side == 0 ? center : center + wind.Side * wind.EccentricityInUse * band.ProjectedWidth(local) * across;
+            Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter), at = center;
+            if (wind.Side != 0 && band.MeetsWind(body.Axes.Axes.ToLocal(WindDirection), out double width))
+                at += wind.Side * wind.EccentricityInUse * width * across;
             double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
             (double along, double aside) = wind.CoefficientFor(band, Heading!.Value.Radians);
             Vector3D pressure = factor * wind.GustFactorOf(i) * q * (along * WindDirection + aside * across);

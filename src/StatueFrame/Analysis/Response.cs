@@ -72,6 +72,18 @@ public sealed class Response
     /// <summary>Second-order effects and buckling, in the load case with the greatest overturning moment.</summary>
     public Stability Stability => stability.Value;
 
+    /// <summary>Every standoff as a line of comma-separated values: its greatest stress and deflection, with the skin and the heading they are found under.</summary>
+    /// <param name="units">The units to write in.</param>
+    public string BarsToCsv(DisplayUnits units = DisplayUnits.Metric) => ResponseCsv.Bars(this, units);
+
+    /// <summary>Every lattice member in every load case as a line of comma-separated values; compression is negative.</summary>
+    /// <inheritdoc cref="BarsToCsv"/>
+    public string MembersToCsv(DisplayUnits units = DisplayUnits.Metric) => ResponseCsv.Members(this, units);
+
+    /// <summary>What the statue puts on its base, about the base's center, a load case a line of comma-separated values.</summary>
+    /// <inheritdoc cref="BarsToCsv"/>
+    public string ReactionsToCsv(DisplayUnits units = DisplayUnits.Metric) => ResponseCsv.Reactions(this, units);
+
     /// <summary>How far displacements are off by rounding, relative to the greatest; see <see cref="Mechanics.Statics.LinearStatics.ErrorOf"/>.</summary>
     internal double SolutionError => error.Value;
 

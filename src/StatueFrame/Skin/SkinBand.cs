@@ -88,6 +88,14 @@ internal sealed class SkinBand
         return sum / (Top - Bottom);
     }
 
+    /// <summary>Whether a wind comes from any side but along the axis, and the width that it meets.</summary>
+    public bool MeetsWind(Vector3D wind, out double width)
+    {
+        bool fromSide = Math.Sqrt(wind.X * wind.X + wind.Y * wind.Y) > AlongAxis;
+        width = fromSide ? ProjectedWidth(wind) : 0;
+        return fromSide;
+    }
+
     /// <summary>
     /// The projected area and the pressure center for a wind. With s = √(wx²+wy²) and t = (−wy, wx)/s across the wind,
     /// the area is s∫b(z)dz with the extent b of the outline along t, plus |wz| times the frontal area of taper and cap.

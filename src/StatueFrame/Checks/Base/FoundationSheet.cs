@@ -42,7 +42,8 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
 
     private Check[] Each(Func<BaseState, Check> check) => Array.ConvertAll(states, s => check(s));
 
-    private BaseLoad Under(BaseState state) => state.Load.Below(Depth, state.WeightFactor * (pedestalWeight + foundation.Weight));
+    private BaseLoad Under(BaseState state) => PedestalWind.On(
+        state.Load.Below(Depth, state.WeightFactor * (pedestalWeight + foundation.Weight)), model.Statue, state, model.Statue.Pedestal?.Courses.Count ?? 0, Depth);
 
     private void AddSway(FootingStiffness stiffness)
     {

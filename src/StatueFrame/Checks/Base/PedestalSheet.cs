@@ -22,7 +22,7 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
         {
             lists.AddWorst(cuts.Select(cut => BlockChecks.Kern(cut, "pedestal")));
         }
-        lists.Assume([new Assumption("wind on the pedestal", "none", Source.Assumed("foundations")), .. Factors()], first);
+        lists.Assume(Array.Exists(states, state => state.Case.Wind is not null) ? [PedestalWind.Basis, .. Factors()] : Factors(), first);
     }
 
     /// <summary>The partial factors that nobody changed.</summary>
@@ -40,7 +40,7 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
                 PedestalCourse course = pedestal.Courses[i];
                 depth += course.Height.Meters;
                 weight += state.WeightFactor * course.Weight;
-                BaseLoad load = state.Load.Below(depth, weight);
+                BaseLoad load = PedestalWind.On(state.Load.Below(depth, weight), statue, state, i + 1, depth);
                 foreach (AnchorBar bar in statue.HoldDown?.Bars ?? [])
                 {
                     // A bar held below the joint presses it together, with what the losses leave.

@@ -22,6 +22,8 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         if (lists.WindOwners.GetValueOrDefault(wind, name) == name)
         {
             bool isPermitted = AddGustFactor();
+            if (wind.Profile is AsceWind)
+                AddLeastForce();
             if (!isPermitted)
                 AddGustEffects();
             AddAcross();
@@ -61,6 +63,23 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Assume(assumed, lists.Checks.Count - 1);
     }
 
+    /// <summary>The least wind force of ASCE 7 on the area that the wind meets, in the heading where it comes nearest.</summary>
+    private void AddLeastForce()
+    {
+        const double least = 770;
+        double factor = response.Situation.Wind!.Factor;
+        (double needed, double force, Angle heading) = response.Cases.Where(c => c.Heading is not null && factor > 0)
+            .Select(c => (Needed: least * new BandWind(model, wind, c.Heading!.Value).Area, Force: c.WindForce.Newtons / factor, Heading: c.Heading!.Value))
+            .MaxBy(c => c.Force > 0 ? c.Needed / c.Force : double.PositiveInfinity);
+        lists.Checks.Add(Check.Of(Catalogue.Find("wind.minimum")!.Subject(situation: name), Dimension.Force, Source.Asce7_22("29.7, from memory"), w =>
+        {
+            w?.Note($"Wind towards {heading.Degrees.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture)}°, without its factor.");
+            w.Given("F_least", needed, Dimension.Force, "0.77 kPa on the area that the wind meets");
+            w.Given("F", force, Dimension.Force, "wind force that is worked with");
+            return (needed, force);
+        }));
+    }
+
     /// <summary>Every effect of gusts, as one factor found from overturning is too small higher up and on limbs: of each body the worst cut, of standoffs and points the worst.</summary>
     private void AddGustEffects()
     {
@@ -88,12 +107,15 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     /// <summary>Acceleration of platforms in this situation's wind, when it is the one they are judged by.</summary>
     private void AddPlatforms()
     {
+        if (!criteria.Platforms.Any(platform => platform.Situation == name))
+            return;
+        ModalResponse many = modes.Modes.Count < GustFactors.GustModes ? model.Modes(GustFactors.GustModes) : modes;
         foreach (Platform platform in criteria.Platforms)
         {
             if (platform.Situation != name)
                 continue;
             Angle heading = response.GreatestSway(platform.Point).Heading!.Value;
-            GustResponse gusts = GustResponse.Of(model, modes, wind, heading, criteria.Damping);
+            GustResponse gusts = GustResponse.Of(model, many, wind, heading, criteria.Damping);
             GustMovement movement = gusts.Of(platform.Point);
             lists.Results.Add(new ResultLine(name, $"peak acceleration of {platform.Point}", movement.Acceleration.Peak.MetersPerSecondSquared, Dimension.Acceleration, Headings.Describe(heading)));
             lists.Checks.Add(ComfortChecks.Sway(platform.Point, movement.Acceleration.Peak, modes.First.Frequency, platform.Use, name));

@@ -49,4 +49,13 @@ public class OffCenterWindTests
             Assert.InRange(twisted, Math.Min(count, 4), 8);
         }
     }
+
+    /// <summary>A wind along a limb has no width there to be off the middle of.</summary>
+    [Fact]
+    public void A_limb_that_points_into_the_wind_is_no_error()
+    {
+        StatueModel armed = StatueModel.Build(GustStatues.Uniform(20, Width, 2, bands: 5, limbs: GustStatues.Arm("L3", 0)));
+        SituationDemands demands = SituationDemands.Of([armed], new Situation { Name = "storm", Actions = [new SelfWeight(), GustStatues.Action(GustStatues.Wind()) with { Headings = [0.Degrees, 180.Degrees, 90.Degrees] }] }, DampingModel.OfRatio(0.01));
+        Assert.All(demands.OnBase(), b => Assert.True(double.IsFinite(b.Reaction.MomentZ.NewtonMeters)));
+    }
 }
