@@ -16,9 +16,12 @@ internal static class VortexForces
     /// <summary>Vortices that shake no part of the statue by more than this, m/s², are not felt beside the wind they come with.</summary>
     private const double LeastAcceleration = 0.02 * SelfWeight.Gravity;
 
+    /// <summary>Load factor of a wind that is not one for strength: ASCE/SEI 7-05, 2.3.2, which 7-10 moved into the map's speeds.</summary>
+    private const double NominalFactor = 1.6;
+
     /// <summary>What is taken of them in forces.</summary>
     public static Assumption Basis { get; } = new(
-        "vortices in forces", "greatest amplitude of each mode, with the factor of the wind, beside the mean wind at the critical speed; modes that no vortices shake by 0.02 g left out", Source.En1991_1_4("E.1.4 (E.6)"));
+        "vortices in forces", "greatest amplitude of each mode, with the factor of the wind (1.6 times that of a wind for strength), beside the mean wind at the critical speed; modes that no vortices shake by 0.02 g left out", Source.En1991_1_4("E.1.4 (E.6)"));
 
     /// <summary>What vortices do in a wind, found once for all situations that have it.</summary>
     public static (ModalResponse Modes, AcrossWindReport Report) Find(StatueModel model, Criteria criteria, ModalResponse modes, WindAction wind, SheetWriter lists)
@@ -37,6 +40,8 @@ internal static class VortexForces
     {
         FactoredAction factored = situation.Wind!;
         var wind = (WindAction)factored.Action;
+        // A wind for strength holds its load factor in its speed; the critical speed is that of a common wind.
+        double factor = factored.Factor * (wind.Profile.IsForStrength ? NominalFactor : 1);
         foreach (IGrouping<int, AcrossWindCase> mode in report.Cases.Where(IsFelt).GroupBy(c => c.Mode.Number))
         {
             AcrossWindCase worst = mode.MaxBy(c => c.GreatestDisplacement.Meters)!;
@@ -45,9 +50,9 @@ internal static class VortexForces
                 continue;
             WindProfile critical = new MeanPressureWind(wind.Profile.AtSpeed(worst.Vortex.CriticalSpeed / worst.Vortex.MeanSpeed));
             WindAction mean = wind with { Profile = critical, Headings = [worst.VortexHeading], GustEffectFactor = 1, LatticeRule = wind.LatticeRuleInUse };
-            Situation still = situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction ? factored.Factor * mean : a)] };
+            Situation still = situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction ? factor * mean : a)] };
             yield return new ShakingWind(
-                still, new DynamicPeaks(model, new ModeShape(model, modes.Set, mode.Key - 1), CovariancePeaks.OfAmplitude(amplitude)), factored.Factor, Invariant($"vortices in mode {mode.Key}"));
+                still, new DynamicPeaks(model, new ModeShape(model, modes.Set, mode.Key - 1), CovariancePeaks.OfAmplitude(amplitude)), factor, Invariant($"vortices in mode {mode.Key}"));
         }
     }
 

@@ -96,4 +96,17 @@ public class VortexForcesTests
         static Dictionary<(string, string), double> Worst(Criteria criteria) => tower.Check(criteria, storm).Checks
             .Where(c => c.Utilization is not null && c.Family is "bars" or "base" or "tower").GroupBy(c => (c.Id, c.Subject.Part)).ToDictionary(g => g.Key, g => g.Max(c => c.Utilization!.Value));
     }
+
+    /// <summary>A map wind of ASCE 7 counts once in strength, but the common wind that sheds vortices counts 1.6 times.</summary>
+    [Fact]
+    public void A_wind_for_strength_does_not_take_the_factor_off_vortices()
+    {
+        ModalResponse modes = model.Modes(20);
+        Situation american = storm with { Actions = [1.2 * new SelfWeight(), wind with { Profile = new AsceWind { Edition = AsceEdition.Asce7_22, BasicSpeed = 45.MetersPerSecond, Exposure = AsceExposure.C } }] };
+        var action = (WindAction)american.Wind!.Action;
+        AcrossWindReport report = AcrossWind.Of(model, modes, action, With(0.003).AcrossWind! with { Damping = DampingModel.OfRatio(0.003) }, "storm");
+        ShakingWind[] shaking = [.. VortexForces.Of(model, american, modes, report)];
+        Assert.NotEmpty(shaking);
+        Assert.All(shaking, shaken => Assert.Equal((1.6, 1.6), (shaken.Factor, shaken.Still.Wind!.Factor)));
+    }
 }
