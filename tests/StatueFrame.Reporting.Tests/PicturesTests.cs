@@ -27,6 +27,16 @@ public class PicturesTests
         Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], png[..4]);
     }
 
+    /// <summary>Whatever else was drawn before or at the same time.</summary>
+    [Fact]
+    public void The_same_picture_is_the_same_text()
+    {
+        string[] drawn = new string[8];
+        Parallel.For(0, drawn.Length, i => drawn[i] = StatueDrawings.Elevation(model).ToSvg());
+        Assert.All(drawn, svg => Assert.Equal(StatueDrawings.Elevation(model).ToSvg(), svg));
+        Assert.Contains("url(#cl_1)", drawn[0]);
+    }
+
     [Fact]
     public void A_size_out_of_range_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => StatueDrawings.Elevation(model).ToSvg(10, 300));

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ScottPlot;
 
 namespace StatueFrame.Reporting;
@@ -8,7 +9,7 @@ namespace StatueFrame.Reporting;
 /// </summary>
 /// <remarks>Immutable and safe to share between threads. Source of the drawing of axes: the ScottPlot library.</remarks>
 [TypeFormatterSource(typeof(PictureNotebook))]
-public sealed class Picture
+public sealed partial class Picture
 {
     /// <summary>Least and greatest width and height.</summary>
     private const int Smallest = 200, Largest = 8000;
@@ -40,8 +41,24 @@ public sealed class Picture
     public string ToSvg(int? width = null, int? height = null)
     {
         (int w, int h) = SizeOf(width, height);
-        return Drawn().GetSvgXml(w, h);
+        return WithOwnNumbers(Drawn().GetSvgXml(w, h));
     }
+
+    /// <summary>The same document with its clips numbered from 1: the drawing library counts them over all that the process has drawn.</summary>
+    private static string WithOwnNumbers(string svg)
+    {
+        var numbers = new Dictionary<string, int>();
+        return Clip().Replace(svg, match =>
+        {
+            string known = match.Groups[2].Value;
+            if (!numbers.TryGetValue(known, out int number))
+                numbers[known] = number = numbers.Count + 1;
+            return FormattableString.Invariant($"{match.Groups[1].Value}cl_{number}");
+        });
+    }
+
+    [GeneratedRegex("(id=\"|url\\(#)cl_([0-9a-f]+)")]
+    private static partial Regex Clip();
 
     /// <summary>The picture as a PNG image.</summary>
     /// <param name="width">Width in pixels, 200 to 8000; null for <see cref="Width"/>.</param>

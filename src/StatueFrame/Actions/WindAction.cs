@@ -99,7 +99,7 @@ public sealed record WindAction : StatueAction
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (Eccentricity is null)
-            yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, in strength", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
+            yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, from up to eight headings, in strength", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
         if (GustEffectFactor is null && GustByBand.Count == 0)
             yield return new Assumption("gust factor", Invariant($"{Profile.RigidGustFactor.Value}, a statue that is rigid for gusts"), Profile.RigidGustFactor.Source);
     }

@@ -54,10 +54,12 @@ public sealed record AsceBasis : DesignBasis
 
     /// <inheritdoc/>
     public override string Name => Invariant(
-        $"ASCE/SEI 7 and AISC 360, {(Method == AsceMethod.Strength ? "strength design" : "allowable stress")}, risk category {CategoryInUse} (wind of {MapYears:0} years), service wind of {ServiceYears:0.#} years");
+        $"{Codes}, risk category {CategoryInUse} (wind of {MapYears:0} years), service wind of {ServiceYears:0.#} years");
 
     /// <summary>The pressure of the wind in service over that of the map: ((0.36 + 0.1 ln 12T) of the one over the other)², T in years.</summary>
     public double ServiceFactor => Math.Pow(ByGust(ServiceYears) / ByGust(MapYears), 2);
+
+    internal override string Codes => $"ASCE/SEI 7 and AISC 360, {(Method == AsceMethod.Strength ? "strength design" : "allowable stress")}";
 
     internal override DesignCode Resistance => Method == AsceMethod.Strength ? DesignCode.AiscLrfd : DesignCode.AiscAsd;
 
@@ -67,10 +69,14 @@ public sealed record AsceBasis : DesignBasis
 
     private double MapYears => CategoryInUse switch { RiskCategory.I => 300, RiskCategory.III => 1700, RiskCategory.IV => 3000, _ => 700 };
 
-    internal override IEnumerable<Assumption> Assumptions()
+    internal override IEnumerable<Assumption> AssumptionsIn(Situation situation)
     {
+        if (situation.Wind is null)
+            yield break;
         if (Category is null)
-            yield return new Assumption("risk category", "II", Source.Asce7_22("Table 1.5-1"));
+            yield return new Assumption("risk category", "II, whose map the wind's speed is of", Source.Asce7_22("Table 1.5-1, from memory"));
+        if (situation.LimitState != LimitState.Service)
+            yield break;
         if (ServiceReturnPeriod is null)
             yield return new Assumption("return period of the wind in service", "10 years", service);
         yield return new Assumption("wind of other return periods", Invariant($"{ServiceFactor:0.000} of the map's pressure in service, away from hurricanes"), otherPeriods);
@@ -145,7 +151,7 @@ public sealed record AsceBasis : DesignBasis
             }
             IEnumerable<Assumption> more = acting.Any(a => a.Action is WindAction { Profile: not AsceWind })
                 ? [new Assumption("wind of the user's own", "taken as a wind for strength design, as the maps of ASCE 7", Source.User)] : [];
-            return actions.Make($"{method} {string.Join(" + ", name.Distinct())}", limitState, f.D, terms, limitState == LimitState.Service ? service : Source.Asce7_22(combination.Clause), more);
+            return actions.Make($"{method} {string.Join(" + ", name.Distinct())}", limitState, f.D, terms, limitState == LimitState.Service ? service : Source.Asce7_22($"{combination.Clause}, from memory"), more);
 
             void Add(double factor, StatueAction action, string letter)
             {

@@ -9,7 +9,9 @@ internal static class BasisOfDesign
 {
     public static IEnumerable<BasisLine> Of(StatueModel model, Criteria criteria, IReadOnlyList<Situation> situations)
     {
-        yield return new("codes", criteria.Basis.Name);
+        // Factors that nobody took from the basis do not follow its classes.
+        bool byHand = situations.All(s => s.Factors.Count == 0);
+        yield return new("codes", byHand ? $"{criteria.Basis.Codes}; factors on actions as written by hand" : criteria.Basis.Name);
         if (criteria.BarCodeInUse != criteria.Basis.Resistance || criteria.TowerCodeInUse != criteria.Basis.Resistance)
             yield return new("resistances", $"standoffs {criteria.BarCodeInUse}, tower {criteria.TowerCodeInUse}");
         yield return new("design life", criteria.DesignLife is { } life ? Invariant($"{life:0.##} years") : "not given");
@@ -24,7 +26,6 @@ internal static class BasisOfDesign
         if (others.Length > 0)
             yield return new("besides weight", string.Join(", ", others));
         yield return new("materials", string.Join("; ", Materials(model)));
-        bool byHand = situations.All(s => s.Factors.Count == 0);
         yield return new("situations", Invariant($"{situations.Count}, {(byHand ? "written by hand" : "by the combination rules")}: {string.Join("; ", situations.Select(s => s.Name))}"));
     }
 

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace StatueFrame.Checks;
 
 /// <summary>What a check is about, and where: the part of a <see cref="Check"/> that is known before any number is.</summary>
@@ -9,7 +11,7 @@ namespace StatueFrame.Checks;
 /// <param name="Title">The kind of check in words, as in "bending of a standoff".</param>
 /// <param name="Where">The level, band or bar, as in "band 3, bar 2"; empty for the whole statue.</param>
 /// <param name="Situation">The name of the situation; empty for all.</param>
-public sealed record CheckSubject(string Id, string Title, string Where = "", string Situation = "")
+public sealed partial record CheckSubject(string Id, string Title, string Where = "", string Situation = "")
 {
     /// <summary>The part of <see cref="Id"/> before the first dot, as in "bars".</summary>
     public string Family => Id.IndexOf('.') is > 0 and int dot ? Id[..dot] : Id;
@@ -23,12 +25,13 @@ public sealed record CheckSubject(string Id, string Title, string Where = "", st
         get
         {
             string first = Where.Split(", ")[0];
-            return Array.Exists(states, state => first.StartsWith(state, StringComparison.Ordinal)) ? "" : first;
+            return State().IsMatch(first) ? "" : first;
         }
     }
 
-    /// <summary>How a place begins that is none: the state in which the whole statue is.</summary>
-    private static readonly string[] states = ["wind towards", "no wind", "weights", "earthquake", "vortices", "gusts", "shock after"];
+    /// <summary>What is no place but the state in which the whole statue is.</summary>
+    [GeneratedRegex(@"^(wind towards -?[\d.]+°|no wind|weights (at their own value|times 0\.9)|(earthquake|vortices in mode \d+)( towards [\d.]+°)?|shock after [\d.]+ s)$")]
+    private static partial Regex State();
 
     /// <summary>The subject on one line, as in "bars.bending, band 3, bar 2, storm".</summary>
     public override string ToString() => string.Join(", ", new[] { Id, Where, Situation }.Where(part => part.Length > 0));

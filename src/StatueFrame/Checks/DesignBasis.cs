@@ -20,8 +20,14 @@ public abstract record DesignBasis
     /// <summary>The national values of resistances; null for the recommended ones.</summary>
     internal virtual NationalAnnex? AnnexInUse => null;
 
-    /// <summary>What it takes for the user.</summary>
-    internal abstract IEnumerable<Assumption> Assumptions();
+    /// <summary>The codes alone, as in "Eurocodes, recommended values".</summary>
+    internal abstract string Codes { get; }
+
+    /// <summary>What it takes for the user and no number depends on.</summary>
+    internal virtual IEnumerable<Assumption> Assumptions() => [];
+
+    /// <summary>What it takes for the user in the factors of a situation that it made.</summary>
+    internal abstract IEnumerable<Assumption> AssumptionsIn(Situation situation);
 
     internal abstract void Validate(Validator v);
 

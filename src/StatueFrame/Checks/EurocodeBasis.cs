@@ -21,7 +21,7 @@ public sealed record EurocodeBasis : DesignBasis
     /// <summary>Shape K and exponent n of the wind's distribution, EN 1991-1-4, 4.2, note 5.</summary>
     private const double Shape = 0.2, Exponent = 0.5;
 
-    private static readonly Source windSource = Source.En1991_1_4("4.2 (4.2), K = 0.2, n = 0.5");
+    private static readonly Source windSource = Source.En1991_1_4("4.2 (4.2), K = 0.2, n = 0.5, from memory");
 
     /// <summary>The national annex; null takes the recommended values, listed as assumed.</summary>
     public NationalAnnex? Annex { get; init; }
@@ -43,7 +43,7 @@ public sealed record EurocodeBasis : DesignBasis
 
     /// <inheritdoc/>
     public override string Name => Invariant(
-        $"Eurocodes, {(Annex is null ? "recommended values" : Annex.Name)}, consequence class {ClassInUse} (K_FI {ConsequenceFactor:0.0}), wind of {WindReturnPeriod ?? MapYears:0.#} years, {Execution ?? ExecutionClass.EXC3}");
+        $"{Codes}, consequence class {ClassInUse} (K_FI {ConsequenceFactor:0.0}), wind of {WindReturnPeriod ?? MapYears:0.#} years, {Execution ?? ExecutionClass.EXC3}");
 
     /// <summary>K_FI on unfavorable actions of strength: 0.9, 1.0 or 1.1. EN 1990, Table B3.</summary>
     public double ConsequenceFactor => ClassInUse switch { ConsequenceClass.CC1 => 0.9, ConsequenceClass.CC3 => 1.1, _ => 1.0 };
@@ -63,6 +63,8 @@ public sealed record EurocodeBasis : DesignBasis
         }
     }
 
+    internal override string Codes => $"Eurocodes, {(Annex is null ? "recommended values" : Annex.Name)}";
+
     internal override DesignCode Resistance => DesignCode.En1993;
 
     internal override NationalAnnex? AnnexInUse => Annex;
@@ -71,10 +73,17 @@ public sealed record EurocodeBasis : DesignBasis
 
     internal override IEnumerable<Assumption> Assumptions()
     {
-        if (Consequences is null)
-            yield return new Assumption("consequence class", "CC2, K_FI 1.0", Source.En1990("Tables B1 and B3"));
         if (Execution is null)
             yield return new Assumption("execution class", "EXC3: steel that fatigues", new Source("EN 1993-1-1:2005+A1:2014", "Table C.1, from memory"));
+    }
+
+    internal override IEnumerable<Assumption> AssumptionsIn(Situation situation)
+    {
+        // Accidental and seismic situations have no γ that K_FI multiplies.
+        if (Consequences is null && situation.LimitState == LimitState.Strength && !situation.HasShock && situation.Earthquake is null)
+            yield return new Assumption("consequence class", "CC2, K_FI 1.0", Source.En1990("Tables B1 and B3, from memory"));
+        if (situation.Wind is null)
+            yield break;
         if (WindReturnPeriod is null)
             yield return new Assumption("return period of the wind", "50 years, that of the maps", Source.En1991_1_4("4.2"));
         else if (WindReturnPeriod != MapYears)
@@ -104,8 +113,8 @@ public sealed record EurocodeBasis : DesignBasis
     private protected override ValueList<Situation> Combined(ActionsInTurn actions) => ActionsInTurn.EachOnce(
     [
         .. Ultimate(actions), .. Service(actions),
-        .. actions.Actions.Accidental.Select(shock => Rare(actions, "accidental", shock, "6.4.3.3 (6.11b)")),
-        .. actions.Actions.Seismic.Select(earthquake => Rare(actions, "seismic", earthquake, "6.4.3.4 (6.12b)")),
+        .. actions.Actions.Accidental.SelectMany(shock => Rare(actions, "accidental", shock, "6.4.3.3 (6.11b)")),
+        .. actions.Actions.Seismic.SelectMany(earthquake => Rare(actions, "seismic", earthquake, "6.4.3.4 (6.12b)")),
     ]);
 
     private IEnumerable<Situation> Ultimate(ActionsInTurn actions)
@@ -155,20 +164,28 @@ public sealed record EurocodeBasis : DesignBasis
                 yield return Make(actions, $"frequent, {Leading(actions, leading, counting)}", LimitState.Service, 1, counting, a => a == leading ? a.PsiInUse.Frequent : a.PsiInUse.QuasiPermanent, Source.En1990("6.5.3 (6.15b)"));
             }
         }
-        yield return Make(actions, "quasi-permanent", LimitState.Service, 1, Lasting(actions), a => a.PsiInUse.QuasiPermanent, Source.En1990("6.5.3 (6.16b)"));
+        foreach (VariableAction[] lasting in actions.Lasting())
+            yield return Make(actions, $"quasi-permanent{With(actions, lasting)}", LimitState.Service, 1, lasting, a => a.PsiInUse.QuasiPermanent, Source.En1990("6.5.3 (6.16b)"));
     }
 
-    private Situation Rare(ActionsInTurn actions, string name, StatueAction rare, string clause)
+    private IEnumerable<Situation> Rare(ActionsInTurn actions, string name, StatueAction rare, string clause)
     {
-        VariableAction[] lasting = [.. Lasting(actions).Where(a => a.Action is not WindAction)];
-        return actions.Make(
-            $"{name}, {actions.Label(rare)}", LimitState.Strength, 1,
-            [(1, rare, "1"), .. lasting.Select(a => Part(a, a.PsiInUse.QuasiPermanent, null))], Source.En1990(clause), [.. lasting.Select(a => Psi(actions, a))]);
+        foreach (VariableAction[] lasting in actions.Lasting())
+        {
+            // The library lets no wind blow while a shock is stepped through.
+            VariableAction[] acting = [.. lasting.Where(a => rare is not ShockAction || a.Action is not WindAction)];
+            Assumption[] more = rare is ShockAction
+                ? [new Assumption("variable actions beside a shock", acting.Length < lasting.Length ? "at ψ₂, and no wind" : "at ψ₂, none leads at ψ₁", Source.En1990("A1.3.2, Table A1.3, from memory"))]
+                : [];
+            yield return actions.Make(
+                $"{name}, {actions.Label(rare)}{With(actions, lasting)}", LimitState.Strength, 1,
+                [(1, rare, "1"), .. acting.Select(a => Part(a, a.PsiInUse.QuasiPermanent, null))], Source.En1990(clause), [.. acting.Select(a => Psi(actions, a)), .. more]);
+        }
     }
 
-    /// <summary>The actions that count as lasting: of alternatives the first that does.</summary>
-    private static VariableAction[] Lasting(ActionsInTurn actions) =>
-        [.. actions.Variable.Where(a => a.PsiInUse.QuasiPermanent > 0).DistinctBy(a => a.Kind is VariableKind.People or VariableKind.Snow ? (object)a : a.Kind)];
+    /// <summary>The alternatives that were chosen, where there was a choice.</summary>
+    private static string With(ActionsInTurn actions, VariableAction[] lasting) =>
+        actions.Names(lasting.Where(a => actions.HasChoice(a.Kind))) is { Length: > 0 } names ? $" with {names}" : "";
 
     private Situation Make(
         ActionsInTurn actions, string name, LimitState limitState, double permanent, VariableAction[] acting, Func<VariableAction, double> factor, Source source)

@@ -62,6 +62,11 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     /// <summary>What was assumed of the inputs of the situation.</summary>
     private IEnumerable<Assumption> Inputs()
     {
+        if (response.Situation.Factors.Count > 0)
+        {
+            foreach (Assumption assumption in criteria.Basis.AssumptionsIn(response.Situation))
+                yield return assumption;
+        }
         foreach (Assumption ice in response.Situation.Ice?.Assumptions() ?? [])
             yield return ice;
         foreach (Assumption heat in HeatSheet.Assumptions(model, response))

@@ -40,6 +40,21 @@ internal sealed class ActionsInTurn
         }
     }
 
+    /// <summary>Every choice of actions that count as lasting, ψ₂ above zero: one of each kind of alternatives that has any.</summary>
+    public IEnumerable<VariableAction[]> Lasting()
+    {
+        VariableAction[] together = [.. Variable.Where(a => !IsAlternative(a.Kind) && Lasts(a))];
+        IEnumerable<VariableAction[]> choices = [together];
+        foreach (VariableKind kind in Variable.Where(a => IsAlternative(a.Kind) && Lasts(a)).Select(a => a.Kind).Distinct())
+            choices = choices.SelectMany(chosen => Variable.Where(a => a.Kind == kind && Lasts(a)).Select(a => chosen.Append(a).ToArray()));
+        return choices;
+    }
+
+    /// <summary>Whether several of a kind of alternatives count as lasting.</summary>
+    public bool HasChoice(VariableKind kind) => IsAlternative(kind) && Variable.Count(a => a.Kind == kind && Lasts(a)) > 1;
+
+    private static bool Lasts(VariableAction variable) => variable.PsiInUse.QuasiPermanent > 0;
+
     /// <summary>A situation of these actions; those with a factor of zero are left out.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="limitState">Its limit state.</param>

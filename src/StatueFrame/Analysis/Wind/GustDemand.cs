@@ -16,6 +16,10 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
     /// <summary>What is below this part of the greatest effect of its kind governs nothing.</summary>
     private const double Small = 0.02;
 
+    /// <summary>What is not looked at.</summary>
+    public static Assumption LeftOut { get; } = new(
+        "effects of gusts left out", "below 2 % of the greatest of their kind and body; standoffs on a rigid ring stressed below a twentieth of their yield strength", Source.Assumed("gusts"));
+
     /// <summary>The effect of the peak pressure with a gust factor on each band.</summary>
     public double With(Func<int, double> factorOf)
     {
@@ -37,16 +41,11 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
     public static IReadOnlyList<(GustDemand Demand, double InUse)> Of(StatueModel model, ModalResponse modes, WindAction wind, DampingModel? damping, List<Assumption> assumptions)
     {
         var greatest = new Dictionary<(string, string, string), (GustDemand Demand, double InUse)>();
-        // Headings are independent of each other; they are gone through in their order, so that threads change no bit.
-        (GustResponse Gusts, GustDemand[] Effects)[] found = [.. Different(model, wind).AsParallel().AsOrdered().Select(heading =>
+        foreach (Angle heading in Different(model, wind))
         {
             GustResponse gusts = GustResponse.Of(model, modes, wind, heading, damping);
-            return (gusts, gusts.Effects().ToArray());
-        })];
-        foreach ((GustResponse gusts, GustDemand[] effects) in found)
-        {
             assumptions.AddRange(gusts.Assumptions);
-            foreach (GustDemand demand in effects)
+            foreach (GustDemand demand in gusts.Effects())
             {
                 var key = (demand.Group, demand.Where, demand.What);
                 double inUse = demand.With(wind.GustFactorOf);

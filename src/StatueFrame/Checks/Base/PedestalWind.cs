@@ -7,7 +7,7 @@ internal static class PedestalWind
     private const double Coefficient = 1.3;
 
     /// <summary>What is taken of it.</summary>
-    public static Assumption Basis { get; } = new("force coefficient of the pedestal", "1.3", Source.En1991_1_4("7.2.2, Table 7.1: 0.8 + 0.5"));
+    public static Assumption Basis { get; } = new("force coefficient of the pedestal", "1.3", Source.En1991_1_4("7.2.2, Table 7.1: 0.8 + 0.5, from memory"));
 
     /// <summary>What acts in a plane under some courses, with the wind on them.</summary>
     /// <param name="load">What acts there without it.</param>

@@ -50,7 +50,7 @@ internal static class Catalogue
         new("heat.restraint", "stress in a skin held against heat", Strength, "every band", "stress by the forces of the bars", "allowable stress", NoHeat),
         new("wind.rigid", "gusts as static loads", Range, "the lowest mode", "1 Hz", "lowest natural frequency; below 1 Hz not checked: gusts need the dynamic method", NoWind),
         new("wind.gust-factor", "gust factor that the forces are worked out with", Range, "every heading", "c_s c_d or G found for the statue's own modes and damping", "gust factor in use", NoWind),
-        new("wind.minimum", "least wind force of ASCE 7", Range, "every heading", "0.77 kPa on the area that the wind meets", "wind force that is worked with", "the wind is not one of ASCE 7"),
+        new("wind.minimum", "least wind force of ASCE 7", Range, "every heading", "0.77 kPa on the area of skin that the wind meets", "wind force on the skin that is worked with", "the wind is not one of ASCE 7"),
         new("wind.gust-effects", "peaks by gusts against steady analysis", Range, "shear and bending of every cut of trunk and limbs, standoffs of every ring, sway of every point, in every heading", "peak by random vibration", "the peak pressure with the gust factors in use", NoWind),
         new("wind.vortex", "vortex resonance across the wind", Service, "every described section of trunk and limbs", "critical speed against the wind's, or amplitude", "the wind's speed, or the user's limit", "no situation has wind on a skin"),
         new("wind.galloping", "galloping across the wind", Strength, "every described section of trunk and limbs", "the wind's speed", "onset speed", "no situation has wind on a skin"),

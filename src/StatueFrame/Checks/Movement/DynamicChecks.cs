@@ -24,7 +24,7 @@ internal static class DynamicChecks
     {
         var subject = new CheckSubject("wind.rigid", "gusts as static loads", Situation: situation);
         double f = first.Frequency.Hertz;
-        if (wind.GustByBand.Count > 0)
+        if (f < RigidFrequency && wind.GustByBand.Count > 0)
         {
             return Check.Of(subject, Dimension.Number, Source.Assumed("gusts"), w =>
             {

@@ -21,7 +21,7 @@ internal static class VortexForces
 
     /// <summary>What is taken of them in forces.</summary>
     public static Assumption Basis { get; } = new(
-        "vortices in forces", "greatest amplitude of each mode, with the factor of the wind (1.6 times that of a wind for strength), beside the mean wind at the critical speed; modes that no vortices shake by 0.02 g left out", Source.En1991_1_4("E.1.4 (E.6)"));
+        "vortices in forces", "greatest amplitude of each mode, with the factor of the wind (1.6 times that of a wind for strength), beside the mean wind at the critical speed; modes that no vortices shake by 0.02 g left out", Source.En1991_1_4("E.1.4 (E.6); 1.6: ASCE/SEI 7-05, 2.3.2, from memory"));
 
     /// <summary>What vortices do in a wind, found once for all situations that have it.</summary>
     public static (ModalResponse Modes, AcrossWindReport Report) Find(StatueModel model, Criteria criteria, ModalResponse modes, WindAction wind, SheetWriter lists)

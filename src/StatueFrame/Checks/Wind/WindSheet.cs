@@ -63,19 +63,19 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Assume(assumed, lists.Checks.Count - 1);
     }
 
-    /// <summary>The least wind force of ASCE 7 on the area that the wind meets, in the heading where it comes nearest.</summary>
+    /// <summary>The least wind force of ASCE 7 on the skin that the wind meets, in the heading where it comes nearest.</summary>
     private void AddLeastForce()
     {
         const double least = 770;
         double factor = response.Situation.Wind!.Factor;
         (double needed, double force, Angle heading) = response.Cases.Where(c => c.Heading is not null && factor > 0)
-            .Select(c => (Needed: least * new BandWind(model, wind, c.Heading!.Value).Area, Force: c.WindForce.Newtons / factor, Heading: c.Heading!.Value))
+            .Select(c => (Needed: least * new BandWind(model, wind, c.Heading!.Value).Area, Force: c.BandWindForces().Sum(band => band.Along.Newtons) / factor, Heading: c.Heading!.Value))
             .MaxBy(c => c.Force > 0 ? c.Needed / c.Force : double.PositiveInfinity);
         lists.Checks.Add(Check.Of(Catalogue.Find("wind.minimum")!.Subject(situation: name), Dimension.Force, Source.Asce7_22("29.7, from memory"), w =>
         {
             w?.Note($"Wind towards {heading.Degrees.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture)}°, without its factor.");
-            w.Given("F_least", needed, Dimension.Force, "0.77 kPa on the area that the wind meets");
-            w.Given("F", force, Dimension.Force, "wind force that is worked with");
+            w.Given("F_least", needed, Dimension.Force, "0.77 kPa on the area of skin that the wind meets");
+            w.Given("F", force, Dimension.Force, "wind force on the skin that is worked with");
             return (needed, force);
         }));
     }
@@ -83,13 +83,11 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     /// <summary>Every effect of gusts, as one factor found from overturning is too small higher up and on limbs: of each body the worst cut, of standoffs and points the worst.</summary>
     private void AddGustEffects()
     {
-        var assumed = new List<Assumption>();
+        int first = lists.Checks.Count;
+        List<Assumption> assumed = [GustDemand.LeftOut];
         ModalResponse many = modes.Modes.Count < GustFactors.GustModes ? model.Modes(GustFactors.GustModes) : modes;
         foreach (var group in GustDemand.Of(model, many, wind, criteria.Damping, assumed).GroupBy(found => (found.Demand.Group, found.Demand.What)))
             lists.AddWorst(group.Select(found => DynamicChecks.GustEffect(found.Demand, found.InUse, name)));
-        int first = lists.Checks.Count;
-        while (first > 0 && lists.Checks[first - 1].Id == "wind.gust-effects")
-            first--;
         lists.Assume(assumed.Distinct(), first);
     }
 

@@ -1,3 +1,4 @@
+using StatueFrame.Checks;
 using UnitsNet;
 
 namespace StatueFrame.Studies;
@@ -91,7 +92,8 @@ public sealed class VariantPlan : StudyPlan<VariantStudy>
                 Statue = changed,
                 VerdictText = VerdictOf(sheet),
                 Passes = sheet.Holds,
-                Governing = GoverningCheck.Of(sheet.Governing),
+                // A method used beyond its range fails a variant too, and then says so.
+                Governing = GoverningCheck.Of(sheet.Governing?.Verdict == Verdict.Fail ? sheet.Governing : sheet.Failed.MinBy(check => check, CheckOrder.WorstFirst) ?? sheet.Governing),
                 Families = sheet.GoverningByFamily.Select(c => GoverningCheck.Of(c)).OfType<GoverningCheck>().ToValueList(),
                 Masses = sheet.Results.Where(r => r.Group == "masses").Select(r => (r.Name, Mass.FromKilograms(r.Value))).ToValueList(),
                 Frequencies = sheet.Results.Where(r => r.Group == "frequencies" && r.Dimension == Dimension.Frequency).Select(r => Frequency.FromHertz(r.Value)).ToValueList(),

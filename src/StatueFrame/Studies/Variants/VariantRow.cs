@@ -29,7 +29,7 @@ public sealed record VariantRow
     /// <summary>True when it was worked out and nothing fails. What was not checked is on the sheet.</summary>
     public bool Passes { get; init; }
 
-    /// <summary>The governing check; null when nothing was checked.</summary>
+    /// <summary>The governing check, or what fails where that does not; null when nothing was checked.</summary>
     public GoverningCheck? Governing { get; init; }
 
     /// <summary>The governing check of each family in which something was checked, by family.</summary>

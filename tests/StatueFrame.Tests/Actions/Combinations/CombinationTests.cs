@@ -133,6 +133,58 @@ public class CombinationTests
         Assert.Equal(0.5, Factor(set, "characteristic, wind leading with ice G3, visitors", wind), 1e-12);
     }
 
+    /// <summary>Alternatives that count as lasting stand in situations of their own, in an earthquake too; where no wind can be, the sheet says so.</summary>
+    [Fact]
+    public void Every_lasting_alternative_is_taken()
+    {
+        var lasting = new PsiFactors(0.6, 0.5, 0.2, Source.User);
+        VariableAction Lasting(StatueAction action, VariableKind kind) => new(action, kind) { Psi = lasting };
+        CharacteristicActions acting = Acting(Lasting(summer, VariableKind.Temperature), Lasting(winter, VariableKind.Temperature), Lasting(wind, VariableKind.Wind), visitors) with { Seismic = [earthquake], Accidental = [blow] };
+        ValueList<Situation> set = new EurocodeBasis().Combine(acting);
+        foreach (string name in new[] { "summer", "winter" })
+        {
+            foreach (string rare in new[] { "quasi-permanent", "seismic, earthquake", "accidental, blow" })
+            {
+                Situation situation = set.Single(s => s.Name == $"{rare} with {name}");
+                Assert.Contains(situation.Actions, a => a.Action.Title == name && a.Factor == 0.2);
+                Assert.Equal(rare.StartsWith("accidental", StringComparison.Ordinal), situation.Wind is null);
+            }
+        }
+        Assert.All(set.Where(s => s.HasShock), s => Assert.Contains(s.Factors, f => f.Value == "at ψ₂, and no wind"));
+    }
+
+    /// <summary>A class that nobody gave decides factors: the rows say so, and no longer once it is given or factors are written by hand.</summary>
+    [Fact]
+    public void Rows_rest_on_the_class_that_was_taken()
+    {
+        bool Rests(CheckSheet sheet, string subject) => sheet.Checks.Any(c => c.AssumedInputs.Any(input => input.StartsWith(subject, StringComparison.Ordinal)));
+        var given = new Criteria { Basis = new EurocodeBasis { Consequences = ConsequenceClass.CC2, WindReturnPeriod = 50, Execution = ExecutionClass.EXC3 } };
+        CheckSheet taken = Stages.Bare.Check(new Criteria(), Acting(wind)), chosen = Stages.Bare.Check(given, Acting(wind));
+        CheckSheet byHand = Stages.Bare.Check(new Criteria(), new Situation { Name = "storm", Actions = [1.35 * weight, 1.5 * wind] });
+        foreach (string subject in new[] { "consequence class", "return period of the wind" })
+        {
+            Assert.True(Rests(taken, subject));
+            Assert.False(Rests(chosen, subject));
+            Assert.False(Rests(byHand, subject));
+        }
+        Assert.Contains(byHand.Basis, line => line.Value == "Eurocodes, recommended values; factors on actions as written by hand");
+        CheckSheet american = Stages.Bare.Check(new Criteria { Basis = new AsceBasis() }, Acting(asceWind));
+        Assert.True(Rests(american, "risk category") && Rests(american, "return period of the wind in service"));
+    }
+
+    [Fact]
+    public void The_state_of_the_whole_is_no_part_and_a_part_may_have_its_name()
+    {
+        Assert.Equal("", Of("wind towards 22.5°, weights times 0.9"));
+        Assert.Equal("", Of("vortices in mode 3, one way"));
+        Assert.Equal("", Of("earthquake towards 45°, pressed"));
+        Assert.Equal("leg 1", Of("leg 1, wind towards 45°"));
+        Assert.Equal("weights/band 1", Of("weights/band 1, bar 2"));
+        Assert.Equal("earthquake–L2", Of("earthquake–L2, bottom, no wind"));
+
+        static string Of(string where) => new CheckSubject("a.b", "t", where).Part;
+    }
+
     [Fact]
     public void The_consequence_class_raises_only_what_is_unfavorable()
     {
