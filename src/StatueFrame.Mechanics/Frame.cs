@@ -20,11 +20,11 @@ public sealed class Frame
     public const int NodeSize = 6;
 
     private readonly FrameNode[] nodes;
-    private readonly FrameElement[] elements;
+    private readonly FiniteElement[] elements;
     private readonly SortedDictionary<int, double[]> springs;
 
     internal Frame(
-        FrameNode[] nodes, FrameElement[] elements, SortedDictionary<int, double[]> springs, FrameTopology topology,
+        FrameNode[] nodes, FiniteElement[] elements, SortedDictionary<int, double[]> springs, FrameTopology topology,
         SymmetricMatrix stiffness, SymmetricMatrix mass)
     {
         this.nodes = nodes;
@@ -39,7 +39,7 @@ public sealed class Frame
     public IReadOnlyList<FrameNode> Nodes => nodes;
 
     /// <summary>The elements, in the order in which they were added.</summary>
-    public IReadOnlyList<FrameElement> Elements => elements;
+    public IReadOnlyList<FiniteElement> Elements => elements;
 
     /// <summary>Number of values of a full vector: six for each node, restrained or not.</summary>
     public int FreedomCount => NodeSize * nodes.Length;
@@ -105,30 +105,29 @@ public sealed class Frame
         RequireFull(displacements, nameof(displacements));
         if (sum.Pattern != Topology.Pattern)
             throw new ArgumentException("The matrix must be on the frame's own pattern.", nameof(sum));
-        Span<double> u = stackalloc double[FrameElement.Size];
-        Span<double> matrix = stackalloc double[FrameElement.Size * FrameElement.Size];
+        Span<double> u = stackalloc double[Topology.MostFreedoms], matrix = stackalloc double[u.Length * u.Length];
         for (int element = 0; element < elements.Length; element++)
         {
-            Gather(element, displacements, u);
+            int size = elements[element].FreedomCount;
+            elements[element].Gather(displacements, u);
             matrix.Clear();
-            elements[element].AddGeometricStiffness(u, matrix);
+            elements[element].AddGeometricStiffness(u[..size], matrix[..(size * size)]);
             Topology.ScatterElement(element, matrix, sum.Values);
         }
     }
 
     /// <summary>
-    /// The forces that the two nodes put on an element to hold it displaced, k·u: start node first, global axes; N, N·m.
+    /// The forces that the nodes put on an element to hold it displaced, k·u: node after node, global axes; N, N·m.
     /// </summary>
     /// <param name="element">Index of the element.</param>
     /// <param name="displacements">A full vector; m, rad.</param>
-    /// <param name="forces">Receives 12 values.</param>
+    /// <param name="forces">Receives six values a node.</param>
     public void ElementForces(int element, ReadOnlySpan<double> displacements, Span<double> forces)
     {
         RequireFull(displacements, nameof(displacements));
-        Span<double> u = stackalloc double[FrameElement.Size];
-        Span<double> matrix = stackalloc double[FrameElement.Size * FrameElement.Size];
+        Span<double> u = stackalloc double[elements[element].FreedomCount], matrix = stackalloc double[u.Length * u.Length];
         matrix.Clear();
-        Gather(element, displacements, u);
+        elements[element].Gather(displacements, u);
         elements[element].AddStiffness(matrix);
         Multiply(matrix, u, forces);
     }
@@ -180,12 +179,6 @@ public sealed class Frame
 
     /// <summary>The ground springs: nodes and their 6×6 stiffness.</summary>
     internal IEnumerable<KeyValuePair<int, double[]>> Springs => springs;
-
-    internal void Gather(int element, ReadOnlySpan<double> full, Span<double> twelve)
-    {
-        full.Slice(NodeSize * elements[element].Start, NodeSize).CopyTo(twelve);
-        full.Slice(NodeSize * elements[element].End, NodeSize).CopyTo(twelve[NodeSize..]);
-    }
 
     /// <summary>y = A x for a small dense matrix, row-major.</summary>
     internal static void Multiply(ReadOnlySpan<double> matrix, ReadOnlySpan<double> x, Span<double> y)

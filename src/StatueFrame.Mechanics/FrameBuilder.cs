@@ -12,10 +12,9 @@ namespace StatueFrame.Mechanics;
 public sealed class FrameBuilder
 {
     private const int NodeEntries = 36;
-    private const int ElementEntries = FrameElement.Size * FrameElement.Size;
 
     private readonly List<FrameNode> nodes = [];
-    private readonly List<FrameElement> elements = [];
+    private readonly List<FiniteElement> elements = [];
     private readonly SortedDictionary<int, double[]> stiffnesses = [];
     private readonly SortedDictionary<int, double[]> masses = [];
     private readonly List<FrameProblem> unknownNodes = [];
@@ -43,8 +42,8 @@ public sealed class FrameBuilder
         return this;
     }
 
-    /// <summary>Adds an element between two nodes.</summary>
-    public FrameBuilder Add(FrameElement element)
+    /// <summary>Adds an element between nodes.</summary>
+    public FrameBuilder Add(FiniteElement element)
     {
         ArgumentNullException.ThrowIfNull(element);
         elements.Add(element);
@@ -131,16 +130,19 @@ public sealed class FrameBuilder
             attached[node] = true;
         for (int i = 0; i < elements.Count; i++)
         {
-            FrameElement element = elements[i];
-            foreach (int node in (ReadOnlySpan<int>)[element.Start, element.End])
+            ReadOnlySpan<int> joined = elements[i].Nodes;
+            foreach (int node in joined)
             {
                 if (node >= 0 && node < nodes.Count)
                     attached[node] = true;
                 else
                     problems.Add(new($"Element {i} ends at node {node}, which does not exist.", node));
             }
-            if (element.Start == element.End)
-                problems.Add(new($"Element {i} joins node {element.Start} to itself.", element.Start));
+            for (int j = 1; j < joined.Length; j++)
+            {
+                if (joined[..j].Contains(joined[j]))
+                    problems.Add(new($"Element {i} joins node {joined[j]} to itself.", joined[j]));
+            }
         }
         bool anyFree = false;
         foreach (FrameNode node in nodes)
@@ -164,9 +166,11 @@ public sealed class FrameBuilder
     private void AddElements(
         FrameTopology? topology, SymmetricMatrix? stiffness, SymmetricMatrix? mass, List<FrameProblem> problems)
     {
-        Span<double> matrix = stackalloc double[ElementEntries];
+        int most = elements.Count == 0 ? 0 : elements.Max(element => element.FreedomCount);
+        Span<double> room = stackalloc double[most * most];
         for (int i = 0; i < elements.Count; i++)
         {
+            Span<double> matrix = room[..(elements[i].FreedomCount * elements[i].FreedomCount)];
             matrix.Clear();
             elements[i].AddStiffness(matrix);
             AddElement(i, "stiffness", matrix, topology, stiffness, problems);
@@ -179,11 +183,11 @@ public sealed class FrameBuilder
     private void AddElement(
         int i, string what, ReadOnlySpan<double> matrix, FrameTopology? topology, SymmetricMatrix? sum, List<FrameProblem> problems)
     {
-        FrameElement element = elements[i];
-        if (DefectOf(matrix, FrameElement.Size) is string defect)
+        FiniteElement element = elements[i];
+        if (DefectOf(matrix, element.FreedomCount) is string defect)
         {
             problems.Add(new(
-                $"The {what} matrix of element {i} from {Label(element.Start)} to {Label(element.End)} {defect}.", element.Start));
+                $"The {what} matrix of element {i} from {Label(element.Nodes[0])} to {Label(element.Nodes[^1])} {defect}.", element.Nodes[0]));
         }
         else
             topology?.ScatterElement(i, matrix, sum!.Values);

@@ -12,31 +12,39 @@ namespace StatueFrame.Mechanics;
 internal sealed class FrameTopology
 {
     private const int NodeSize = 6;
-    private const int ElementEntries = FrameElement.Size * (FrameElement.Size + 1) / 2;
     private const int NodeEntries = NodeSize * (NodeSize + 1) / 2;
 
     private readonly Freedoms[] restrained;
     private readonly int[] joints;
+    private readonly int[] jointStarts;
+    private readonly int[] placeStarts;
     private readonly int[] equations;
     private readonly int[] freedoms;
     private readonly int[] elementPlaces;
     private readonly int[] nodePlaces;
 
-    private FrameTopology(Freedoms[] restrained, int[] joints)
+    private FrameTopology(Freedoms[] restrained, int[] joints, int[] jointStarts)
     {
-        this.restrained = restrained;
-        this.joints = joints;
+        (this.restrained, this.joints, this.jointStarts) = (restrained, joints, jointStarts);
         (equations, freedoms) = Number(restrained);
         Pattern = FindPattern();
         Symbolic = SymbolicFactorization.Analyze(Pattern);
 
-        elementPlaces = new int[joints.Length / 2 * ElementEntries];
-        Span<int> twelve = stackalloc int[FrameElement.Size];
-        for (int element = 0; element < joints.Length / 2; element++)
+        placeStarts = new int[jointStarts.Length];
+        for (int element = 0; element + 1 < jointStarts.Length; element++)
         {
-            EquationsOfNode(joints[2 * element]).CopyTo(twelve);
-            EquationsOfNode(joints[2 * element + 1]).CopyTo(twelve[NodeSize..]);
-            FindPlaces(twelve, elementPlaces.AsSpan(element * ElementEntries, ElementEntries));
+            int size = NodeSize * JointsOf(element).Length;
+            MostFreedoms = Math.Max(MostFreedoms, size);
+            placeStarts[element + 1] = placeStarts[element] + size * (size + 1) / 2;
+        }
+        elementPlaces = new int[placeStarts[^1]];
+        Span<int> numbers = stackalloc int[MostFreedoms];
+        for (int element = 0; element + 1 < jointStarts.Length; element++)
+        {
+            ReadOnlySpan<int> own = JointsOf(element);
+            for (int i = 0; i < own.Length; i++)
+                EquationsOfNode(own[i]).CopyTo(numbers[(NodeSize * i)..]);
+            FindPlaces(numbers[..(NodeSize * own.Length)], elementPlaces.AsSpan(placeStarts[element]));
         }
         nodePlaces = new int[restrained.Length * NodeEntries];
         for (int node = 0; node < restrained.Length; node++)
@@ -47,6 +55,9 @@ internal sealed class FrameTopology
 
     public SymbolicFactorization Symbolic { get; }
 
+    /// <summary>The greatest number of freedoms of an element.</summary>
+    public int MostFreedoms { get; }
+
     /// <summary>The equation of each of the 6N freedoms, −1 where the ground holds it.</summary>
     public ReadOnlySpan<int> Equations => equations;
 
@@ -54,30 +65,33 @@ internal sealed class FrameTopology
     public ReadOnlySpan<int> FreedomOfEquation => freedoms;
 
     /// <summary>The topology of a frame; <paramref name="like"/> itself when the connections are the same.</summary>
-    public static FrameTopology Of(List<FrameNode> nodes, List<FrameElement> elements, FrameTopology? like)
+    public static FrameTopology Of(List<FrameNode> nodes, List<FiniteElement> elements, FrameTopology? like)
     {
         if (like is not null && like.Fits(nodes, elements))
             return like;
         var restrained = new Freedoms[nodes.Count];
         for (int node = 0; node < restrained.Length; node++)
             restrained[node] = nodes[node].Restrained;
-        var joints = new int[2 * elements.Count];
+        var starts = new int[elements.Count + 1];
         for (int element = 0; element < elements.Count; element++)
-            (joints[2 * element], joints[2 * element + 1]) = (elements[element].Start, elements[element].End);
-        return new FrameTopology(restrained, joints);
+            starts[element + 1] = starts[element] + elements[element].Nodes.Length;
+        var joints = new int[starts[^1]];
+        for (int element = 0; element < elements.Count; element++)
+            elements[element].Nodes.CopyTo(joints.AsSpan(starts[element]));
+        return new FrameTopology(restrained, joints, starts);
     }
 
-    /// <summary>Adds the lower triangle of a 12×12 element matrix to the values of a matrix on <see cref="Pattern"/>.</summary>
+    /// <summary>Adds the lower triangle of an element matrix to the values of a matrix on <see cref="Pattern"/>.</summary>
     public void ScatterElement(int element, ReadOnlySpan<double> matrix, Span<double> values) =>
-        Scatter(matrix, FrameElement.Size, elementPlaces.AsSpan(element * ElementEntries, ElementEntries), values);
+        Scatter(matrix, NodeSize * JointsOf(element).Length, elementPlaces.AsSpan(placeStarts[element]), values);
 
     /// <summary>Adds the lower triangle of a 6×6 node matrix to the values of a matrix on <see cref="Pattern"/>.</summary>
     public void ScatterNode(int node, ReadOnlySpan<double> matrix, Span<double> values) =>
         Scatter(matrix, NodeSize, nodePlaces.AsSpan(node * NodeEntries, NodeEntries), values);
 
-    private bool Fits(List<FrameNode> nodes, List<FrameElement> elements)
+    private bool Fits(List<FrameNode> nodes, List<FiniteElement> elements)
     {
-        if (nodes.Count != restrained.Length || 2 * elements.Count != joints.Length)
+        if (nodes.Count != restrained.Length || elements.Count + 1 != jointStarts.Length)
             return false;
         for (int node = 0; node < restrained.Length; node++)
         {
@@ -86,7 +100,7 @@ internal sealed class FrameTopology
         }
         for (int element = 0; element < elements.Count; element++)
         {
-            if (elements[element].Start != joints[2 * element] || elements[element].End != joints[2 * element + 1])
+            if (!elements[element].Nodes.SequenceEqual(JointsOf(element)))
                 return false;
         }
         return true;
@@ -109,16 +123,18 @@ internal sealed class FrameTopology
 
     private SparsityPattern FindPattern()
     {
-        int elementCount = joints.Length / 2;
-        var groups = new int[FrameElement.Size * elementCount + equations.Length];
+        int elementCount = jointStarts.Length - 1;
+        var groups = new int[NodeSize * joints.Length + equations.Length];
         var starts = new int[elementCount + restrained.Length + 1];
         for (int joint = 0; joint < joints.Length; joint++)
             EquationsOfNode(joints[joint]).CopyTo(groups.AsSpan(NodeSize * joint));
-        equations.CopyTo(groups, FrameElement.Size * elementCount);
+        equations.CopyTo(groups, NodeSize * joints.Length);
         for (int group = 1; group < starts.Length; group++)
-            starts[group] = starts[group - 1] + (group <= elementCount ? FrameElement.Size : NodeSize);
+            starts[group] = starts[group - 1] + NodeSize * (group <= elementCount ? JointsOf(group - 1).Length : 1);
         return SparsityPattern.FromGroups(freedoms.Length, groups, starts);
     }
+
+    private ReadOnlySpan<int> JointsOf(int element) => joints.AsSpan(jointStarts[element]..jointStarts[element + 1]);
 
     private ReadOnlySpan<int> EquationsOfNode(int node) => equations.AsSpan(NodeSize * node, NodeSize);
 

@@ -18,15 +18,15 @@ public static class Equilibrium
         frame.RequireFull(displacements, nameof(displacements));
         frame.RequireFull(loads, nameof(loads));
         var reactions = new double[frame.FreedomCount];
-        Span<double> forces = stackalloc double[FrameElement.Size];
+        Span<double> forces = stackalloc double[Math.Max(Frame.NodeSize, frame.Topology.MostFreedoms)];
         for (int i = 0; i < frame.Elements.Count; i++)
         {
-            FrameElement element = frame.Elements[i];
-            if (frame.Nodes[element.Start].Restrained == Freedoms.None && frame.Nodes[element.End].Restrained == Freedoms.None)
+            FiniteElement element = frame.Elements[i];
+            if (!IsAnyRestrained(frame, element.Nodes))
                 continue;
-            frame.ElementForces(i, displacements, forces);
-            AddAtRestrained(frame, element.Start, forces[..Frame.NodeSize], reactions);
-            AddAtRestrained(frame, element.End, forces[Frame.NodeSize..], reactions);
+            frame.ElementForces(i, displacements, forces[..element.FreedomCount]);
+            for (int j = 0; j < element.Nodes.Length; j++)
+                AddAtRestrained(frame, element.Nodes[j], forces.Slice(Frame.NodeSize * j, Frame.NodeSize), reactions);
         }
         for (int freedom = 0; freedom < reactions.Length; freedom++)
         {
@@ -103,6 +103,16 @@ public static class Equilibrium
             difference[equation] += term;
             size[equation] += Math.Abs(term);
         }
+    }
+
+    private static bool IsAnyRestrained(Frame frame, ReadOnlySpan<int> nodes)
+    {
+        foreach (int node in nodes)
+        {
+            if (frame.Nodes[node].Restrained != Freedoms.None)
+                return true;
+        }
+        return false;
     }
 
     private static void AddAtRestrained(Frame frame, int node, ReadOnlySpan<double> forces, Span<double> reactions)

@@ -70,14 +70,13 @@ internal sealed class ModelBuilder
     private double[] RigidInertia(Frame built, int direction)
     {
         double[] motion = built.RigidMotion(direction, bodies[0].Levels[0].Center), forces = built.InertiaForces(motion);
-        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size];
-        foreach (FrameElement element in built.Elements)
+        foreach (FiniteElement element in built.Elements)
         {
-            if (!IsHeld(element.Start) && !IsHeld(element.End))
+            if (!element.Nodes.ToArray().Any(IsHeld))
                 continue;
-            m.Clear();
+            var m = new double[element.FreedomCount * element.FreedomCount];
             element.AddMass(m);
-            AddHeld(m, [element.Start, element.End]);
+            AddHeld(m, element.Nodes);
         }
         for (int node = 0; node < nodeMasses.Count; node++)
         {

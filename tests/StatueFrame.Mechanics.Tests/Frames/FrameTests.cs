@@ -24,7 +24,7 @@ public class FrameTests
                     m[row, column] += me[i];
                 }
 
-                int Freedom(int i) => 6 * (i < 6 ? element.Start : element.End) + i % 6;
+                int Freedom(int i) => 6 * element.Nodes[i / 6] + i % 6;
             }
             foreach ((int node, double[] spring) in frame.Springs)
             {

@@ -11,7 +11,7 @@ internal static class RigidInertia
     {
         double sum = 0;
         Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size], u = stackalloc double[FrameElement.Size];
-        foreach (FrameElement element in model.Frame.Elements)
+        foreach (FrameElement element in model.Frame.Elements.Cast<FrameElement>())
         {
             m.Clear();
             element.AddMass(m);

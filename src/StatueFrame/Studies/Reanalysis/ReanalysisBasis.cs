@@ -26,7 +26,7 @@ internal sealed class ReanalysisBasis
         RequireScope(Model, situations);
         var elements = new Dictionary<FrameElement, int>();
         for (int i = 0; i < Model.Frame.Elements.Count; i++)
-            elements[Model.Frame.Elements[i]] = i;
+            elements[(FrameElement)Model.Frame.Elements[i]] = i;
         Segments = [.. Model.Bodies.SelectMany((body, b) => body.Segments.Select((segment, i) => new SegmentSlot(b, i, elements[segment.Element], segment, new SegmentPart(segment))))];
         Rings = [.. Model.Rings.Select(r => new RingPart(r.Ring, elements[r.Ring], r.BandInStatue, Model.BandAt(r.BandInStatue).Body))];
         varied = [.. Segments.Select(s => s.Model.Element), .. Rings.Select(r => (FrameElement)r.Ring)];
