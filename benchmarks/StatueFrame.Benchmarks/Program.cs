@@ -13,6 +13,9 @@ switch (args)
     case ["page", var page]:
         PerformancePage.Write(page);
         break;
+    case ["fine", var page]:
+        FinePage.Write(page);
+        break;
     case ["million"]:
         Console.WriteLine(VariantRate.Measure(2, 1_000_000));
         break;

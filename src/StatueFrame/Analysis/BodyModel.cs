@@ -38,7 +38,10 @@ internal sealed class BodyModel
 
     public required RingElement[] Rings { get; init; }
 
-    public required bool HasSeams { get; init; }
+    /// <summary>The seams that tie its bands; null without.</summary>
+    public required SeamStiffness? Seams { get; init; }
+
+    public bool HasSeams => Seams is not null;
 
     /// <summary>The members of the level frames as point masses: on which level, how heavy, kg, and where, m.</summary>
     public IEnumerable<(Place Level, double Mass, Vector3D At)> FrameMasses

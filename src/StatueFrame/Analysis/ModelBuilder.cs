@@ -54,7 +54,7 @@ internal sealed class ModelBuilder
             Frame built = frame.Build();
             LooseParts.RequireMoreThanRounding(built);
             double[][] inertia = [.. Enumerable.Range(0, Frame.NodeSize).Select(direction => RigidInertia(built, direction))];
-            return new StatueModel(statue, [.. bodies], places, built, inertia, masses) { Variant = variant };
+            return new StatueModel(statue, [.. bodies], places, built, inertia, masses) { Variant = variant, NodeMasses = [.. nodeMasses] };
         }
         catch (FrameException e)
         {
@@ -134,7 +134,7 @@ internal sealed class ModelBuilder
             BandPlaces = bandPlaces,
             Segments = segments,
             Rings = rings,
-            HasSeams = seams is not null,
+            Seams = seams,
         });
         foreach ((Place level, double mass, Vector3D middle) in bodies[^1].FrameMasses)
         {

@@ -61,6 +61,9 @@ public sealed class StatueModel
     /// <summary>Masses by group, and their center.</summary>
     public MassSummary Masses { get; }
 
+    /// <summary>The masses put on each node, 6×6; those of elements apart.</summary>
+    internal double[][] NodeMasses { get; init; } = [];
+
     internal BodyModel[] Bodies { get; }
 
     internal Frame Frame { get; }

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 
 namespace StatueFrame;
@@ -65,6 +66,12 @@ public sealed record Criteria
 
     /// <summary>Partial factor γ_Mf on fatigue strength, 1 to 2; null takes 1.35, which the sheet lists as assumed.</summary>
     public double? FatigueFactor { get; init; }
+
+    /// <summary>
+    /// How finely a fine model of the skin is meshed, whose forces in standoffs and tower are checked beside those of the
+    /// reduced model, and which alone gives the stress of the sheet; null leaves it out, as it takes seconds.
+    /// </summary>
+    public FineMesh? Fine { get; init; }
 
     /// <summary>How many modes the sheet lists, 1 to 100.</summary>
     public int Modes { get; init; } = 6;
@@ -137,6 +144,7 @@ public sealed record Criteria
             v.InRange(life, 1, 1000, "It is in years, as in 100.", nameof(DesignLife));
         if (FatigueFactor is { } gammaMf)
             v.InRange(gammaMf, 1, 2, "See EN 1993-1-9, Table 3.1: 1.0 to 1.35.", nameof(FatigueFactor));
+        Fine?.Validate(v.At(nameof(Fine)));
         v.Required(Base)?.Validate(v.At(nameof(Base)));
         v.InRange(LeastBucklingFactor, 1, 100, "10 is usual for elastic analysis.");
         v.InRange(Modes, 1, 100, "It is how many modes the sheet lists.");

@@ -40,6 +40,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, feet, lists).Add());
             lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
+        if (demands.Fine is { } fine)
+            lists.Guard("fine model", () => FineSheet.Add(fine, demands, criteria, lists));
         lists.Guard("tower", AddLattice);
         if (response.Situation.LimitState == LimitState.Strength)
         {
@@ -127,8 +129,15 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         foreach (SwayLimit limit in criteria.Sway)
         {
             if (response.Situation.LimitState == LimitState.Service)
-                lists.Checks.Add(SwayChecks.Limit(response.GreatestSway(limit.Point), limit, name));
+                lists.Checks.Add(SwayChecks.Limit(GreatestSway(limit.Point), limit, name));
         }
+    }
+
+    /// <summary>The sway of a point by the model that finds more.</summary>
+    private Movement GreatestSway(string point)
+    {
+        Movement reduced = response.GreatestSway(point);
+        return demands.Fine?.GreatestSway(point) is { } fine && Extremes.Exceeds(fine.Sway.Meters, reduced.Sway.Meters) ? fine : reduced;
     }
 
     private void AddBars()

@@ -47,6 +47,7 @@ internal sealed class StatueSheet
         sheet.AddRest();
         ModalResponse modes = sheet.AddModes();
         StatueModel[] models = TiedBands.Of(model);
+        FineModel? fine = criteria.Fine is { } mesh && model.BandCount > 0 ? FineModel.Build(model, mesh) : null;
         sheet.lists.Share(situations);
         var responses = new List<Response>(situations.Length);
         foreach (Situation situation in situations)
@@ -61,7 +62,7 @@ internal sealed class StatueSheet
                     shaking = [.. VortexForces.Of(model, situation, many, report)];
                 });
             }
-            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria), shaking);
+            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria), shaking, fine);
             responses.Add(demands.Response);
             new SituationSheet(model, criteria, modes, demands, sheet.lists).Add();
         }
@@ -75,7 +76,7 @@ internal sealed class StatueSheet
         Situation[] all = situations.ToArray();
         if (looksAhead)
             lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, all)));
-        lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model)));
+        lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model, criteria.Fine is not null)));
         if (looksAhead)
             lists.Guard("end of the design life", () => sheet.AddEndOfLife(all));
         sheet.AddNotChecked();
@@ -177,6 +178,8 @@ internal sealed class StatueSheet
             lists.Assumptions.AddRange(ring.Assumptions());
         if (model.BarCount > 0)
             lists.Assumptions.Add(new Assumption("skin between bars", "each bar is looked at as part of a rigid ring, alone under its own strip of limp skin, and, where its saddle slides, under 5/3 of that strip; the worst counts", Source.Assumed("standoffs")));
+        if (criteria.Fine is not null)
+            lists.Assumptions.AddRange(FineSheet.Assumptions);
     }
 
     /// <summary>The statue as it is when its design life ends: its worst check of strength.</summary>

@@ -65,14 +65,15 @@ internal sealed class SkinBand
     public required double TaperArea { get; init; }
 
     /// <summary>The outline at an elevation; at the nearest edge for an elevation outside the band.</summary>
-    public PlanCurve OutlineAt(double z)
+    public PlanCurve OutlineAt(double z) => z == 0.5 * (Bottom + Top) ? MidOutline : SectionAt(z).Curve;
+
+    /// <summary>Outline, thickness and folds at an elevation; at the nearest edge for an elevation outside the band.</summary>
+    public SkinSection SectionAt(double z)
     {
-        if (z == 0.5 * (Bottom + Top))
-            return MidOutline;
         int i = 0;
         while (i + 1 < Slabs.Count && Slabs[i].Upper.Z < z)
             i++;
-        return Slabs[i].At(Math.Clamp(z, Slabs[i].Lower.Z, Slabs[i].Upper.Z)).Curve;
+        return Slabs[i].At(Math.Clamp(z, Slabs[i].Lower.Z, Slabs[i].Upper.Z));
     }
 
     /// <summary>Mean over the height of the width across a horizontal heading, m.</summary>

@@ -19,6 +19,7 @@ public class WeakHeronTests
     {
         ["armature of thin bars"] = (Storm, "armature.bending", h => Skin(h, skin => skin with { Armature = skin.Armature! with { Bar = new FlatBar(20.Millimeters, 5.Millimeters) } })),
         ["armature far apart"] = (Storm, "sheet.panel-bending", h => Skin(h, skin => skin with { Thickness = 0.8.Millimeters, Armature = skin.Armature! with { Spacing = 1.2.Meters, PanelLength = 1.3.Meters, Edges = PanelEdges.Supported } }) with { Criteria = h.Criteria with { Skin = h.Criteria.Skin with { PanelsHeldInPlane = false } } }),
+        ["thin sheet that bends as a shell"] = (Storm, "sheet.shell-stress", h => Skin(h, skin => skin with { Thickness = 0.4.Millimeters, Armature = null }) with { Criteria = h.Criteria with { Fine = new FineMesh { Size = 0.3.Meters } } }),
         ["panels that ring"] = (Storm, "sheet.frequency", h => Skin(h, skin => skin with { Armature = skin.Armature! with { Spacing = 0.9.Meters, PanelLength = 1.Meters, Edges = PanelEdges.Supported } })),
         ["sheet that dents"] = (Storm, "sheet.denting", h => Skin(h, skin => skin with { Thickness = 0.8.Millimeters }) with { Criteria = h.Criteria with { Skin = h.Criteria.Skin with { MaintenanceLoad = 3.Kilonewtons } } }),
         ["sheet of the wing too thin"] = (Storm, "sheet.panel-bending", h => Wing(h, wing => wing with { Skin = wing.Skin! with { Thickness = 0.3.Millimeters } })),

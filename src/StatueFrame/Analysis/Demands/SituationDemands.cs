@@ -15,7 +15,7 @@ internal sealed class SituationDemands : PartDemands
     private readonly List<PartDemands> sources = [];
     private readonly List<PartDemands> inEquilibrium = [];
 
-    private SituationDemands(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind> shaking)
+    private SituationDemands(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind> shaking, FineModel? fine)
     {
         Shaking = shaking;
         Response = models[0].Respond(situation);
@@ -35,6 +35,11 @@ internal sealed class SituationDemands : PartDemands
                 Add(model.Respond(aside, side));
 
             void Add(Response response) => sources.Add(Source(response, shock, earthquake));
+        }
+        if (fine is not null && IsSteady)
+        {
+            Fine = fine.RespondValid(situation);
+            sources.Add(new FineDemands(Fine));
         }
         foreach (ShakingWind wind in shaking)
         {
@@ -66,6 +71,9 @@ internal sealed class SituationDemands : PartDemands
     /// <summary>What its wind shakes the statue with.</summary>
     public IReadOnlyList<ShakingWind> Shaking { get; }
 
+    /// <summary>What the fine model does, where it was asked for and nothing shakes; null else.</summary>
+    public FineResponse? Fine { get; }
+
     /// <summary>The factor on it.</summary>
     public double EarthquakeFactor { get; }
 
@@ -77,8 +85,9 @@ internal sealed class SituationDemands : PartDemands
     /// <param name="situation">A valid situation.</param>
     /// <param name="damping">Damping in shocks.</param>
     /// <param name="shaking">What its wind shakes the statue with, beside its steady pressure.</param>
-    public static SituationDemands Of(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind>? shaking = null) =>
-        new(models, situation, damping, shaking ?? []);
+    /// <param name="fine">The fine model of the plain one, as one more source; null without.</param>
+    public static SituationDemands Of(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind>? shaking = null, FineModel? fine = null) =>
+        new(models, situation, damping, shaking ?? [], fine);
 
     public override void Bars(int ring, BarVisitor visit) => sources.ForEach(source => source.Bars(ring, visit));
 

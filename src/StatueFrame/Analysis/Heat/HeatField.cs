@@ -178,15 +178,23 @@ internal sealed class HeatField
     private BarHeat OnRing(BodyModel body, RingElement ring, BarModel bar, double mean, HeatedRing? shape)
     {
         BarPlacement place = bar.Bar.Place;
-        (Vector3D move, Vector3D turn, double towerStrain) = Tower.At(ring.Level);
-        Vector3D level = model.PlaceOf(ring.Level).Center, p = place.SkinEnd, t = place.TowerEnd, axis = body.Axes.Axes.Z;
-        double T = SkinChange(p, place.Outward);
+        Vector3D p = place.SkinEnd, axis = body.Axes.Axes.Z;
         (Vector3D bent, double bentTurn) = shape?.At(place.Position) ?? default;
         Vector3D arm = p - body.BandPlaces[ring.Band].Center;
-        Vector3D skin = mean * arm + (ExpansionOf(body) * T - mean) * arm.Dot(axis) * axis + body.Axes.Axes.ToGlobal(bent);
+        Vector3D skin = mean * arm + (ExpansionOf(body) * SkinChange(p, place.Outward) - mean) * arm.Dot(axis) * axis + body.Axes.Axes.ToGlobal(bent);
+        (Vector3D own, Vector3D carried, Vector3D turn) = BesideSkin(ring, bar);
+        return new BarHeat(skin - own - carried, bentTurn * axis - turn, skin - skin.Dot(axis) * axis - own - carried.Dot(axis) * axis);
+    }
+
+    /// <summary>How far heat would move a bar's skin end by the bar's own growth and as its level carries it, and how it would turn it.</summary>
+    public (Vector3D Own, Vector3D Carried, Vector3D Turn) BesideSkin(RingElement ring, BarModel bar)
+    {
+        BarPlacement place = bar.Bar.Place;
+        (Vector3D move, Vector3D turn, double towerStrain) = Tower.At(ring.Level);
+        Vector3D level = model.PlaceOf(ring.Level).Center, p = place.SkinEnd, t = place.TowerEnd;
+        double T = SkinChange(p, place.Outward);
         Vector3D own = towerStrain * (t - level) + place.Standoff.Material.ThermalExpansion.PerKelvin * 0.5 * (T + TowerChange) * (p - t);
-        Vector3D alone = skin - skin.Dot(axis) * axis - own - (move + turn.Cross(p - level)).Dot(axis) * axis;
-        return new BarHeat(skin - own - move - turn.Cross(p - level), bentTurn * axis - turn, alone);
+        return (own, move + turn.Cross(p - level), turn);
     }
 
     /// <summary>The skin's free strain on each edge of an outline across a body's axis, and its mean.</summary>

@@ -1,6 +1,6 @@
 namespace StatueFrame.Analysis;
 
-/// <summary>How the skin shares its load among the bars of a band: bounds, of which the worst counts.</summary>
+/// <summary>How the skin shares its load among the bars of a band: bounds and, where it was run, a finer model; the worst counts.</summary>
 public enum SkinAssumption
 {
     /// <summary>The band is a rigid ring that shares the load by the bars' stiffness.</summary>
@@ -18,4 +18,7 @@ public enum SkinAssumption
     /// hold are not looked at so.
     /// </summary>
     SlidingSkin,
+
+    /// <summary>The skin is a shell of triangles with every standoff at its place: no bound, but the demand of a <see cref="FineModel"/>.</summary>
+    Shell,
 }

@@ -6,8 +6,8 @@ namespace StatueFrame.Analysis;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class SkinBounds
 {
-    /// <summary>All of them.</summary>
-    public static readonly SkinAssumption[] All = Enum.GetValues<SkinAssumption>();
+    /// <summary>All of them; the shell of a fine model is none.</summary>
+    public static readonly SkinAssumption[] All = [SkinAssumption.RigidRing, SkinAssumption.LimpSkin, SkinAssumption.SlidingSkin];
 
     /// <summary>
     /// What a bar takes of the strips round it where saddles slide, over its own. Shell models of figures with every bar a
@@ -20,6 +20,7 @@ internal static class SkinBounds
     {
         SkinAssumption.RigidRing => "band as a rigid ring",
         SkinAssumption.LimpSkin => "limp skin, the bar alone",
+        SkinAssumption.Shell => "skin as a shell",
         _ => "limp skin on sliding saddles",
     };
 

@@ -9,9 +9,9 @@ namespace StatueFrame.Checks;
 /// <param name="When">Where the forces come from, in words; may be empty.</param>
 internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestraint Restraint, string When)
 {
-    /// <summary>A bar of an analyzed statue under a bound on the skin: on a rigid ring it sways, else its skin end is free.</summary>
+    /// <summary>A bar of an analyzed statue under a bound on the skin: on a rigid ring or a shell it sways, else its skin end is free.</summary>
     public static BarLoad Of(CheckedBar bar, SkinAssumption skin, in BarEnds ends, string when) =>
-        new(bar, ends, skin == SkinAssumption.RigidRing ? BarRestraint.Sway : BarRestraint.Free, string.Join("; ", new[] { when, skin.InWords() }.Where(part => part.Length > 0)));
+        new(bar, ends, skin is SkinAssumption.RigidRing or SkinAssumption.Shell ? BarRestraint.Sway : BarRestraint.Free, string.Join("; ", new[] { when, skin.InWords() }.Where(part => part.Length > 0)));
 
     /// <summary>The compression, N; zero in tension.</summary>
     public double Compression => Math.Max(0, -Math.Min(Ends.Tower.N, Ends.Skin.N));

@@ -104,7 +104,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
             if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
                 saddles.Look(new(bars[bar.Index], (force - force.Dot(outward) * outward).Length, load.When));
-            else if (bar.Bar.Place.Slide != Vector3D.Zero && skin != SkinAssumption.RigidRing && bar.Standoff.Saddle is not { HasStop: true })
+            else if (bar.Bar.Place.Slide != Vector3D.Zero && skin is SkinAssumption.LimpSkin or SkinAssumption.SlidingSkin && bar.Standoff.Saddle is not { HasStop: true })
                 slides.Look(new(bars[bar.Index], PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force), load.When));
         }
     }

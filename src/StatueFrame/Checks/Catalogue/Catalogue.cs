@@ -31,6 +31,7 @@ internal static class Catalogue
         new("stability.second-order", "buckling factor of the whole statue", Range, "the load case with the greatest overturning moment", "least buckling factor", "α_cr", NoStrength),
         new("sheet.panel-bending", "stress in a panel of sheet", Strength, "the panel of every band", "greatest stress under local pressure and suction", "fraction of proof strength", NoWind),
         new("sheet.panel-deflection", "deflection of a panel of sheet", Service, "the panel of every band", "deflection under local pressure and suction", "limit of the armature", NoWind),
+        FineSheet.ShellStress,
         new("sheet.buckling", "buckling of sheet under its own weight", Strength, "the thinnest sheet of every body", "stress of the sheet above", "buckling stress over its safety", "the skin's armature is not described"),
         new("sheet.denting", "dent left by a load on a panel", Service, "the thinnest sheet of every body", "dent", "allowed dent", "no maintenance load is given"),
         new("sheet.sag", "sag of a level panel under its own weight", Service, "the thinnest sheet of every body", "sag", "limit", "the skin's armature is not described"),

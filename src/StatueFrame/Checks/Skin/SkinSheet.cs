@@ -40,7 +40,11 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
     {
         var sheet = new SkinSheet(criteria, lists, "");
         foreach (BodyModel body in model.Bodies.Where(b => b.Bands.Length > 0))
+        {
             sheet.AddAtRest(body);
+            if (criteria.Fine is null)
+                lists.Checks.Add(FineSheet.ShellStress.NotChecked(FineSheet.ShellStress.Needs, body.Name));
+        }
     }
 
     private void AddAtRest(BodyModel body)
@@ -120,9 +124,11 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
 
     private double Fraction => FractionOf(design);
 
-    private static double FractionOf(SkinDesign design) => design.StressFraction ?? 1 / 1.5;
+    internal static double FractionOf(SkinDesign design) => design.StressFraction ?? 1 / 1.5;
 
-    private IEnumerable<Assumption> Assumed()
+    private IEnumerable<Assumption> Assumed() => AssumedBy(design);
+
+    internal static IEnumerable<Assumption> AssumedBy(SkinDesign design)
     {
         if (design.StressFraction is null)
             yield return StressFraction;

@@ -23,7 +23,7 @@ internal sealed class ReanalysisBasis
         v.ThrowIfAny();
         (Statue, Criteria, Frequencies) = (statue, criteria, frequencies);
         Model = ModelBuilder.BuildValid(statue);
-        RequireScope(Model, situations);
+        RequireScope(Model, criteria, situations);
         var elements = new Dictionary<FrameElement, int>();
         for (int i = 0; i < Model.Frame.Elements.Count; i++)
             elements[(FrameElement)Model.Frame.Elements[i]] = i;
@@ -75,8 +75,10 @@ internal sealed class ReanalysisBasis
     /// <summary>For each strength situation shapes that the statue buckles in; empty when it buckles far above the loads.</summary>
     public double[][] BucklingShapes { get; }
 
-    private static void RequireScope(StatueModel model, Situation[] situations)
+    private static void RequireScope(StatueModel model, Criteria criteria, Situation[] situations)
     {
+        if (criteria.Fine is not null)
+            throw new ArgumentException($"A fine model is built anew for every variant: leave Criteria.{nameof(Criteria.Fine)} out, or take VariantStudy or Statue.Check.");
         if (model.HasTensionOnly)
             throw new ArgumentException("Braces that act in tension only go slack from case to case; take VariantStudy or Statue.Check.");
         foreach (Situation situation in situations)

@@ -1,0 +1,45 @@
+using StatueFrame.Mechanics.Elements;
+
+namespace StatueFrame.Analysis;
+
+/// <summary>The forces of a fine model, one set a load case; on the base they are those of the other model, by equilibrium.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class FineDemands(FineResponse response) : PartDemands
+{
+    private readonly StatueModel reduced = response.Model.Reduced;
+
+    public override void Bars(int ring, BarVisitor visit)
+    {
+        foreach (FineCase loadCase in response.Cases)
+        {
+            foreach (FineBar bar in response.Model.ByRing.GetValueOrDefault(reduced.Rings[ring].Ring) ?? [])
+                visit(bar.Bar, SkinAssumption.Shell, loadCase.EndsOf(bar), Headings.Describe(loadCase.Heading));
+        }
+    }
+
+    public override void Members(int number, MemberVisitor visit)
+    {
+        SegmentModel segment = reduced.Segments[number];
+        Span<double> u = stackalloc double[FrameElement.Size];
+        var forces = new double[segment.Members.Count * MemberForces.Count];
+        foreach (FineCase loadCase in response.Cases)
+        {
+            segment.Element.Gather(loadCase.Displacements, u);
+            segment.MemberForces(segment.Element, u, forces);
+            for (int i = 0; i < segment.Members.Count; i++)
+                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.When);
+        }
+    }
+
+    public override IEnumerable<EndForces> EndsOf(int number)
+    {
+        SegmentModel segment = reduced.Segments[number];
+        foreach (FineCase loadCase in response.Cases)
+        {
+            (SectionForce bottom, SectionForce top) = segment.SectionForces(segment.Element, loadCase.Displacements);
+            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.When);
+        }
+    }
+
+    public override IEnumerable<BaseForces> OnBase() => [];
+}
