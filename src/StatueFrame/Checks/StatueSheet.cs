@@ -49,23 +49,19 @@ internal sealed class StatueSheet
         StatueModel[] models = TiedBands.Of(model);
         FineModel? fine = criteria.Fine is { } mesh && model.BandCount > 0 ? FineModel.Build(model, mesh) : null;
         sheet.lists.Share(situations);
-        var responses = new List<Response>(situations.Length);
-        foreach (Situation situation in situations)
+        Situation[] all = situations.ToArray();
+        // What winds shake is found once a wind, before situations go their own ways.
+        ShakingWind[][] shaking = Array.ConvertAll(all, situation => sheet.Shaking(situation, modes));
+        SheetWriter[] parts = Array.ConvertAll(all, _ => sheet.lists.Beside());
+        var responses = new Response[all.Length];
+        ParallelWork.ForEach(parts.Length, i =>
         {
-            ShakingWind[] shaking = [];
-            if (situation is { LimitState: LimitState.Strength, Wind: { Factor: > 0, Action: WindAction wind } })
-            {
-                sheet.lists.Situation = situation.Name;
-                sheet.lists.Guard("vortices", () =>
-                {
-                    (ModalResponse many, AcrossWindReport report) = VortexForces.Find(model, criteria, modes, wind, sheet.lists);
-                    shaking = [.. VortexForces.Of(model, situation, many, report)];
-                });
-            }
-            SituationDemands demands = SituationDemands.Of(models, situation, ShockSheet.DampingOf(criteria), shaking, fine);
-            responses.Add(demands.Response);
-            new SituationSheet(model, criteria, modes, demands, sheet.lists).Add();
-        }
+            SituationDemands demands = SituationDemands.Of(models, all[i], ShockSheet.DampingOf(criteria), shaking[i], fine);
+            responses[i] = demands.Response;
+            new SituationSheet(model, criteria, modes, demands, parts[i]).Add();
+        });
+        foreach (SheetWriter part in parts)
+            sheet.lists.Append(part);
         SheetWriter lists = sheet.lists;
         lists.Guard("skin", () => SkinSheet.AddAtRest(model, criteria, lists));
         lists.Guard("levels", () => LevelSheet.AddAtRest(model, lists));
@@ -73,7 +69,6 @@ internal sealed class StatueSheet
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
         sheet.AddModelAssumptions();
-        Situation[] all = situations.ToArray();
         if (looksAhead)
             lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, all)));
         lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model, criteria.Fine is not null)));
@@ -91,6 +86,23 @@ internal sealed class StatueSheet
             Warnings = sheet.lists.Warnings.ToValueList(),
             LoadPath = LoadPath.Of(model, criteria, sheet.lists.Checks),
         };
+    }
+
+    /// <summary>What the wind of a situation of strength shakes the statue with.</summary>
+    private ShakingWind[] Shaking(Situation situation, ModalResponse modes)
+    {
+        ShakingWind[] shaking = [];
+        if (situation is { LimitState: LimitState.Strength, Wind: { Factor: > 0, Action: WindAction wind } })
+        {
+            lists.Situation = situation.Name;
+            lists.Guard("vortices", () =>
+            {
+                (ModalResponse many, AcrossWindReport report) = VortexForces.Find(model, criteria, modes, wind, lists);
+                shaking = [.. VortexForces.Of(model, situation, many, report)];
+            });
+            lists.Situation = "";
+        }
+        return shaking;
     }
 
     private static string[] Names(ReadOnlySpan<Situation> situations)

@@ -1,4 +1,4 @@
-using System.Runtime.ExceptionServices;
+using StatueFrame.Analysis;
 
 namespace StatueFrame.Studies;
 
@@ -24,29 +24,10 @@ public sealed record StudyOptions
         if (Threads is < 1)
             throw new ArgumentOutOfRangeException(nameof(Threads), Threads, "There must be at least one thread.");
         int done = 0;
-        var gate = new Lock();
-        (int Index, ExceptionDispatchInfo Thrown)? first = null;
-        var parallel = new ParallelOptions { MaxDegreeOfParallelism = Threads ?? Environment.ProcessorCount, CancellationToken = Cancellation };
-        Parallel.For(0, count, parallel, (i, state) =>
+        ParallelWork.ForEach(count, i =>
         {
-            if (state.LowestBreakIteration < i)
-                return;
-            try
-            {
-                body(i);
-            }
-            catch (Exception e) when (e is not OutOfMemoryException)
-            {
-                lock (gate)
-                {
-                    if (first is not { } earlier || i < earlier.Index)
-                        first = (i, ExceptionDispatchInfo.Capture(e));
-                }
-                state.Break();
-                return;
-            }
+            body(i);
             Progress?.Report((double)Interlocked.Increment(ref done) / count);
-        });
-        first?.Thrown.Throw();
+        }, Cancellation, Threads);
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using StatueFrame.Mechanics;
 
 namespace StatueFrame.Analysis;
@@ -39,7 +40,8 @@ internal sealed class FootEnvelope
     public void Look(BarModel bar, in BarEnds ends)
     {
         BarPlacement place = bar.Bar.Place;
-        (Vector3D foot, Vector3D greatestForce, Vector3D greatestMoment) = most[bar.Where];
+        ref (Vector3D At, Vector3D Force, Vector3D Moment) known = ref CollectionsMarshal.GetValueRefOrNullRef(most, bar.Where);
+        (Vector3D foot, Vector3D greatestForce, Vector3D greatestMoment) = known;
         FlatForces loose = ends.Loose;
         (Vector3D force, Vector3D moment) = (ends.Tower + -1 * loose).OnSupport;
         Vector3D arm = place.TowerEnd - foot;
@@ -49,7 +51,7 @@ internal sealed class FootEnvelope
         arm = Sizes(arm);
         force = Sizes(force) + more;
         moment += turn + new Vector3D(arm.Y * more.Z + arm.Z * more.Y, arm.Z * more.X + arm.X * more.Z, arm.X * more.Y + arm.Y * more.X);
-        most[bar.Where] = (foot, Greater(force, greatestForce), Greater(moment, greatestMoment));
+        known = (foot, Greater(force, greatestForce), Greater(moment, greatestMoment));
     }
 
     /// <summary>What stands on the tower at a level of a body: where, in the body's axes, and the most it puts there along them.</summary>

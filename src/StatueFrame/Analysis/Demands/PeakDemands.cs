@@ -25,14 +25,14 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
         {
             if (!still.TryGetValue((bar, skin), out List<(BarEnds, string)>? states))
                 still[(bar, skin)] = states = [];
-            states.Add((ends, when));
+            states.Add((ends, Shaken(when)));
         });
         peaks.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
         {
             foreach ((BarEnds ends, string when) in still.GetValueOrDefault((bar, skin)) ?? [])
             {
-                visit(bar, skin, ends + factor * peak, Shaken(when));
-                visit(bar, skin, ends + -factor * peak, Shaken(when));
+                visit(bar, skin, ends + factor * peak, when);
+                visit(bar, skin, ends + -factor * peak, when);
             }
         });
     }
@@ -47,6 +47,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
         foreach (LoadCase loadCase in response.Cases)
         {
             loadCase.MemberForces(segment, forces);
+            string when = Shaken(loadCase.When);
             for (int i = 0; i < segment.Members.Count; i++)
             {
                 bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
@@ -57,7 +58,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
                         for (int k = 0; k < sum.Length; k++)
                             sum[k] = forces[i * sum.Length + k] + sign * factor * states[i][state + k];
                         sum[0] = goesSlack ? Math.Max(0, sum[0]) : sum[0];
-                        visit(i, MemberForces.Of(sum), Shaken(loadCase.When));
+                        visit(i, MemberForces.Of(sum), when);
                     }
                 }
             }

@@ -10,8 +10,15 @@ namespace StatueFrame.Checks;
 internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestraint Restraint, string When)
 {
     /// <summary>A bar of an analyzed statue under a bound on the skin: on a rigid ring or a shell it sways, else its skin end is free.</summary>
-    public static BarLoad Of(CheckedBar bar, SkinAssumption skin, in BarEnds ends, string when) =>
-        new(bar, ends, skin is SkinAssumption.RigidRing or SkinAssumption.Shell ? BarRestraint.Sway : BarRestraint.Free, string.Join("; ", new[] { when, skin.InWords() }.Where(part => part.Length > 0)));
+    /// <param name="bar">The bar and its rules.</param>
+    /// <param name="skin">The bound.</param>
+    /// <param name="ends">What acts on its ends.</param>
+    /// <param name="state">Where the forces come from with the bound, as of <see cref="State"/>.</param>
+    public static BarLoad Of(CheckedBar bar, SkinAssumption skin, in BarEnds ends, string state) =>
+        new(bar, ends, skin is SkinAssumption.RigidRing or SkinAssumption.Shell ? BarRestraint.Sway : BarRestraint.Free, state);
+
+    /// <summary>Where forces come from, and under which bound on the skin, in words.</summary>
+    public static string State(string when, SkinAssumption skin) => when.Length > 0 ? $"{when}; {skin.InWords()}" : skin.InWords();
 
     /// <summary>The compression, N; zero in tension.</summary>
     public double Compression => Math.Max(0, -Math.Min(Ends.Tower.N, Ends.Skin.N));

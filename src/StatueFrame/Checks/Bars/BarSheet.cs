@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
@@ -30,6 +31,8 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     private static readonly Assumption cantilever = new("brackets", "cantilevers from the tower, their tips free to sway", Source.Assumed("standoffs"));
     private static readonly Assumption joined = new("metal that skin ends of standoffs are welded to", "as strong as the standoff", Source.Assumed("bars"));
 
+    private readonly Dictionary<(string When, SkinAssumption Skin), string> states = [];
+
     /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
     private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
 
@@ -44,6 +47,13 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         }
         foreach (((CheckEntry entry, string reason), List<string> where) in missing)
             lists.Missing(entry, reason, where);
+    }
+
+    /// <summary>The words of a state, made once: a sheet looks at a million states and names a few.</summary>
+    private string StateOf(string when, SkinAssumption skin)
+    {
+        ref string? state = ref CollectionsMarshal.GetValueRefOrAddDefault(states, (when, skin), out _);
+        return state ??= BarLoad.State(when, skin);
     }
 
     /// <summary>A bar of the statue with the rules of the criteria.</summary>
@@ -70,7 +80,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.RigidRing));
         demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), when);
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), StateOf(when, skin));
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             ends.Look(load);
@@ -79,7 +89,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         });
         VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), when);
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), StateOf(when, skin));
             alone.Look(load);
             ends.Look(load);
             LookAtBracket(bar, load);

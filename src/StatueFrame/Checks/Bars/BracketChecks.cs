@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace StatueFrame.Checks;
 
 /// <summary>Brackets under standoffs: their strength and stability as cantilevers, and the weld that holds them.</summary>
@@ -71,18 +73,29 @@ internal static class BracketChecks
     internal sealed class OfRing
     {
         private readonly List<BracketLoad> kept = [];
+        private readonly List<BracketLoad.Asked> asked = [];
         private Worst<BracketLoad> weld = new(WeldEntry);
 
         public void Look(in BracketLoad load)
         {
             weld.Look(load);
-            for (int i = kept.Count - 1; i >= 0; i--)
+            BracketLoad.Asked own = load.Sizes;
+            Span<BracketLoad.Asked> known = CollectionsMarshal.AsSpan(asked);
+            for (int i = 0; i < known.Length; i++)
             {
-                if (load.IsCoveredBy(kept[i]))
+                if (own.IsCoveredBy(known[i]))
                     return;
-                if (kept[i].IsCoveredBy(load))
-                    kept.RemoveAt(i);
             }
+            for (int i = known.Length - 1; i >= 0; i--)
+            {
+                if (!known[i].IsCoveredBy(own))
+                    continue;
+                // The last takes its place: their order decides nothing but which of equals is named.
+                (asked[i], kept[i]) = (asked[^1], kept[^1]);
+                asked.RemoveAt(asked.Count - 1);
+                kept.RemoveAt(kept.Count - 1);
+            }
+            asked.Add(own);
             kept.Add(load);
         }
 

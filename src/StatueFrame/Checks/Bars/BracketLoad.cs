@@ -70,8 +70,14 @@ internal readonly record struct BracketLoad(
         Situation = situation,
     };
 
-    /// <summary>Whether another state asks as much of every number, on a bracket that is as long.</summary>
-    public bool IsCoveredBy(in BracketLoad other) =>
-        N < 0 == other.N < 0 && Math.Abs(N) <= Math.Abs(other.N) && V <= other.V && T <= other.T
-        && Strong <= other.Strong && Weak <= other.Weak && Bracket.Length <= other.Bracket.Length;
+    /// <summary>What decides its utilization beside metal and section: compression is worse than tension.</summary>
+    public Asked Sizes => new(N < 0, Math.Abs(N), V, T, Strong, Weak, Bracket.Length);
+
+    /// <summary>The sizes of a state.</summary>
+    internal readonly record struct Asked(bool IsPressed, double N, double V, double T, double Strong, double Weak, double Length)
+    {
+        /// <summary>Whether another state asks as much of every number, on a bracket that is as long.</summary>
+        public bool IsCoveredBy(in Asked other) =>
+            Strong <= other.Strong && Weak <= other.Weak && N <= other.N && V <= other.V && T <= other.T && Length <= other.Length && IsPressed == other.IsPressed;
+    }
 }

@@ -108,6 +108,30 @@ internal sealed class SheetWriter
         }
     }
 
+    /// <summary>A writer for a part of the sheet that is worked out by itself; it knows what is shared so far, and is taken in by <see cref="Append"/>.</summary>
+    public SheetWriter Beside()
+    {
+        var part = new SheetWriter();
+        foreach ((WindAction wind, string owner) in WindOwners)
+            part.WindOwners[wind] = owner;
+        foreach ((ValueList<FactoredAction> heat, string owner) in HeatOwners)
+            part.HeatOwners[heat] = owner;
+        foreach ((WindAction wind, (ModalResponse, AcrossWindReport) found) in Vortices)
+            part.Vortices[wind] = found;
+        return part;
+    }
+
+    /// <summary>Takes in what a part has written.</summary>
+    public void Append(SheetWriter part)
+    {
+        Results.AddRange(part.Results);
+        Checks.AddRange(part.Checks);
+        Assumptions.AddRange(part.Assumptions);
+        Warnings.AddRange(part.Warnings);
+        foreach ((WindAction wind, (ModalResponse, AcrossWindReport) found) in part.Vortices)
+            Vortices.TryAdd(wind, found);
+    }
+
     /// <summary>What vortices do in each wind on the sheet, with the modes they shake.</summary>
     public Dictionary<WindAction, (ModalResponse Modes, AcrossWindReport Report)> Vortices { get; } = [];
 }

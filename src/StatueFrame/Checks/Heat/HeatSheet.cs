@@ -129,7 +129,7 @@ internal sealed class HeatSheet
         foreach (SkinAssumption skin in SkinBounds.All)
         {
             if (response.Cases[0].ForcesOf(ring, bar, band, skin, forces))
-                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.DragOf(bar, skin), rules), ""));
+                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.DragOf(bar, skin), rules), BarLoad.State("", skin)));
         }
     }
 

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 
 namespace StatueFrame.Studies;
@@ -48,19 +49,19 @@ public sealed class RobustnessStudy
         var probe = new DamageProbe(statue, criteria, situations);
         var screened = new ScreenedRemoval[removals.Length];
         int done = 0;
-        StudyWork.ForEach(removals.Length, cancellation, i =>
+        ParallelWork.ForEach(removals.Length, i =>
         {
             screened[i] = probe.Screen(removals[i]);
             progress?.Report(0.8 * Interlocked.Increment(ref done) / removals.Length);
-        });
+        }, cancellation);
         ScreenedRemoval[] closer = [.. screened.GroupBy(s => s.Removal.Kind).SelectMany(kind => Candidates(kind, options.SheetsOfEachKind))];
         var looked = new WorstRemoval[closer.Length];
         done = 0;
-        StudyWork.ForEach(closer.Length, cancellation, i =>
+        ParallelWork.ForEach(closer.Length, i =>
         {
             looked[i] = Look(closer[i], statue, criteria, situations, whole);
             progress?.Report(0.8 + 0.2 * Interlocked.Increment(ref done) / closer.Length);
-        });
+        }, cancellation);
         WorstRemoval[] worst = [.. looked.GroupBy(look => look.Removal.Kind).OrderBy(kind => kind.Key).Select(kind => kind.ToList().FirstWorst())];
         progress?.Report(1);
         return new RobustnessStudy(given, whole, screened, worst, RobustnessSheet.Of(statue, situations, options, worst));

@@ -1,3 +1,4 @@
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using UnitsNet;
 
@@ -65,11 +66,11 @@ internal sealed class SheetsByYear
         LifeInstant[] missing = [.. instants.Where(at => !looks.ContainsKey(at))];
         var made = new Look[missing.Length];
         int done = 0;
-        StudyWork.ForEach(missing.Length, cancellation, i =>
+        ParallelWork.ForEach(missing.Length, i =>
         {
             made[i] = Make(missing[i]);
             tell((double)Interlocked.Increment(ref done) / made.Length);
-        });
+        }, cancellation);
         for (int i = 0; i < missing.Length; i++)
             looks.Add(missing[i], made[i]);
     }
