@@ -29,6 +29,7 @@ public static class ValidationPage
     public static void Check(PublishedValue row)
     {
         double ours = row.Compute();
+        Assert.True(row.Lacks is null, $"{row}: {row.Lacks}.");
         Assert.True(double.IsFinite(ours) && row.Difference(ours) <= row.Tolerance,
             string.Create(CultureInfo.InvariantCulture,
                 $"{row}: computed {ours:g10}, off by {row.Difference(ours):g3}, tolerance {row.Tolerance:g3}"));
@@ -53,18 +54,27 @@ public static class ValidationPage
     private static string Render(Assembly assembly)
     {
         var text = new StringBuilder();
-        foreach (var group in RowsOf(assembly).GroupBy(r => r.Class))
-        {
-            text.Append(CultureInfo.InvariantCulture, $"\n### {Heading(group.Key)}\n\n");
-            text.Append("| feature | source | kind | expected | ours | unit | difference |\n|---|---|---|---:|---:|---|---:|\n");
-            foreach ((_, PublishedValue row) in group)
-            {
-                double ours = row.Compute();
-                text.Append(CultureInfo.InvariantCulture,
-                    $"| {row.Feature} | {row.Source} | {KindText(row.Kind)} | {row.Expected:g6} | {ours:g6} | {row.Unit} | {Percent(row.Difference(ours))} |\n");
-            }
-        }
+        IReadOnlyList<(Type Class, PublishedValue Row)> rows = RowsOf(assembly);
+        text.Append("\n| kind | rows | of them read back |\n|---|---:|---:|\n");
+        foreach (ValueKind kind in Enum.GetValues<ValueKind>())
+            text.Append(CultureInfo.InvariantCulture, $"| {KindText(kind)} | {rows.Count(r => r.Row.Kind == kind)} | {rows.Count(r => r.Row.Kind == kind && r.Row.IsReadBack)} |\n");
+        foreach (var group in rows.Where(r => !r.Row.IsReadBack).GroupBy(r => r.Class))
+            Append(text, Heading(group.Key), group.Select(r => r.Row));
+        if (rows.Any(r => r.Row.IsReadBack))
+            Append(text, "Constants read back", rows.Where(r => r.Row.IsReadBack).Select(r => r.Row));
         return text.Append('\n').ToString();
+    }
+
+    private static void Append(StringBuilder text, string heading, IEnumerable<PublishedValue> rows)
+    {
+        text.Append(CultureInfo.InvariantCulture, $"\n### {heading}\n\n");
+        text.Append("| feature | source | kind | expected | ours | unit | difference |\n|---|---|---|---:|---:|---|---:|\n");
+        foreach (PublishedValue row in rows)
+        {
+            double ours = row.Compute();
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {row.Feature} | {row.Source} | {KindText(row.Kind)} | {row.Expected:g6} | {ours:g6} | {row.Unit} | {Percent(row.Difference(ours))} |\n");
+        }
     }
 
     private static string Heading(Type type) =>
@@ -73,6 +83,7 @@ public static class ValidationPage
     private static string KindText(ValueKind kind) => kind switch
     {
         ValueKind.Published => "published",
+        ValueKind.SecondHand => "second hand",
         ValueKind.IndependentComputation => "independent computation",
         ValueKind.CommonPracticeNoSource => "common practice, no source",
         _ => "from memory",

@@ -6,7 +6,7 @@ public class BeamElementTests
 {
     private const double L = 3;
     private const string Timoshenko = "shear-flexible beam formula with Φ = 12EI/(κGAL²)";
-    private const string Roark = "Roark's Formulas for Stress and Strain, Table 8.1";
+    private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., Table 8.1";
 
     private static readonly BeamSection Slim = Samples.Rectangle(0.1, 0.2) with { GAy = double.PositiveInfinity, GAz = double.PositiveInfinity };
     private static readonly BeamSection Deep = Samples.Rectangle(0.5, 0.8);

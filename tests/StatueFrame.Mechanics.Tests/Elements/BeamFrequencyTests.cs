@@ -6,7 +6,7 @@ namespace StatueFrame.Mechanics.Tests.Elements;
 
 public class BeamFrequencyTests
 {
-    private const string Blevins = "Blevins, Formulas for Natural Frequency and Mode Shape, Table 8-1";
+    private const string Blevins = "Blevins, Formulas for Natural Frequency and Mode Shape, 1979, Table 8-1";
     private const string Kirchhoff = "Kirchhoff 1879, in Timoshenko, Vibration Problems in Engineering";
     private const string Nafems = "NAFEMS Selected Benchmarks for Natural Frequency Analysis, FV5, issue of 1989-01-09";
     private const Freedoms InPlane = Freedoms.Z | Freedoms.RotationY;

@@ -9,7 +9,7 @@ public class LinearStaticsTests
 {
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("Tip stiffness k L³/(E I) of a cantilever in a skew direction", "Roark's Formulas for Stress and Strain, Table 8.1",
+        new("Tip stiffness k L³/(E I) of a cantilever in a skew direction", "Roark's Formulas for Stress and Strain, 7th ed., Table 8.1",
             3, "-", 1e-9, TipStiffness),
     ];
 

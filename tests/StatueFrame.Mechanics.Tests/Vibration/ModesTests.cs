@@ -4,7 +4,7 @@ namespace StatueFrame.Mechanics.Tests.Vibration;
 
 public class ModesTests
 {
-    private const string Blevins = "Blevins, Formulas for Natural Frequency and Mode Shape, Table 8-1";
+    private const string Blevins = "Blevins, Formulas for Natural Frequency and Mode Shape, 1979, Table 8-1";
 
     public static IEnumerable<PublishedValue> Rows =>
     [

@@ -17,7 +17,7 @@ public class PiecewiseLinearOscillatorTests
     private static IEnumerable<PublishedValue> Pulses(
         string shape, string source, Func<double, double> pulse, params (double Ratio, double Factor)[] values) =>
         values.Select(v => new PublishedValue($"{shape} pulse, peak dynamic factor at t_d/T = {v.Ratio}", source, v.Factor, "-",
-            0.0006 / v.Factor, () => PeakFactor(pulse, v.Ratio)));
+            0.0006 / v.Factor, () => PeakFactor(pulse, v.Ratio), ValueKind.FromMemory));
 
     /// <summary>The peak of u / u_static for an undamped oscillator of period 1, during the pulse and after it.</summary>
     private static double PeakFactor(Func<double, double> pulse, double duration)

@@ -26,11 +26,11 @@ public class ScaleTests
         new("Froude number of 40 m/s on 5 m", Similarity, 1600 / (9.80665 * 5), "-", 1e-12, () => Full.Froude, ValueKind.FromMemory),
         new("reduced velocity of 40 m/s, 1 Hz, 5 m", Similarity, 8, "-", 1e-12, () => Full.ReducedVelocity, ValueKind.FromMemory),
         new("Scruton number of 1000 kg/m, δ = 0.02π, 5 m in air", Similarity, 2 * 1000 * 0.02 * Math.PI / (1.25 * 25), "-", 1e-4, () => Full.Scruton, ValueKind.FromMemory),
-        new("model at 1:100 by Froude: speed", "√λ", 4, "m/s", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Model.Speed.MetersPerSecond, ValueKind.FromMemory),
-        new("model at 1:100 by Froude: frequency", "1/√λ", 10, "Hz", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Model.Frequency.Hertz, ValueKind.FromMemory),
-        new("model at 1:100 by Froude: Reynolds number over that at full size", "λ^(3/2)", 1e-3, "-", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Numbers[5].Ratio, ValueKind.FromMemory),
-        new("model at 1:100 by Froude: force of 1 N at full size", "λ⁻³", 1e6, "N", 1e-9, () => ModelTest.Dimensioned(Full, 0.01).FullSize(1.Newtons).Newtons, ValueKind.FromMemory),
-        new("model at 1:100 by Froude: acceleration at full size", "1", 1, "m/s²", 1e-9, () => ModelTest.Dimensioned(Full, 0.01).FullSize(1.MetersPerSecondSquared).MetersPerSecondSquared, ValueKind.FromMemory),
+        new("model at 1:100 by Froude: speed", "√λ", 4, "m/s", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Model.Speed.MetersPerSecond, ValueKind.IndependentComputation),
+        new("model at 1:100 by Froude: frequency", "1/√λ", 10, "Hz", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Model.Frequency.Hertz, ValueKind.IndependentComputation),
+        new("model at 1:100 by Froude: Reynolds number over that at full size", "λ^(3/2)", 1e-3, "-", 1e-12, () => ModelTest.Dimensioned(Full, 0.01).Numbers[5].Ratio, ValueKind.IndependentComputation),
+        new("model at 1:100 by Froude: force of 1 N at full size", "λ⁻³", 1e6, "N", 1e-9, () => ModelTest.Dimensioned(Full, 0.01).FullSize(1.Newtons).Newtons, ValueKind.IndependentComputation),
+        new("model at 1:100 by Froude: acceleration at full size", "1", 1, "m/s²", 1e-9, () => ModelTest.Dimensioned(Full, 0.01).FullSize(1.MetersPerSecondSquared).MetersPerSecondSquared, ValueKind.IndependentComputation),
     ];
 
     [Fact]

@@ -17,11 +17,11 @@ public class SheetTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("sheets of a sphere of radius 3: mean principal curvature", "closed form 1/R", 1.0 / 3, "1/m", 0.04, () => Sphere.Sheets.Average(s => 0.5 * (s.StrongCurvature + s.WeakCurvature)), ValueKind.FromMemory),
-        new("sheets of a sphere: Gaussian curvature over the whole", "Gauss-Bonnet: ∫K dA = 4π", 4 * Math.PI, "-", 0.06, () => Sphere.Sheets.Sum(s => s.GaussianCurvature * s.Area.SquareMeters), ValueKind.FromMemory),
-        new("cap of 0.5 m on a sphere of radius 3: strain of its area", "closed form r²/2R²(1 − cos r/R) − 1", CapStrain, "-", 0.05, () => Cap.AreaStrain, ValueKind.FromMemory),
-        new("cap of 0.5 m on a sphere of radius 3: width when flat", "arc 2r", 1, "m", 0.01, () => Cap.Width.Meters, ValueKind.FromMemory),
-        new("quarter cylinder of radius 1: width when flat", "arc πR/2", Math.PI / 2, "m", 0.06, () => Quarter.Width.Meters, ValueKind.FromMemory),
+        new("sheets of a sphere of radius 3: mean principal curvature", "closed form 1/R", 1.0 / 3, "1/m", 0.04, () => Sphere.Sheets.Average(s => 0.5 * (s.StrongCurvature + s.WeakCurvature)), ValueKind.IndependentComputation),
+        new("sheets of a sphere: Gaussian curvature over the whole", "Gauss-Bonnet: ∫K dA = 4π", 4 * Math.PI, "-", 0.06, () => Sphere.Sheets.Sum(s => s.GaussianCurvature * s.Area.SquareMeters), ValueKind.IndependentComputation),
+        new("cap of 0.5 m on a sphere of radius 3: strain of its area", "closed form r²/2R²(1 − cos r/R) − 1", CapStrain, "-", 0.05, () => Cap.AreaStrain, ValueKind.IndependentComputation),
+        new("cap of 0.5 m on a sphere of radius 3: width when flat", "arc 2r", 1, "m", 0.01, () => Cap.Width.Meters, ValueKind.IndependentComputation),
+        new("quarter cylinder of radius 1: width when flat", "arc πR/2", Math.PI / 2, "m", 0.06, () => Quarter.Width.Meters, ValueKind.IndependentComputation),
     ];
 
     private static double CapStrain => 0.25 / (18 * (1 - Math.Cos(0.5 / 3))) - 1;

@@ -10,14 +10,14 @@ public class SlicingTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("sphere of radius 2: plan area at half its upper radius", "closed form π(R² − z²)", 3 * Math.PI, "m²", 1e-3, () => Sphere.SliceAt(3.Meters).Area.SquareMeters, ValueKind.FromMemory),
-        new("sphere of radius 2: outline there", "closed form 2π√(R² − z²)", 2 * Math.PI * Math.Sqrt(3), "m", 1e-3, () => Sphere.SliceAt(3.Meters).Perimeter.Meters, ValueKind.FromMemory),
-        new("sphere of radius 2: sheet of the zone between 1 m and 2.5 m", "Archimedes: 2πRh", 6 * Math.PI, "m²", 5e-4, () => Sphere.Measure(1.Meters, 2.5.Meters)[0].SheetArea.SquareMeters, ValueKind.FromMemory),
-        new("sphere of radius 2: projected area", "closed form πR²", 4 * Math.PI, "m²", 1e-3, () => Sphere.ProjectedArea(30.Degrees, 0.Meters, 4.Meters, 400).Area.SquareMeters, ValueKind.FromMemory),
-        new("spherical shell of 2 mm copper, radius 2: inertia", "closed form 2/3 m R²", 2.0 / 3 * 4 * ShellMass, "kg·m²", 1e-3, () => ShellInertia.ZZ, ValueKind.FromMemory),
-        new("hemispherical shell of radius 2: height of its centroid", "closed form R/2", 1, "m", 1e-3, () => Sphere.Measure(2.Meters, 4.Meters)[0].Centroid.Z.Meters - 2, ValueKind.FromMemory),
-        new("cone of radius 1 and height 2: sheet of its lower half", "closed form 3/4 πr√(r² + h²)", 0.75 * Math.PI * Math.Sqrt(5), "m²", 1e-3, () => ShapeBody.Trunk(Solids.Cone(1, 2, 64)).Measure(0.Meters, 1.Meters)[0].SheetArea.SquareMeters, ValueKind.FromMemory),
-        new("torus of radii 3 and 1: plan area at mid height", "closed form π(4² − 2²)", 12 * Math.PI, "m²", 2e-3, () => ShapeBody.Trunk(Solids.Torus(3, 1, 64)).SliceAt(1e-3.Meters).Area.SquareMeters, ValueKind.FromMemory),
+        new("sphere of radius 2: plan area at half its upper radius", "closed form π(R² − z²)", 3 * Math.PI, "m²", 1e-3, () => Sphere.SliceAt(3.Meters).Area.SquareMeters, ValueKind.IndependentComputation),
+        new("sphere of radius 2: outline there", "closed form 2π√(R² − z²)", 2 * Math.PI * Math.Sqrt(3), "m", 1e-3, () => Sphere.SliceAt(3.Meters).Perimeter.Meters, ValueKind.IndependentComputation),
+        new("sphere of radius 2: sheet of the zone between 1 m and 2.5 m", "Archimedes: 2πRh", 6 * Math.PI, "m²", 5e-4, () => Sphere.Measure(1.Meters, 2.5.Meters)[0].SheetArea.SquareMeters, ValueKind.IndependentComputation),
+        new("sphere of radius 2: projected area", "closed form πR²", 4 * Math.PI, "m²", 1e-3, () => Sphere.ProjectedArea(30.Degrees, 0.Meters, 4.Meters, 400).Area.SquareMeters, ValueKind.IndependentComputation),
+        new("spherical shell of 2 mm copper, radius 2: inertia", "closed form 2/3 m R²", 2.0 / 3 * 4 * ShellMass, "kg·m²", 1e-3, () => ShellInertia.ZZ, ValueKind.IndependentComputation),
+        new("hemispherical shell of radius 2: height of its centroid", "closed form R/2", 1, "m", 1e-3, () => Sphere.Measure(2.Meters, 4.Meters)[0].Centroid.Z.Meters - 2, ValueKind.IndependentComputation),
+        new("cone of radius 1 and height 2: sheet of its lower half", "closed form 3/4 πr√(r² + h²)", 0.75 * Math.PI * Math.Sqrt(5), "m²", 1e-3, () => ShapeBody.Trunk(Solids.Cone(1, 2, 64)).Measure(0.Meters, 1.Meters)[0].SheetArea.SquareMeters, ValueKind.IndependentComputation),
+        new("torus of radii 3 and 1: plan area at mid height", "closed form π(4² − 2²)", 12 * Math.PI, "m²", 2e-3, () => ShapeBody.Trunk(Solids.Torus(3, 1, 64)).SliceAt(1e-3.Meters).Area.SquareMeters, ValueKind.IndependentComputation),
     ];
 
     private static ShapeBody Sphere { get; } = ShapeBody.Trunk(FineSphere);

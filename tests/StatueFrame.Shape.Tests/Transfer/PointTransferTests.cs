@@ -5,8 +5,8 @@ namespace StatueFrame.Shape.Tests.Transfer;
 
 public class PointTransferTests
 {
-    private const string LevelRing = "GNU Gama 1.5.09, output of the 1D example (ring of 4 points, levelled forward and back, 5 mm each), vrmapper.com/gama/1doutput.html";
-    private const string SixLevels = "Ghilani, Adjustment Computations, example 12.1 (data: slidetodoc.com \"Adjustment of level nets\"; results recalled)";
+    private const string LevelRing = "GNU Gama 1.5.09, output of the 1D example (ring of 4 points, levelled forward and back, 5 mm each)";
+    private const string SixLevels = "Ghilani, Adjustment Computations, example 12.1 (results recalled)";
 
     /// <summary>Heights of points 4, 3, 2; point 1a is at 1000 m.</summary>
     private static LinearAdjustment Ring { get; } = LinearAdjustment.Of(
@@ -22,20 +22,20 @@ public class PointTransferTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("ring of levels: adjusted height of point 4", LevelRing, 998.77513, "m", 5.1e-9, () => Ring.Unknowns[0]),
-        new("ring of levels: adjusted height of point 3", LevelRing, 997.93325, "m", 5e-9, () => Ring.Unknowns[1]),
-        new("ring of levels: adjusted height of point 2", LevelRing, 999.27487, "m", 6e-9, () => Ring.Unknowns[2]),
-        new("ring of levels: standard error of point 4", LevelRing, 3.1, "mm", 0.0162, () => 1000 * Math.Sqrt(Ring.Covariance[0, 0])),
-        new("ring of levels: standard error of point 3", LevelRing, 3.5, "mm", 0.0143, () => 1000 * Math.Sqrt(Ring.Covariance[1, 1])),
-        new("ring of levels: weighted squares of residuals, of unit 1 mm²", LevelRing, 146.625, "mm²", 1e-5, () => 25 * Ring.Weighted),
-        new("ring of levels: standard error of one reading as it turned out", LevelRing, 5.42, "mm", 1e-3, () => 5 * Math.Sqrt(Ring.Weighted / Ring.Freedom)),
-        new("ring of levels: greatest standardized residual", LevelRing, 1.68, "-", 3e-3, () => Ring.Standardized.Max(Math.Abs)),
-        new("ring of levels: observation that has it", LevelRing, 6, "-", 0, () => 1 + Array.IndexOf(Ring.Standardized.Select(Math.Abs).ToArray(), Ring.Standardized.Max(Math.Abs))),
+        new("ring of levels: adjusted height of point 4", LevelRing, 998.77513, "m", 5.1e-9, () => Ring.Unknowns[0], ValueKind.IndependentComputation),
+        new("ring of levels: adjusted height of point 3", LevelRing, 997.93325, "m", 5e-9, () => Ring.Unknowns[1], ValueKind.IndependentComputation),
+        new("ring of levels: adjusted height of point 2", LevelRing, 999.27487, "m", 6e-9, () => Ring.Unknowns[2], ValueKind.IndependentComputation),
+        new("ring of levels: standard error of point 4", LevelRing, 3.1, "mm", 0.0162, () => 1000 * Math.Sqrt(Ring.Covariance[0, 0]), ValueKind.IndependentComputation),
+        new("ring of levels: standard error of point 3", LevelRing, 3.5, "mm", 0.0143, () => 1000 * Math.Sqrt(Ring.Covariance[1, 1]), ValueKind.IndependentComputation),
+        new("ring of levels: weighted squares of residuals, of unit 1 mm²", LevelRing, 146.625, "mm²", 1e-5, () => 25 * Ring.Weighted, ValueKind.IndependentComputation),
+        new("ring of levels: standard error of one reading as it turned out", LevelRing, 5.42, "mm", 1e-3, () => 5 * Math.Sqrt(Ring.Weighted / Ring.Freedom), ValueKind.IndependentComputation),
+        new("ring of levels: greatest standardized residual", LevelRing, 1.68, "-", 3e-3, () => Ring.Standardized.Max(Math.Abs), ValueKind.IndependentComputation),
+        new("ring of levels: observation that has it", LevelRing, 6, "-", 0, () => 1 + Array.IndexOf(Ring.Standardized.Select(Math.Abs).ToArray(), Ring.Standardized.Max(Math.Abs)), ValueKind.IndependentComputation),
         new("net of six levels: height of B", SixLevels, 448.1087, "m", 2e-7, () => Net.Unknowns[0], ValueKind.FromMemory),
         new("net of six levels: height of C", SixLevels, 453.4685, "m", 2e-7, () => Net.Unknowns[1], ValueKind.FromMemory),
         new("net of six levels: height of D", SixLevels, 444.9436, "m", 2e-7, () => Net.Unknowns[2], ValueKind.FromMemory),
-        new("two lines at right angles, read twice each: standard error of the point", "σ/√2 along each line", 0.5 / Math.Sqrt(2), "mm", 1e-9, () => RightAngle.ErrorX.Millimeters, ValueKind.FromMemory),
-        new("one stage of factor 5: a 0.3 mm error with 1 mm of setting out", "√(5² 0.3² + 1²)", Math.Sqrt(3.25), "mm", 1e-9, () => OneStage(0), ValueKind.FromMemory),
+        new("two lines at right angles, read twice each: standard error of the point", "σ/√2 along each line", 0.5 / Math.Sqrt(2), "mm", 1e-9, () => RightAngle.ErrorX.Millimeters, ValueKind.IndependentComputation),
+        new("one stage of factor 5: a 0.3 mm error with 1 mm of setting out", "√(5² 0.3² + 1²)", Math.Sqrt(3.25), "mm", 1e-9, () => OneStage(0), ValueKind.IndependentComputation),
     ];
 
     private static AdjustedPoint RightAngle => new PointSurvey

@@ -4,11 +4,11 @@ namespace StatueFrame.Tests.Sections;
 
 public class AngleBarTests
 {
-    private const string Unequal = "EN 10056-1 section tables of rolled unequal angles (with fillet and rounded toes), as reproduced in public tables, 65×50×5";
+    private const string Unequal = "EN 10056-1 section tables of rolled unequal angles (with fillet and rounded toes), second hand, 65×50×5";
     private const string Equal = "EN 10056-1 section tables of rolled equal angles (with fillet and rounded toes), 100×100×10";
 
-    private const string L8 = "AISC Shapes Database v15.0, L8×6×3/4 (rolled, with fillet), as quoted in a published verification of AISC 360-22 (docs.bentley.com)";
-    private const string L200 = "SCI P363, UKA 200×200×24 (rolled, with fillet), as quoted by fppengineering.com, Design of steel angles, worked example";
+    private const string L8 = "AISC Shapes Database v15.0, L8×6×3/4 (rolled, with fillet), second hand";
+    private const string L200 = "SCI P363, UKA 200×200×24 (rolled, with fillet), second hand";
 
     public static IEnumerable<PublishedValue> Rows =>
     [

@@ -4,7 +4,7 @@ namespace StatueFrame.Tests.Sections;
 
 public class SolidRectangleTests
 {
-    private const string Table = "torsion coefficients of rectangles after Timoshenko and Goodier, Theory of Elasticity, as reproduced in public tables";
+    private const string Table = "torsion coefficients of rectangles after Timoshenko and Goodier, Theory of Elasticity, second hand";
 
     public static IEnumerable<PublishedValue> Rows { get; } =
     [

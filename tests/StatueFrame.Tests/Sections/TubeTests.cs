@@ -4,7 +4,7 @@ namespace StatueFrame.Tests.Sections;
 
 public class TubeTests
 {
-    private const string Tables = "EN 10210-2:1997 section tables of circular hollow sections, as reproduced in public design tables";
+    private const string Tables = "EN 10210-2:1997 section tables of circular hollow sections, second hand";
     private const string Cowper = "G. R. Cowper, J. Appl. Mech. 33 (1966), ν = 0.3";
 
     public static IEnumerable<PublishedValue> Rows =>

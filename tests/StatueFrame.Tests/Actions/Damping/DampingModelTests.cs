@@ -23,7 +23,7 @@ public class DampingModelTests
     ];
 
     private static PublishedValue Row(DampingCategory category, double value) =>
-        new($"structural decrement, {category}", TableF2, value, "-", 1e-12, () => DampingModel.Of(category).StructuralDecrement, ValueKind.FromMemory);
+        new($"structural decrement, {category}", TableF2, value, "-", 1e-12, () => DampingModel.Of(category).StructuralDecrement, ValueKind.FromMemory) { IsReadBack = true };
 
     [Fact]
     public void Decrement_and_ratio_turn_into_one_another() => Gen.Double[0, 0.95].Sample(zeta =>

@@ -28,24 +28,24 @@ public class DesignSpectrumTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("plateau S_e/a_g, type 1, ground B", "EN 1998-1:2004, Table 3.2 and (3.3): 2.5·1.2", 3.0, "-", 1e-9, () => At(En(GroundType.B), 0.3)),
-        new("S_e/a_g at 1 s, type 1, ground C", "EN 1998-1:2004, Table 3.2 and (3.4): 2.5·1.15·0.6", 1.725, "-", 1e-9, () => At(En(GroundType.C), 1.0)),
-        new("S_e/a_g at 3 s, type 1, ground D", "EN 1998-1:2004, Table 3.2 and (3.5): 2.5·1.35·0.8·2/9", 0.6, "-", 1e-9, () => At(En(GroundType.D), 3.0)),
-        new("plateau S_e/a_g, type 2, ground D", "EN 1998-1:2004, Table 3.3 and (3.3): 2.5·1.8", 4.5, "-", 1e-9, () => At(En(GroundType.D, En1998SpectrumType.Type2), 0.2)),
-        new("S_e/a_g at 2 s, type 2, ground A", "EN 1998-1:2004, Table 3.3 and (3.5): 2.5·0.25·1.2/4", 0.1875, "-", 1e-9, () => At(En(GroundType.A, En1998SpectrumType.Type2), 2)),
-        new("vertical plateau S_ve/a_g, type 1", "EN 1998-1:2004, Table 3.4 and (3.9): 3·0.9", 2.7, "-", 1e-9, () => At(En(GroundType.D).Vertical(), 0.1)),
-        new("vertical S_ve/a_g at 0.5 s, type 2", "EN 1998-1:2004, Table 3.4 and (3.10): 3·0.45·0.15/0.5", 0.405, "-", 1e-9, () => At(En(GroundType.A, En1998SpectrumType.Type2).Vertical(), 0.5)),
-        new("design plateau S_d/a_g, q = 3, ground B", "EN 1998-1:2004, (3.14): 1.2·2.5/3", 1.0, "-", 1e-9, () => At(En(GroundType.B, q: 3), 0.4)),
-        new("design S_d/a_g at period zero", "EN 1998-1:2004, (3.13): 1.2·2/3", 0.8, "-", 1e-9, () => At(En(GroundType.B, q: 3), 0)),
-        new("design lower bound β", "EN 1998-1:2004, (3.16): 0.2", 0.2, "-", 1e-9, () => At(En(GroundType.B, q: 4), 3.5)),
+        new("plateau S_e/a_g, type 1, ground B", "EN 1998-1:2004, Table 3.2 and (3.3): 2.5·1.2", 3.0, "-", 1e-9, () => At(En(GroundType.B), 0.3), ValueKind.IndependentComputation),
+        new("S_e/a_g at 1 s, type 1, ground C", "EN 1998-1:2004, Table 3.2 and (3.4): 2.5·1.15·0.6", 1.725, "-", 1e-9, () => At(En(GroundType.C), 1.0), ValueKind.IndependentComputation),
+        new("S_e/a_g at 3 s, type 1, ground D", "EN 1998-1:2004, Table 3.2 and (3.5): 2.5·1.35·0.8·2/9", 0.6, "-", 1e-9, () => At(En(GroundType.D), 3.0), ValueKind.IndependentComputation),
+        new("plateau S_e/a_g, type 2, ground D", "EN 1998-1:2004, Table 3.3 and (3.3): 2.5·1.8", 4.5, "-", 1e-9, () => At(En(GroundType.D, En1998SpectrumType.Type2), 0.2), ValueKind.IndependentComputation),
+        new("S_e/a_g at 2 s, type 2, ground A", "EN 1998-1:2004, Table 3.3 and (3.5): 2.5·0.25·1.2/4", 0.1875, "-", 1e-9, () => At(En(GroundType.A, En1998SpectrumType.Type2), 2), ValueKind.IndependentComputation),
+        new("vertical plateau S_ve/a_g, type 1", "EN 1998-1:2004, Table 3.4 and (3.9): 3·0.9", 2.7, "-", 1e-9, () => At(En(GroundType.D).Vertical(), 0.1), ValueKind.IndependentComputation),
+        new("vertical S_ve/a_g at 0.5 s, type 2", "EN 1998-1:2004, Table 3.4 and (3.10): 3·0.45·0.15/0.5", 0.405, "-", 1e-9, () => At(En(GroundType.A, En1998SpectrumType.Type2).Vertical(), 0.5), ValueKind.IndependentComputation),
+        new("design plateau S_d/a_g, q = 3, ground B", "EN 1998-1:2004, (3.14): 1.2·2.5/3", 1.0, "-", 1e-9, () => At(En(GroundType.B, q: 3), 0.4), ValueKind.IndependentComputation),
+        new("design S_d/a_g at period zero", "EN 1998-1:2004, (3.13): 1.2·2/3", 0.8, "-", 1e-9, () => At(En(GroundType.B, q: 3), 0), ValueKind.IndependentComputation),
+        new("design lower bound β", "EN 1998-1:2004, (3.16): 0.2", 0.2, "-", 1e-9, () => At(En(GroundType.B, q: 4), 3.5), ValueKind.IndependentComputation),
         new("damping correction at 2 %", "EN 1998-1:2004, (3.6): √(10/7)", 1.195, "-", 5e-4, () => En1998Spectrum.DampingCorrection(0.02)),
         new("damping correction, least", "EN 1998-1:2004, (3.6)", 0.55, "-", 1e-9, () => En1998Spectrum.DampingCorrection(0.4)),
         new("T_S for S_DS 1.09, S_D1 0.79", "ASCE/SEI 7-22, 11.4.5.2: S_D1/S_DS", 0.7248, "s", 1e-4, () => Asce(1.09, 0.79, 8).TS),
-        new("S_a at period zero", "ASCE/SEI 7-22, (11.4-2): 0.4 S_DS", 0.436, "g", 1e-9, () => At(Asce(1.09, 0.79, 8), 0) / SelfWeight.Gravity),
+        new("S_a at period zero", "ASCE/SEI 7-22, (11.4-2): 0.4 S_DS", 0.436, "g", 1e-9, () => At(Asce(1.09, 0.79, 8), 0) / SelfWeight.Gravity, ValueKind.IndependentComputation),
         new("S_a at 2 s", "ASCE/SEI 7-22, (11.4-3): S_D1/T", 0.395, "g", 1e-9, () => At(Asce(1.09, 0.79, 8), 2) / SelfWeight.Gravity),
         new("S_a at 10 s", "ASCE/SEI 7-22, (11.4-4): S_D1·T_L/T²", 0.0632, "g", 1e-9, () => At(Asce(1.09, 0.79, 8), 10) / SelfWeight.Gravity),
         new("vertical coefficient, S_S 0.8, class D", "ASCE/SEI 7-16, Table 11.9-1, half way from 1.1 to 1.3", 1.2, "-", 1e-9, () => Asce7VerticalSpectrum.Coefficient(0.8, 'D')),
-        new("vertical S_av/S_DS at 0.1 s, C_v 1.3", "ASCE/SEI 7-16, (11.9-3): 0.8·1.3", 1.04, "-", 1e-9, () => At(new Asce7VerticalSpectrum { Horizontal = Asce(1, 0.1, 4), VerticalCoefficient = 1.3 }, 0.1) / SelfWeight.Gravity),
+        new("vertical S_av/S_DS at 0.1 s, C_v 1.3", "ASCE/SEI 7-16, (11.9-3): 0.8·1.3", 1.04, "-", 1e-9, () => At(new Asce7VerticalSpectrum { Horizontal = Asce(1, 0.1, 4), VerticalCoefficient = 1.3 }, 0.1) / SelfWeight.Gravity, ValueKind.IndependentComputation),
     ];
 
     [Fact]

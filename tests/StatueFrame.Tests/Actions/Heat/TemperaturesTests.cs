@@ -27,13 +27,13 @@ public class TemperaturesTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("greatest air temperature for p = 0.02 over T_max", AnnexA, 1.0, "-", 1e-3, () => En1991Temperatures.Maximum(C(40), 0.02).DegreesCelsius / 40, ValueKind.FromMemory),
-        new("least air temperature for p = 0.02 over T_min", AnnexA, 1.0, "-", 2e-3, () => En1991Temperatures.Minimum(C(-20), 0.02).DegreesCelsius / -20, ValueKind.FromMemory),
+        new("greatest air temperature for p = 0.02 over T_max", AnnexA, 1.0, "-", 1e-3, () => En1991Temperatures.Maximum(C(40), 0.02).DegreesCelsius / 40, ValueKind.FromMemory) { IsReadBack = true },
+        new("least air temperature for p = 0.02 over T_min", AnnexA, 1.0, "-", 2e-3, () => En1991Temperatures.Minimum(C(-20), 0.02).DegreesCelsius / -20, ValueKind.FromMemory) { IsReadBack = true },
         new("greatest air temperature for p = 0.01 over T_max", AnnexA + ", by hand from k₁, k₂", 0.781 + 0.056 * 4.60015, "-", 1e-5, () => En1991Temperatures.Maximum(C(40), 0.01).DegreesCelsius / 40, ValueKind.IndependentComputation),
         new("least air temperature for p = 0.005 over T_min", AnnexA + ", by hand from k₃, k₄", 0.393 + 0.156 * 5.29581, "-", 1e-5, () => En1991Temperatures.Minimum(C(-20), 0.005).DegreesCelsius / -20, ValueKind.IndependentComputation),
-        new("what the sun adds to a dark surface that faces it", "EN 1991-1-5:2003, Table 5.2", 42, "K", 1e-9, () => En1991Temperatures.SolarRise(SurfaceTone.Dark).Kelvins, ValueKind.FromMemory),
-        new("what the sun adds to a bright surface that faces it", "EN 1991-1-5:2003, Table 5.2", 18, "K", 1e-9, () => En1991Temperatures.SolarRise(SurfaceTone.Bright).Kelvins, ValueKind.FromMemory),
-        new("ψ₀ of temperature", "EN 1990:2002, Table A1.1", 0.6, "-", 1e-9, () => PsiFactors.Of(VariableKind.Temperature).Combination, ValueKind.FromMemory),
+        new("what the sun adds to a dark surface that faces it", "EN 1991-1-5:2003, Table 5.2", 42, "K", 1e-9, () => En1991Temperatures.SolarRise(SurfaceTone.Dark).Kelvins, ValueKind.FromMemory) { IsReadBack = true },
+        new("what the sun adds to a bright surface that faces it", "EN 1991-1-5:2003, Table 5.2", 18, "K", 1e-9, () => En1991Temperatures.SolarRise(SurfaceTone.Bright).Kelvins, ValueKind.FromMemory) { IsReadBack = true },
+        new("ψ₀ of temperature", "EN 1990:2002, Table A1.1", 0.6, "-", 1e-9, () => PsiFactors.Of(VariableKind.Temperature).Combination, ValueKind.FromMemory) { IsReadBack = true },
         new("radial bars on a round copper band 3 m wide, 30 K warmer: E (free movement)/L", Hand, 210e3 * Radial(30, 0) / 0.6, "MPa", 1e-5, () => Stress(HotRing.Of(8), Even(30)), ValueKind.IndependentComputation),
         new("the same with the tower 12 K warmer", Hand, 210e3 * Radial(30, 12) / 0.6, "MPa", 1e-5, () => Stress(HotRing.Of(8), Even(30, 12)), ValueKind.IndependentComputation),
         new("five bands of 2 m tied firmly, 30 K: bars of the top ring alone, N/A + 6EIδ/L² on W with shear", Hand,

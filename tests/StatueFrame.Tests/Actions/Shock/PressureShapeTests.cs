@@ -6,7 +6,7 @@ public class PressureShapeTests
 {
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("Impulse of a decaying pulse with b = 1 to its duration, over peak times duration", "Friedlander's shape: 1/e", 0.3679, "-", 1e-4, () => new DecayPulse(1) { HasSuction = false }.Area, ValueKind.FromMemory),
+        new("Impulse of a decaying pulse with b = 1 to its duration, over peak times duration", "Friedlander's shape: 1/e", 0.3679, "-", 1e-4, () => new DecayPulse(1) { HasSuction = false }.Area, ValueKind.IndependentComputation),
         new("Impulse of half a sine over peak times duration", "calculus: 2/π", 0.6366, "-", 1e-4, () => new HalfSinePulse().Area, ValueKind.CommonPracticeNoSource),
     ];
 

@@ -28,20 +28,20 @@ public class RockingBlockTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("free rocking period of a slender block, θ₀ = 0.5 α, times p", "Housner 1963: T = (4/p) arcosh(1/(1 − θ₀/α)) = 4 arcosh 2", 5.26783, "-", 1e-5, () => 3 * HousnerBlock.FreePeriod(3, 0.5).Seconds, ValueKind.FromMemory),
+        new("free rocking period of a slender block, θ₀ = 0.5 α, times p", "Housner 1963: T = (4/p) arcosh(1/(1 − θ₀/α)) = 4 arcosh 2", 5.26783, "-", 1e-5, () => 3 * HousnerBlock.FreePeriod(3, 0.5).Seconds, ValueKind.IndependentComputation),
         new("time to the first impact by integration over Housner's quarter period, α = 0.01", "Housner 1963, small angles", 1, "-", 1e-4,
             () => QuarterPeriod(Slender(0.01), 0.005) / (0.25 * HousnerBlock.FreePeriod(Slender(0.01).FrequencyParameter, 0.5).Seconds), ValueKind.IndependentComputation),
-        new("frequency parameter of a block with R = 1 m", "Housner 1963: p² = 3g/(4R)", 2.71201, "rad/s", 1e-5, () => Slender(0.3, 1).FrequencyParameter, ValueKind.FromMemory),
-        new("part of the energy left at an impact, α = 20°", "Housner 1963: r = (1 − 1.5 sin²α)²", 0.67985, "-", 1e-4, () => Math.Pow(Slender(20 * Math.PI / 180).RestitutionInUse, 2), ValueKind.FromMemory),
-        new("least acceleration that lifts an edge, width over height 1/4", "Housner 1963: g·b/h", g / 4, "m/s²", 1e-12, () => RockingBlock.Solid(1.Meters, 4.Meters, 1.Kilograms).UpliftAcceleration.MetersPerSecondSquared, ValueKind.FromMemory),
-        new("constant pulse that topples, a = 2 gα, times p", "Housner 1963: cosh(pt) = 1 + 1/(2·2·1)", Math.Acosh(1.25), "-", 1e-9, () => HousnerBlock.ConstantPulse(1.7, 2).Seconds * 1.7, ValueKind.FromMemory),
+        new("frequency parameter of a block with R = 1 m", "Housner 1963: p² = 3g/(4R)", 2.71201, "rad/s", 1e-5, () => Slender(0.3, 1).FrequencyParameter, ValueKind.IndependentComputation),
+        new("part of the energy left at an impact, α = 20°", "Housner 1963: r = (1 − 1.5 sin²α)²", 0.67985, "-", 1e-4, () => Math.Pow(Slender(20 * Math.PI / 180).RestitutionInUse, 2), ValueKind.IndependentComputation),
+        new("least acceleration that lifts an edge, width over height 1/4", "Housner 1963: g·b/h", g / 4, "m/s²", 1e-12, () => RockingBlock.Solid(1.Meters, 4.Meters, 1.Kilograms).UpliftAcceleration.MetersPerSecondSquared, ValueKind.IndependentComputation),
+        new("constant pulse that topples, a = 2 gα, times p", "Housner 1963: cosh(pt) = 1 + 1/(2·2·1)", Math.Acosh(1.25), "-", 1e-9, () => HousnerBlock.ConstantPulse(1.7, 2).Seconds * 1.7, ValueKind.IndependentComputation),
         new("constant pulse that topples by integration over the formula, a = 2 gα, α = 0.004", "Housner 1963, small angles", 1, "-", 2e-3, () =>
         {
             RockingBlock block = Slender(0.004);
             double t = HousnerBlock.ConstantPulse(block.FrequencyParameter, 2).Seconds;
             return OverturningSpectrum.Of(block, PulseShape.Rectangle, [t.Seconds]).Points[0].Overturning!.Value / (2 * block.UpliftAcceleration);
         }, ValueKind.IndependentComputation),
-        new("half-sine pulse that topples, ω/p = 3, Housner's formula", "Housner 1963: √(1 + (ω/p)²)", Math.Sqrt(10), "-", 1e-9, () => HousnerBlock.HousnerHalfSine(3), ValueKind.FromMemory),
+        new("half-sine pulse that topples, ω/p = 3, Housner's formula", "Housner 1963: √(1 + (ω/p)²)", Math.Sqrt(10), "-", 1e-9, () => HousnerBlock.HousnerHalfSine(3), ValueKind.IndependentComputation),
         new("half-sine pulse that topples, ω/p = 3, closed form over integration", "integration of the equation of motion, α = 0.004", 1, "-", 2e-3, () => HousnerBlock.HalfSinePulse(3) / LeastPeak(PulseShape.HalfSine, 3), ValueKind.IndependentComputation),
         new("half-sine pulse that topples, ω/p = 1, closed form over integration", "integration of the equation of motion, α = 0.004", 1, "-", 2e-3, () => HousnerBlock.HalfSinePulse(1) / LeastPeak(PulseShape.HalfSine, 1), ValueKind.IndependentComputation),
     ];

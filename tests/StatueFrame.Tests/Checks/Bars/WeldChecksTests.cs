@@ -5,7 +5,7 @@ namespace StatueFrame.Tests.Checks.Bars;
 
 public class WeldChecksTests
 {
-    private const string Simplified = "EN 1993-1-8:2005, (4.4), as tabulated and worked by steelcalculator.app, UK weld capacity";
+    private const string Simplified = "EN 1993-1-8:2005, (4.4), second hand";
     private static readonly WeldedFixing weld = new() { Throat = 5.Millimeters, WeldLength = 100.Millimeters, CorrelationFactor = 0.9 };
 
     public static IEnumerable<PublishedValue> Rows =>

@@ -16,7 +16,7 @@ public class AnchorChecksTests
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("steel tension of M24 4.6 with 0.85 for cut threads", "published sample calculation of a column base to EN 1992-4 (scribd 795817915): N_Rd,s = 60.0 kN, γ_Ms = 1.2 f_uk/f_yk", 60.0, "kN", 1e-3, () => 0.85e-3 * AnchorChecks.Tension(m24, Force.Zero).Capacity!.Value),
+        new("steel tension of M24 4.6 with 0.85 for cut threads", "sample calculation of a column base to EN 1992-4, second hand: N_Rd,s = 60.0 kN, γ_Ms = 1.2 f_uk/f_yk", 60.0, "kN", 1e-3, () => 0.85e-3 * AnchorChecks.Tension(m24, Force.Zero).Capacity!.Value),
         new("bearing f_p of concrete at √(A₂/A₁) = 2, f′c = 3 ksi, with ϕ = 0.60", "AISC Design Guide 1, 2nd ed., example B.5.2: 0.60 × 1.7 × 3.0 ksi", 3.06, "ksi", 1e-3, () => 0.60 / 0.65 * PlateBearing.Strength(null, Concrete.OfStrength(3.KilopoundsForcePerSquareInch), 2, aci) / 6894757.293),
         new("head bearing of an anchor, A_h 0.01 m², C30, cracked", "EN 1992-4:2018, (7.11): 7.5 A_h f_ck/1.5, from memory", 7.5 * 0.01 * 30e3 / 1.5, "kN", 1e-9, () => 1e-3 * AnchorChecks.PullOut(m24 with { HeadWidth = Math.Sqrt(0.01 + Math.PI / 4 * 0.024 * 0.024).Meters }, Force.Zero, BaseGroupTests.C30).Capacity!.Value, ValueKind.FromMemory),
         new("α_b of a bar with f_yb = 240 MPa", "EN 1993-1-8:2005, 6.2.2 (7): 0.44 − 0.0003 f_yb, from memory", 0.368, "-", 1e-9, () => AnchorChecks.Shear(m24, Force.Zero).Capacity!.Value * 1.25 / (400e6 * 353e-6), ValueKind.FromMemory),

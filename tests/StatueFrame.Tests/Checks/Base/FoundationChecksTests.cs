@@ -6,7 +6,7 @@ namespace StatueFrame.Tests.Checks.Base;
 
 public class FoundationChecksTests
 {
-    private const string Sheet = "published calculation sheet, bearing resistance to EN 1997-1 Annex D (scribd 383761215): B 1 m, L 6 m, V 200 kN, H 60 and 30 kN, M 30 and 88 kN·m, γ 10 kN/m³, depth 0.75 m";
+    private const string Sheet = "calculation sheet, bearing resistance to EN 1997-1 Annex D, second hand: B 1 m, L 6 m, V 200 kN, H 60 and 30 kN, M 30 and 88 kN·m, γ 10 kN/m³, depth 0.75 m";
     private const string Gazetas = "Gazetas 1991 and Mylonakis et al. 2006, square footing, from memory";
 
     private static readonly Angle phi30 = 30.Degrees;

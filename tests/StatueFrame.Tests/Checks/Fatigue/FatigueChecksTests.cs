@@ -7,7 +7,7 @@ namespace StatueFrame.Tests.Checks.Fatigue;
 
 public class FatigueChecksTests
 {
-    private const string Curve = "EN 1993-1-9:2005, 7.1, as quoted by steelcalculator.app";
+    private const string Curve = "EN 1993-1-9:2005, 7.1, second hand";
     private const string Gusts = "EN 1991-1-4:2005, (B.9), by hand";
     private static readonly DetailCategory c71 = DetailCategory.FilletToe;
 

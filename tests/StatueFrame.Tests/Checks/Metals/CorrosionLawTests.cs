@@ -8,7 +8,7 @@ namespace StatueFrame.Tests.Checks.Metals;
 public class CorrosionLawTests
 {
     private const string Table3 = "ISO 9224:2012, Table 3, as tabulated in a public data set";
-    private const string Table2 = "ISO 9223:2012, Table 2, of carbon steel as in cotes.com, What corrosion categories are there";
+    private const string Table2 = "ISO 9223:2012, Table 2, of carbon steel, second hand";
 
     public static IEnumerable<PublishedValue> Rows =>
     [
@@ -136,5 +136,5 @@ public class CorrosionLawTests
         new($"loss of {years} years over that of the first, {name}", Table3, expected, "-", 3e-4, () => CorrosionLaw.TimeFactor(years, CorrosionLaw.Exponent(metal, exponent)!.Value));
 
     private static PublishedValue Limit(string name, MetalFamily metal, Corrosivity category, double expected, ValueKind kind) =>
-        new(name, kind == ValueKind.Published ? Table2 : "ISO 9223:2012, Table 2", expected, "µm", 1e-9, () => CorrosivityTable.Limits(metal, category)!.Value.Upper!.Value.Micrometers, kind);
+        new(name, kind == ValueKind.Published ? Table2 : "ISO 9223:2012, Table 2", expected, "µm", 1e-9, () => CorrosivityTable.Limits(metal, category)!.Value.Upper!.Value.Micrometers, kind) { IsReadBack = true };
 }

@@ -8,19 +8,19 @@ namespace StatueFrame.Tests.Checks.Metals;
 public class GalvanicChecksTests
 {
     private const string Standard = "MIL-STD-889, table of anodic indices, from memory";
-    private const string Index = "EICAC, Anodic index information";
+    private const string Index = "anodic index, public table, second hand";
 
     public static IEnumerable<PublishedValue> Rows =>
     [
-        new("anodic index of copper", Standard, -0.35, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Copper), ValueKind.FromMemory),
-        new("anodic index of 18 % chromium steel", Standard, -0.50, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.StainlessSteel), ValueKind.FromMemory),
-        new("anodic index of lead", Standard, -0.70, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Lead), ValueKind.FromMemory),
-        new("anodic index of iron and low-alloy steel", Standard, -0.85, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.CarbonSteel), ValueKind.FromMemory),
-        new("anodic index of wrought aluminum", Standard, -0.90, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Aluminum), ValueKind.FromMemory),
-        new("anodic index of wrought zinc", Standard, -1.25, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Zinc), ValueKind.FromMemory),
-        new("difference let be in harsh surroundings", Index, 0.15, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Harsh)),
-        new("difference let be in normal surroundings", Index, 0.25, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Normal)),
-        new("difference let be in controlled surroundings", Index, 0.50, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Controlled)),
+        new("anodic index of copper", Standard, -0.35, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Copper), ValueKind.FromMemory) { IsReadBack = true },
+        new("anodic index of 18 % chromium steel", Standard, -0.50, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.StainlessSteel), ValueKind.FromMemory) { IsReadBack = true },
+        new("anodic index of lead", Standard, -0.70, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Lead), ValueKind.FromMemory) { IsReadBack = true },
+        new("anodic index of iron and low-alloy steel", Standard, -0.85, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.CarbonSteel), ValueKind.FromMemory) { IsReadBack = true },
+        new("anodic index of wrought aluminum", Standard, -0.90, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Aluminum), ValueKind.FromMemory) { IsReadBack = true },
+        new("anodic index of wrought zinc", Standard, -1.25, "V", 1e-9, () => GalvanicSeries.AnodicIndex(MetalFamily.Zinc), ValueKind.FromMemory) { IsReadBack = true },
+        new("difference let be in harsh surroundings", Index, 0.15, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Harsh)) { IsReadBack = true },
+        new("difference let be in normal surroundings", Index, 0.25, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Normal)) { IsReadBack = true },
+        new("difference let be in controlled surroundings", Index, 0.50, "V", 1e-9, () => GalvanicSeries.Allowed(GalvanicEnvironment.Controlled)) { IsReadBack = true },
     ];
 
     private static readonly Gen<MetalFamily> metal = Any(Enum.GetValues<MetalFamily>());

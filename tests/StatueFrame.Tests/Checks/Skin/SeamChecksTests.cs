@@ -10,7 +10,7 @@ public class SeamChecksTests
     private static readonly BarDesign copper = BarDesign.For(Copper.HalfHardR240), steel = BarDesign.For(StructuralSteel.S355), lrfd = BarDesign.For(StructuralSteel.S355, DesignCode.AiscLrfd);
     private static readonly Length sheet = 2.4.Millimeters;
 
-    private const string Butt = "solved textbook problem: double riveted double-strap butt joint, 12 mm plates, rivets 18 mm at 80 mm; 115, 80 and 160 MPa (byjus.com)";
+    private const string Butt = "solved textbook problem: double riveted double-strap butt joint, 12 mm plates, rivets 18 mm at 80 mm; 115, 80 and 160 MPa, second hand";
     private const string Gate = "GATE ME 2013: single riveted lap joint, 200 × 5 mm, 3 rivets of 10 mm in holes of 11 mm; 200, 100 and 150 MPa; problem as published, answers from memory";
     private const string Lap = "textbook problem: double riveted lap joint, 15 mm plates, rivets 25 mm at 75 mm; 400, 320 and 640 MPa; problem as published, answers from memory";
 
