@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
-using StatueFrame.Analysis;
 using StatueFrame.Studies;
 using UnitsNet;
 using static System.FormattableString;

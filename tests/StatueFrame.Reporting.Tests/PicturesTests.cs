@@ -102,6 +102,7 @@ public class PicturesTests
             ["mode"] = (StatueDrawings.Mode(model, model.Modes(2), 1), ["mode 1", "Hz"]),
             ["wind"] = (ResultPictures.WindProfile(model, wind.Profile), ["peak velocity pressure, kPa"]),
             ["band forces"] = (ResultPictures.BandForces(response.OverturningGoverns), ["force along the wind, kN"]),
+            ["stress of the sheet"] = (ResultPictures.SkinStress(FineModel.Build(model, new FineMesh { Size = 0.4.Meters }).Respond(Study.Situations[0]).Cases[0]), ["round the axis, °", "along the axis, m", "equivalent stress, MPa"]),
             ["utilization"] = (ResultPictures.BarUtilization(model, sheet), ["utilization"]),
             ["families"] = (ResultPictures.Families(sheet), ["sway.limit"]),
             ["sway curve"] = (ResultPictures.Sway(curve), ["mean wind speed, m/s", "sway, mm", "tip, gust"]),

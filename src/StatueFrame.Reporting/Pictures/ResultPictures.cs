@@ -172,6 +172,47 @@ public static class ResultPictures
             }, 640, 680);
     }
 
+    /// <summary>
+    /// The stress of the sheet of one body, unrolled: round its axis from left to right, along it upwards; each field shows the
+    /// greatest equivalent stress of its triangles, the darker the greater.
+    /// </summary>
+    /// <param name="loadCase">A load case of a fine model.</param>
+    /// <param name="limb">The limb; empty for the trunk.</param>
+    /// <param name="units">The units of the axes.</param>
+    /// <exception cref="ArgumentException">The statue has no skin on such a limb.</exception>
+    public static Picture SkinStress(FineCase loadCase, string limb = "", DisplayUnits units = DisplayUnits.Metric)
+    {
+        const int Round = 72, Along = 60;
+        ArgumentNullException.ThrowIfNull(loadCase);
+        SkinStressResult[] all = [.. loadCase.SkinStress().Where(s => BodyOf(s.Band) == (limb.Length == 0 ? "trunk" : limb))];
+        if (all.Length == 0)
+            throw new ArgumentException($"The statue has no skin on a limb \"{limb}\".", nameof(limb));
+        SkinStressResult worst = all.MaxBy(s => s.VonMises.Pascals)!;
+        double bottom = all.Min(s => s.Along.Meters), top = all.Max(s => s.Along.Meters);
+        var fields = new double[Along, Round];
+        foreach (SkinStressResult stress in all)
+        {
+            int column = Math.Clamp((int)((stress.Around.Degrees + 180) / 360 * Round), 0, Round - 1);
+            int row = Math.Clamp((int)((stress.Along.Meters - bottom) / (top - bottom) * Along), 0, Along - 1);
+            // The first row of a heat map is its uppermost.
+            ref double field = ref fields[Along - 1 - row, column];
+            field = Math.Max(field, Dimension.Stress.Value(stress.VonMises.Pascals, units));
+        }
+        return new Picture(
+            $"Stress of the sheet of {(limb.Length == 0 ? "the trunk" : limb)}, {(loadCase.Heading is null ? "without wind" : Headings.Describe(loadCase.Heading))}",
+            $"Equivalent stress of the unrolled sheet; the greatest is {Dimension.Stress.Format(worst.VonMises.Pascals, units)} in {worst.Band}.",
+            plot =>
+            {
+                Heatmap map = plot.Add.Heatmap(fields);
+                map.Colormap = new ScottPlot.Colormaps.CustomInterpolated([Colors.White, Color.FromHex("#c9cdd0"), Color.FromHex("#7b8288"), Pen.Graphite]);
+                map.Extent = new CoordinateRect(-180, 180, Dimension.Length.Value(bottom, units), Dimension.Length.Value(top, units));
+                ScottPlot.Panels.ColorBar bar = plot.Add.ColorBar(map);
+                bar.Label = Label("equivalent stress", Dimension.Stress, units);
+                Pen.Axes(plot, "round the axis, °", Label("along the axis", Dimension.Length, units));
+                plot.Axes.SetLimits(-180, 180, Dimension.Length.Value(bottom, units), Dimension.Length.Value(top, units));
+            }, 720, 720);
+    }
+
     internal static void Limit(Plot plot, bool vertical, double value)
     {
         ScottPlot.Plottables.AxisLine line = vertical ? plot.Add.VerticalLine(value) : plot.Add.HorizontalLine(value);

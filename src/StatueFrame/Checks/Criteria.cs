@@ -1,4 +1,3 @@
-using StatueFrame.Analysis;
 using StatueFrame.Checks;
 
 namespace StatueFrame;

@@ -80,29 +80,47 @@ public sealed class FineCase
     internal SkinStressResult GreatestSkinStress(bool awayFromBars, BodyModel? body)
     {
         HashSet<int> atBars = awayFromBars ? [.. model.Bars.Select(bar => bar.End)] : [];
-        Span<double> u = stackalloc double[3 * Frame.NodeSize];
-        (BandMesh? Band, ShellElement? Triangle, ShellStress Stress, double VonMises) worst = default;
+        (BandMesh Band, ShellElement Triangle, ShellStress Stress)? worst = null;
+        double most = 0;
         foreach (BandMesh band in model.Bands.Where(band => body is null || band.Body == body))
         {
-            double alpha = heat is null ? 0 : HeatField.ExpansionOf(band.Body);
             foreach (ShellElement triangle in band.Triangles)
             {
                 if (atBars.Contains(triangle.Nodes[0]) || atBars.Contains(triangle.Nodes[1]) || atBars.Contains(triangle.Nodes[2]))
                     continue;
-                triangle.Gather(displacements, u);
-                ShellStress stress = triangle.StressFrom(u, heat is null ? 0 : alpha * heat.SkinChange(triangle.Center, FineLoads.OutwardOf(band, triangle)));
+                ShellStress stress = StressOf(band, triangle);
                 double vonMises = stress.VonMises(triangle.Section.Thickness);
-                if (worst.Band is null || Extremes.Exceeds(vonMises, worst.VonMises))
-                    worst = (band, triangle, stress, vonMises);
+                if (worst is null || Extremes.Exceeds(vonMises, most))
+                    (worst, most) = ((band, triangle, stress), vonMises);
             }
         }
-        if (worst.Band is null)
-            throw new InvalidOperationException("Every triangle of skin touches a standoff: take a finer mesh.");
-        double t = worst.Triangle!.Section.Thickness;
-        (double greatest, double least) = worst.Stress.Principal(t);
-        (double x, double y, double xy) = worst.Stress.At(t, 0);
-        return new SkinStressResult(worst.Band.Body.BandName(worst.Band.Band), Heading, worst.Triangle.Center, Pressure.FromPascals(worst.VonMises),
-            Pressure.FromPascals(greatest), Pressure.FromPascals(least), Pressure.FromPascals(Math.Sqrt(x * x - x * y + y * y + 3 * xy * xy)));
+        return worst is { } found ? Result(found.Band, found.Triangle, found.Stress) : throw new InvalidOperationException("Every triangle of skin touches a standoff: take a finer mesh.");
+    }
+
+    /// <summary>The stress of every triangle of skin, band by band.</summary>
+    public IReadOnlyList<SkinStressResult> SkinStress() =>
+        [.. model.Bands.SelectMany(band => band.Triangles.Select(triangle => Result(band, triangle, StressOf(band, triangle))))];
+
+    private ShellStress StressOf(BandMesh band, ShellElement triangle)
+    {
+        Span<double> u = stackalloc double[triangle.FreedomCount];
+        triangle.Gather(displacements, u);
+        return triangle.StressFrom(u, heat is null ? 0 : HeatField.ExpansionOf(band.Body) * heat.SkinChange(triangle.Center, FineLoads.OutwardOf(band, triangle)));
+    }
+
+    private SkinStressResult Result(BandMesh band, ShellElement triangle, ShellStress stress)
+    {
+        double t = triangle.Section.Thickness;
+        (double greatest, double least) = stress.Principal(t);
+        (double x, double y, double xy) = stress.At(t, 0);
+        SkinBand outline = band.Body.Bands[band.Band];
+        Vector3D local = band.Body.Axes.ToLocal(triangle.Center);
+        return new SkinStressResult(band.Body.BandName(band.Band), Heading, triangle.Center, Pressure.FromPascals(stress.VonMises(t)),
+            Pressure.FromPascals(greatest), Pressure.FromPascals(least), Pressure.FromPascals(Math.Sqrt(x * x - x * y + y * y + 3 * xy * xy)))
+        {
+            Around = Angle.FromRadians(Math.Atan2(local.Y - outline.MidOutline.CentroidY, local.X - outline.MidOutline.CentroidX)),
+            Along = Length.FromMeters(local.Z),
+        };
     }
 
     /// <summary>

@@ -1,8 +1,8 @@
 using UnitsNet;
 
-namespace StatueFrame.Analysis;
+namespace StatueFrame;
 
-/// <summary>How finely the skin of a <see cref="FineModel"/> is divided, and what of it carries.</summary>
+/// <summary>How finely the skin of a <see cref="Analysis.FineModel"/> is divided, and what of it carries.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record FineMesh
 {

@@ -12,4 +12,11 @@ namespace StatueFrame.Analysis;
 /// <param name="Greatest">Greatest principal stress over the thickness, tension positive.</param>
 /// <param name="Least">Least principal stress over the thickness.</param>
 /// <param name="Membrane">Equivalent stress at the middle of the thickness, without bending.</param>
-public sealed record SkinStressResult(string Band, Angle? Heading, Vector3D At, Pressure VonMises, Pressure Greatest, Pressure Least, Pressure Membrane);
+public sealed record SkinStressResult(string Band, Angle? Heading, Vector3D At, Pressure VonMises, Pressure Greatest, Pressure Least, Pressure Membrane)
+{
+    /// <summary>Where it lies round its body's axis, seen from the middle of the band's outline, −180° to 180° from the body's x.</summary>
+    public Angle Around { get; internal init; }
+
+    /// <summary>Where it lies along its body's axis.</summary>
+    public Length Along { get; internal init; }
+}

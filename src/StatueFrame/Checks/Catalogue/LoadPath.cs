@@ -44,7 +44,7 @@ internal static class LoadPath
     }
 
     private static IEnumerable<Aspect> Aspects(StatueModel model, Criteria criteria) =>
-        [.. OfSkin(model), .. OfBars(model), .. OfTower(model), .. OfLimbs(model), .. OfBase(model), .. OfLife(model, criteria)];
+        [.. OfSkin(model), .. OfBars(model, criteria), .. OfTower(model), .. OfLimbs(model), .. OfBase(model), .. OfLife(model, criteria)];
 
     private static IEnumerable<Aspect> OfSkin(StatueModel model)
     {
@@ -56,7 +56,7 @@ internal static class LoadPath
         yield return new("saddles", "straps over the armature, their rivets and pull-off", [], NoMethod);
     }
 
-    private static IEnumerable<Aspect> OfBars(StatueModel model)
+    private static IEnumerable<Aspect> OfBars(StatueModel model, Criteria criteria)
     {
         BarModel[] bars = [.. model.Rings.SelectMany(r => r.Ring.Bars)];
         if (bars.Length == 0)
@@ -66,6 +66,9 @@ internal static class LoadPath
         if (Array.Exists(bars, SlidesAlongItself))
             yield return new("saddles", "what holds suction on those that slide along their bar", ["bars.saddle-hold"]);
         yield return new("standoffs", "strength and buckling", ["bars.bending", "bars.shear", "bars.strut", "bars.beam-column", "bars.second-order", "bars.local"]);
+        string[] bare = criteria.Fine is not null ? [] : [.. model.Bodies.Where(body => body.Rings.Length > 0 && body.Skin!.Armature is null).Select(body => body.Name)];
+        if (bare.Length > 0)
+            yield return new("standoffs", $"what each carries behind bare sheet of {string.Join(", ", bare)}", [], $"without an armature the bounds on the skin are none; describe it, or run the fine model (Criteria.{nameof(Criteria.Fine)})");
         yield return new("standoffs", "bolts or welds at both ends", ["bars.bolts", "bars.bearing", "bars.tear-out", "bars.net-section", "bars.welds", "bars.fixings"]);
         yield return new("standoffs", "fatigue", ["bars.fatigue"]);
         double[] missing = [.. model.Bodies.SelectMany(BracketsMissing).Where(length => length > Bracket.LeastLength)];

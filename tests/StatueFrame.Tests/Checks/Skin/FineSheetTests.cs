@@ -1,4 +1,3 @@
-using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Tests.Analyses;
 
@@ -54,6 +53,8 @@ public class FineSheetTests
         CheckSheet without = statue.Check(strict, storm), with = statue.Check(finer, storm);
         Assert.Contains(without.Warnings, warning => warning.Contains("no armature is described", StringComparison.Ordinal));
         Assert.DoesNotContain(with.Warnings, warning => warning.Contains("no armature is described", StringComparison.Ordinal));
+        Assert.Contains(without.OpenLinks, link => link.Link == "standoffs" && link.What.Contains("bare sheet of trunk", StringComparison.Ordinal));
+        Assert.DoesNotContain(with.LoadPath, link => link.What.Contains("bare sheet", StringComparison.Ordinal));
         Assert.Contains(with.Warnings, warning => warning.Contains("more than the bounds on the skin do", StringComparison.Ordinal));
         Assert.Contains(with.Checks, check => check.Id == "bars.bending" && check.Working().ToText().Contains("skin as a shell", StringComparison.Ordinal));
         Situation service = storm with { Name = "sway", LimitState = LimitState.Service };
