@@ -20,6 +20,9 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
     public override void Members(int number, MemberVisitor visit)
     {
         SegmentModel segment = reduced.Segments[number];
+        // Which braces go slack is found by the other model; here each acts as half of its pair.
+        if (segment.IsTensionOnly)
+            return;
         Span<double> u = stackalloc double[FrameElement.Size];
         var forces = new double[segment.Members.Count * MemberForces.Count];
         foreach (FineCase loadCase in response.Cases)

@@ -29,7 +29,9 @@ public sealed class FineModel
     {
         (Reduced, Frame, Size, Bands, Bars) = (reduced, frame, size, bands, bars);
         Statics = new LinearStatics(frame);
-        ByRing = bars.GroupBy(bar => bar.Ring, (IEqualityComparer<RingElement>)ReferenceEqualityComparer.Instance).ToDictionary(g => g.Key, g => g.ToArray(), (IEqualityComparer<RingElement>)ReferenceEqualityComparer.Instance);
+        ByRing = new Dictionary<RingElement, FineBar[]>(ReferenceEqualityComparer.Instance);
+        foreach (IGrouping<RingElement, FineBar> ring in bars.GroupBy(bar => bar.Ring))
+            ByRing[ring.Key] = [.. ring];
     }
 
     /// <summary>The model that this one judges.</summary>

@@ -74,6 +74,20 @@ public class FineSheetTests
         Assert.Equal(["trunk", "wing"], sample.Statue.Check(new Criteria(), Storm(sample)).Checks.Where(c => c is { Id: "sheet.shell-stress", Verdict: Verdict.NotChecked }).Select(c => c.Subject.Where).Order());
     }
 
+    /// <summary>Braces that act in tension only carry nothing in compression, whatever model is asked.</summary>
+    [Fact]
+    public void Slack_braces_are_left_to_the_model_that_knows_them()
+    {
+        SampleStatue sample = new() { Bracing = Bracing.TensionOnlyCross, HasLimb = false };
+        double[] without = Members(new Criteria()), with = Members(fine);
+        Assert.NotEmpty(without);
+        Assert.Equal(without.Length, with.Length);
+        Assert.All(without.Zip(with), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
+
+        double[] Members(Criteria criteria) =>
+            [.. sample.Statue.Check(criteria, Storm(sample)).Checks.Where(c => c.Id == "tower.tension" && c.Subject.Where.StartsWith("L0", StringComparison.Ordinal) && c.Utilization is not null).Select(c => c.Utilization!.Value)];
+    }
+
     [Fact]
     public void Thinner_sheet_is_stressed_more()
     {
