@@ -59,7 +59,7 @@ public sealed partial record PublishedValue(
     [GeneratedRegex(@"(18|19|20)\d\d|\d(st|nd|rd|th) ed|ed\. \d|rev\. \d|-\d\d\b|v\d+\.\d")]
     private static partial Regex Edition();
 
-    [GeneratedRegex(@"Table|Figure|[Ff]ig\.|[Ee]q\.|\(\d|\(A-|Art\.|Annex|Appendix|[A-Z]\.?\d|\d+\.\d|p\. ?\d|pp\. ?\d|page|[Ee]xample|[Cc]hapter|[Pp]roblem|section|clause|abstract|curve")]
+    [GeneratedRegex(@"Table|Figure|[Ff]ig\.|[Ee]q\.|\(\d|\(A-|Art\.|Annex|Appendix|\b[A-Z]\.\d|\b[A-Z]\d+\.\d|\bE\d\b|\b(FV|LE)\d|\b\d+\.\d|p\. ?\d|pp\. ?\d|page|[Ee]xample|[Cc]hapter|[Pp]roblem|section|clause|abstract|curve")]
     private static partial Regex PlaceInIt();
 
     [GeneratedRegex(@"https?:|www\.|\.(com|app|dev|net)\b|scribd")]

@@ -148,7 +148,7 @@ public sealed class LoadCase
     {
         Span<double> u = stackalloc double[FrameElement.Size];
         FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
-        Gather(element, Displacements, u);
+        element.Gather(Displacements, u);
         segment.MemberForces(element, u, forces);
         for (int i = 0; segment.IsTensionOnly && i < segment.Members.Count; i++)
         {
@@ -226,7 +226,7 @@ public sealed class LoadCase
     private void OnRing(RingElement ring, BarModel bar, Span<double> motion, Span<double> forces)
     {
         Span<double> u = stackalloc double[FrameElement.Size];
-        Gather(ring, Displacements, u);
+        ring.Gather(Displacements, u);
         BarHeat free = heat?.At(ring, bar.Index) ?? default;
         bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion, free.Move, free.Turn);
         bar.Bar.Stiffness.Forces(motion, forces);
@@ -326,11 +326,5 @@ public sealed class LoadCase
         (BodyModel body, int index) = model.BandAt(bandInStatue);
         double part = bar.Share.PartOf(body.Bands[index].Top - body.Bands[index].Bottom);
         return new Vector3D(0, 0, -WeightFactor * model.StripMass(bar) * SelfWeight.Gravity - part * bandIceWeights[bandInStatue]) + hanging.GetValueOrDefault(bar);
-    }
-
-    internal static void Gather(FrameElement element, ReadOnlySpan<double> displacements, Span<double> u)
-    {
-        displacements.Slice(element.Start * Frame.NodeSize, Frame.NodeSize).CopyTo(u);
-        displacements.Slice(element.End * Frame.NodeSize, Frame.NodeSize).CopyTo(u[Frame.NodeSize..]);
     }
 }

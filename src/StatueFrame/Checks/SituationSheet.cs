@@ -37,7 +37,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (model.BarCount > 0)
         {
             lists.Guard("bars", AddBars);
-            lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, feet, lists).Add());
+            OnFineModel(() => lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, feet, lists).Add()));
             lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
         if (demands.Fine is { } fine)
@@ -45,8 +45,11 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("tower", AddLattice);
         if (response.Situation.LimitState == LimitState.Strength)
         {
-            lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
-            lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
+            OnFineModel(() =>
+            {
+                lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
+                lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
+            });
         }
         lists.Guard("stability", AddStability);
         lists.Guard("base", () => new BaseSheet(model, criteria, demands, lists).Add());
@@ -59,6 +62,15 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         // After all writers, so that none is left out; what a check does not rest on it does not name.
         lists.Assume(Inputs(), firstCheck);
         lists.Situation = "";
+    }
+
+    /// <summary>Writes checks that have the fine model as a source, where it was run: they rest on what it takes.</summary>
+    private void OnFineModel(Action write)
+    {
+        int first = lists.Checks.Count;
+        write();
+        if (demands.Fine is not null)
+            lists.Assume(FineSheet.Assumptions, first);
     }
 
     /// <summary>What was assumed of the inputs of the situation.</summary>
@@ -129,7 +141,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         foreach (SwayLimit limit in criteria.Sway)
         {
             if (response.Situation.LimitState == LimitState.Service)
-                lists.Checks.Add(SwayChecks.Limit(GreatestSway(limit.Point), limit, name));
+                OnFineModel(() => lists.Checks.Add(SwayChecks.Limit(GreatestSway(limit.Point), limit, name)));
         }
     }
 

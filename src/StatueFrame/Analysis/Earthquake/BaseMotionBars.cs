@@ -37,7 +37,7 @@ internal static class BaseMotionBars
             }
             else
             {
-                LoadCase.Gather(ring, motion.Displacements(k), u);
+                ring.Gather(motion.Displacements(k), u);
                 bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
             }
             axial[k] = forces[6];

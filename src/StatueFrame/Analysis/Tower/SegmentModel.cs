@@ -127,7 +127,7 @@ internal sealed class SegmentModel
     public (SectionForce Bottom, SectionForce Top) SectionForces(FrameElement element, ReadOnlySpan<double> displacements)
     {
         Span<double> u = stackalloc double[FrameElement.Size], cuts = stackalloc double[FrameElement.Size];
-        LoadCase.Gather(element, displacements, u);
+        element.Gather(displacements, u);
         EndForces(element, u, cuts);
         return (SectionForce.Of(cuts[..Frame.NodeSize]), SectionForce.Of(cuts[Frame.NodeSize..]));
     }

@@ -82,7 +82,7 @@ internal static class TensionOnlyBracing
         var all = new double[segments.Length][];
         for (int i = 0; i < segments.Length; i++)
         {
-            LoadCase.Gather(elements[i], u, own);
+            elements[i].Gather(u, own);
             segments[i].AxialForces(elements[i], own, all[i] = new double[segments[i].Members.Count]);
         }
         // Rounding is that of the whole frame: a panel may carry nothing else.

@@ -37,7 +37,7 @@ internal static class GustBarStress
         double[][] corners = [.. Enumerable.Range(0, 8).Select(_ => new double[count])];
         for (int i = 0; i < count; i++)
         {
-            LoadCase.Gather(ring, shapes(i), u);
+            ring.Gather(shapes(i), u);
             bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
             axial[i] = forces[6];
             for (int place = 0; place < corners.Length; place++)

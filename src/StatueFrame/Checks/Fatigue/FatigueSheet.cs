@@ -231,7 +231,7 @@ internal sealed class FatigueSheet
     private double VortexRange(RingElement ring, BarModel bar, int band, DetailCategory detail, AcrossWindCase vortex, double[] shape)
     {
         Span<double> u = stackalloc double[FrameElement.Size], forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
-        LoadCase.Gather(ring, shape, u);
+        ring.Gather(shape, u);
         bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
         double asRing = FatigueStress.Range(bar.Bar, forces, detail) ?? 0;
         (BodyModel body, int index) = model.BandAt(band);

@@ -97,15 +97,13 @@ internal sealed class VariantFrame
         Span<double> u = stackalloc double[FrameElement.Size], kg = stackalloc double[FrameElement.Size * FrameElement.Size];
         for (int s = 0; s < parts.Segments.Length; s++)
         {
-            Gather(basis.Segments[s].Model.Element, displacements, u);
+            basis.Segments[s].Model.Element.Gather(displacements, u);
             kg.Clear();
             foreach (AxialStiffening part in parts.Segments[s].Stiffenings)
                 DenseVector.AddScaled(kg, factor * DenseVector.Dot(part.Force, u), part.Matrix);
             topology.ScatterElement(basis.Segments[s].Element, kg, sum.Values);
         }
     }
-
-    public static void Gather(FrameElement element, ReadOnlySpan<double> full, Span<double> u) => LoadCase.Gather(element, full, u);
 
     private void AddSegments(ref Vector3D moment)
     {
