@@ -37,7 +37,7 @@ MemberSegment NeckTube(double bottom) => new()
     Material = StructuralSteel.S355,
     LowerJoint = new FlangeJoint
     {
-        Bolt = M(24), Count = 20, Thickness = 30.Millimeters,
+        Bolt = M(24), Count = 22, Thickness = 30.Millimeters,
         BoltCircle = (NeckDiameter(bottom) + 0.10).Meters, OuterDiameter = (NeckDiameter(bottom) + 0.19).Meters,
     },
 };
@@ -81,7 +81,7 @@ var skin = new Skin
     Material = Copper.HalfHardR240,
     Thickness = 2.4.Millimeters,
     FoldFactor = 1.15,
-    ArmatureMass = 9.KilogramsPerSquareMeter,
+    ArmatureMass = 10.KilogramsPerSquareMeter,
     Armature = armature,
     SheetSeam = seam,
     Joints = [.. Enumerable.Range(1, 29).Select(z => new SkinJoint((1.0 * z).Meters, 4.Millimeters))],
@@ -116,6 +116,7 @@ var flat = new Standoff
     FatigueDetail = DetailCategory.FilletToe,
 };
 var neckFlat = flat with { Section = new FlatBar(90.Millimeters, 20.Millimeters) };
+var wingFlat = neckFlat with { Saddle = flat.Saddle with { Clamp = 16.Kilonewtons } };
 
 // Brackets reach from the nearest leg, horizontal or tube to each standoff: square hollow sections, welded all round.
 Bracket Arm(double side, double wall) => new()
@@ -127,7 +128,8 @@ Bracket Arm(double side, double wall) => new()
 };
 
 EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat, Bracket = i <= 6 ? Arm(60, 5) : Arm(80, 6) };
-EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = 75.Degrees, Length = 0.22.Meters, Standoff = neckFlat, Bracket = Arm(80, 6) };
+// On the last ring the outline turns so sharply that bars as flat as the others' would come through it.
+EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = (i < 30 ? 75 : 70).Degrees, Length = (i < 30 ? 0.22 : 0.20).Meters, Standoff = neckFlat, Bracket = Arm(80, 6) };
 
 // The wing: half raised to one side, a tapering tube with four bands of its own.
 var wing = new Limb
@@ -152,7 +154,7 @@ var wing = new Limb
         Material = Copper.HalfHardR240,
         Thickness = 2.4.Millimeters,
         FoldFactor = 1.2,
-        ArmatureMass = 9.KilogramsPerSquareMeter,
+        ArmatureMass = 10.KilogramsPerSquareMeter,
         Armature = armature,
         SheetSeam = seam,
         Stations =
@@ -169,7 +171,7 @@ var wing = new Limb
     [
         .. Enumerable.Range(1, 4).Select(i => new EvenRing
         {
-            Level = $"W{i}", Count = 16, Lay = 75.Degrees, Length = 0.20.Meters, Standoff = neckFlat, Bracket = Arm(80, 6),
+            Level = $"W{i}", Count = 16, Lay = 60.Degrees, Length = 0.18.Meters, Standoff = wingFlat, Bracket = Arm(80, 6),
         }),
     ],
 };

@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace StatueFrame.Reporting;
 
-/// <summary>Drawings of the statue itself: elevation, plan, and how a load case or a mode moves it.</summary>
+/// <summary>Pictures of the statue itself: how it stands, and how a load case or a mode moves it. Drawings to scale are <see cref="MarkedDrawings"/>.</summary>
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 public static class StatueDrawings
 {
@@ -21,28 +21,6 @@ public static class StatueDrawings
             $"{model.Statue.Name}: elevation",
             Invariant($"Side view looking towards {view.Degrees:0.#}°: {Parts(model)}, {Dimension.Length.Format(lines.Size.Meters, units)} in its greatest extent."),
             plot => DrawSide(plot, lines.Lines, view, units, 1), 560, 760);
-    }
-
-    /// <summary>A level of the trunk seen from above: its horizontals, brackets and ring of standoffs, and the band that the ring carries.</summary>
-    /// <param name="model">The model.</param>
-    /// <param name="band">Name of the band, as in "band 3" or "wing/band 2".</param>
-    /// <param name="units">The units of the axes.</param>
-    /// <exception cref="ArgumentException">The statue has no such band.</exception>
-    public static Picture Plan(StatueModel model, string band, DisplayUnits units = DisplayUnits.Metric)
-    {
-        LineModel lines = LineModel.Of(model);
-        HashSet<string> levels = [.. model.Rings.Where(ring => ring.Ring.BandName == band).Select(ring => ring.Ring.Level)];
-        ModelLine[] part = [.. lines.Lines.Where(l => (l.Kind == LineKind.Brace && levels.Contains(l.Part)) || (l.Part == band && l.Kind is LineKind.Outline or LineKind.Standoff or LineKind.Bracket))];
-        if (part.Length == 0)
-            throw new ArgumentException($"The statue has no band \"{band}\".", nameof(band));
-        int bars = part.Count(l => l.Kind == LineKind.Standoff), brackets = part.Count(l => l.Kind == LineKind.Bracket);
-        return new Picture(
-            $"{model.Statue.Name}: plan of {band}", Invariant($"Plan of {band} at {Dimension.Length.Format(model.ElevationOf(band).Meters, units)}: its outline{(brackets > 0 ? Invariant($", {brackets} brackets") : "")} and {bars} standoffs."),
-            plot =>
-            {
-                Draw(plot, part, p => (p.X, p.Y), units, 1);
-                Square(plot, "x", "y", units);
-            }, 640, 640);
     }
 
     /// <summary>The statue at rest and as a load case moves it, seen across the wind.</summary>

@@ -141,6 +141,11 @@ internal sealed class ModelBuilder
             AddPointMass(level, mass, middle);
             masses.Add(prefix.Length == 0 ? MassGroup.LevelFrames : MassGroup.Limbs, mass, middle);
         }
+        foreach (SegmentModel segment in segments)
+        {
+            AddPointMass(segment.Lower, segment.JointMass, segment.Lower.Center);
+            masses.Add(prefix.Length == 0 ? MassGroup.Tower : MassGroup.Limbs, segment.JointMass, segment.Lower.Center);
+        }
     }
 
     /// <summary>Asks for a ring on every band, as nothing else holds bands that no seams tie.</summary>

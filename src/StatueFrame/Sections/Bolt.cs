@@ -25,6 +25,9 @@ public sealed record Bolt
 
     internal double d_0 => Hole?.Meters ?? d + (d <= 0.0141 ? 0.001 : d <= 0.0241 ? 0.002 : 0.003);
 
+    /// <summary>Mass of the bolt with nut and washers, kg: about a steel rod six diameters long (common practice, no source).</summary>
+    internal double SetMass => 7850 * Shank * 6 * d;
+
     internal double Shank => Math.PI * d * d / 4;
 
     /// <summary>ISO 898-1: A_s = π/4 (d − 0.9382 P)², with the pitch of the coarse thread (ISO 261).</summary>

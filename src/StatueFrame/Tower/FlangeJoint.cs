@@ -24,6 +24,16 @@ public sealed record FlangeJoint : TubeJoint
     /// <summary>What the flange is made of; null takes the member's metal.</summary>
     public Material? Material { get; init; }
 
+    /// <summary>
+    /// The two flanges as rings from the tube's wall to the outer diameter, and the bolts.
+    /// </summary>
+    internal override double Mass(MemberSegment tube)
+    {
+        double outer = OuterDiameter.Meters, inner = tube.Section.OutlineDiameter ?? outer;
+        double rings = 2 * Math.PI / 4 * (outer * outer - inner * inner) * Thickness.Meters * (Material ?? tube.Material).Density.KilogramsPerCubicMeter;
+        return rings + Count * Bolt.SetMass;
+    }
+
     internal override void Validate(Validator v, Section? section)
     {
         v.Required(Bolt)?.Validate(v.At(nameof(Bolt)));

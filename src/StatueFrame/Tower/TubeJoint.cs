@@ -12,5 +12,9 @@ public abstract record TubeJoint
     }
 
     /// <summary>Looks at the joint at the end of a member of a section.</summary>
+    /// <summary>Mass of what the tube itself leaves out, kg.</summary>
+    /// <param name="tube">The tube that stands on the joint.</param>
+    internal virtual double Mass(MemberSegment tube) => 0;
+
     internal abstract void Validate(Validator v, Section? section);
 }

@@ -90,6 +90,6 @@ internal static class TextLayout
     public static string Visible(string text) =>
         text.Any(Validator.IsHidden) ? string.Concat(text.Select(c => Validator.IsHidden(c) ? '\uFFFD' : c)) : text;
 
-    private static void AppendLine(StringBuilder text, string line) =>
+    public static void AppendLine(StringBuilder text, string line) =>
         text.Append(Visible(line).Replace('\u00A0', ' ').TrimEnd()).Append('\n');
 }

@@ -41,6 +41,8 @@ internal static class RigidInertia
             }
             foreach ((_, double mass, Vector3D at) in part.FrameMasses)
                 AddPoint(mass, at);
+            foreach (SegmentModel segment in part.Segments)
+                AddPoint(segment.JointMass, segment.Lower.Center);
             foreach (PlacedBracket bracket in part.Rings.SelectMany(ring => ring.Brackets))
                 AddPoint(bracket.Mass, bracket.Middle);
             foreach (BarModel bar in part.Rings.SelectMany(ring => ring.Bars))

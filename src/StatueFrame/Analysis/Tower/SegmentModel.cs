@@ -49,6 +49,12 @@ internal sealed class SegmentModel
     /// <summary>Mass of the segment, kg.</summary>
     public double Mass { get; }
 
+    /// <summary>Mass of the joint at its lower level that its members leave out, kg; it rides on that level.</summary>
+    public double JointMass => Segment is MemberSegment { LowerJoint: { } joint } tube ? joint.Mass(tube) : 0;
+
+    /// <summary>The level it stands on.</summary>
+    public Place Lower => lower;
+
     /// <summary>Its center of mass, in the statue's axes, m.</summary>
     public Vector3D CenterOfMass { get; }
 

@@ -94,7 +94,7 @@ public sealed record LoadedMember
         v.InRange(WeakFactor, 0.1, 20, "It is effective length over length, near 1.");
         v.InRange(StrongFactor, 0.1, 20, "It is effective length over length, near 1.");
         v.InRange(TwistFactor, 0.1, 20, "It is effective length over length, near 1.");
-        v.InRange(Amplification, 1, 10, "It is second-order over first-order moment.");
+        v.InRange(Amplification, 1, 1e9, "It is second-order over first-order moment.");
         v.Within(Axial, N, -1e9, 1e9);
         v.NotNegative(StrongMoment, StrongMoment.NewtonMeters, 1e10);
         v.NotNegative(WeakMoment, WeakMoment.NewtonMeters, 1e10);

@@ -13,7 +13,7 @@ internal sealed class SegmentPart
     public SegmentPart(SegmentModel model)
     {
         Segment = model.Segment;
-        (Kilograms, Center) = (model.Mass, model.CenterOfMass);
+        (Kilograms, Center, JointMass) = (model.Mass, model.CenterOfMass, model.JointMass);
         model.Element.AddStiffness(Stiffness);
         model.Element.AddMass(Mass);
         for (int i = 0; i < Size; i++)
@@ -35,6 +35,9 @@ internal sealed class SegmentPart
     public double Kilograms { get; }
 
     public Vector3D Center { get; }
+
+    /// <summary>Mass of the joint on its lower level, kg.</summary>
+    public double JointMass { get; }
 
     public AxialStiffening[] Stiffenings { get; }
 }

@@ -116,6 +116,9 @@ internal sealed class VariantFrame
             DenseVector.AddScaled(Weights.AsSpan(element.Start * Node, Node), 1, part.Lifted.AsSpan(0, Node));
             DenseVector.AddScaled(Weights.AsSpan(element.End * Node, Node), 1, part.Lifted.AsSpan(Node, Node));
             Add(part.Kilograms, part.Kilograms * part.Center, ref moment);
+            Place lower = basis.Segments[s].Model.Lower;
+            PointMass.Add(part.JointMass, lower.Center - lower.NodeAt, NodeMass(lower.Node));
+            Add(part.JointMass, part.JointMass * lower.Center, ref moment);
         }
     }
 
