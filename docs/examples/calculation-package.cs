@@ -25,8 +25,6 @@ SwayCurve curve = SwayCurve.Of(model, wind, new SwayCurveOptions { AnemometerHei
 
 (string Name, Picture Picture)[] pictures =
 [
-    ("elevation", StatueDrawings.Elevation(model)),
-    ("plan-of-band-12", StatueDrawings.Plan(model, "band 12")),
     ("wind-profile", ResultPictures.WindProfile(model, wind.Profile)),
     ("wind-force-by-band", ResultPictures.BandForces(worst)),
     ("deflected-shape", StatueDrawings.Deflected(model, worst)),
@@ -41,7 +39,20 @@ foreach ((string name, Picture picture) in pictures)
 {
     picture.Save(Path.Combine(folder, $"{name}.svg"));
     picture.Save(Path.Combine(folder, $"{name}.png"));
-    Console.WriteLine($"{name,-20} {picture.Title}");
+    Console.WriteLine($"{name,-24} {picture.Title}");
+}
+
+// Drawings to scale that carry the names of the sheet.
+(string Name, Drawing Drawing)[] drawings =
+[
+    ("elevation", MarkedDrawings.Elevation(model)), ("elevation-from-the-side", MarkedDrawings.Elevation(model, 0.Degrees)),
+    ("ring-of-band-12", MarkedDrawings.Ring(model, "band 12")), ("ring-in-the-wing", MarkedDrawings.Ring(model, "wing/band 2")), ("base", MarkedDrawings.Base(heron.Statue)),
+];
+foreach ((string name, Drawing drawing) in drawings)
+{
+    drawing.Save(Path.Combine(folder, $"{name}.svg"));
+    drawing.Save(Path.Combine(folder, $"{name}.dxf"));
+    Console.WriteLine($"{name,-24} {drawing.Title}, 1:{drawing.Scale}");
 }
 
 // The scene, for any viewer of glTF: at rest in gray, moved beside it.
@@ -57,11 +68,11 @@ var package = new CalculationPackage
     Revision = "A",
     Reference = "Saltmere harbor, invented",
     Basis = ["Eurocodes with recommended values; no national annex.", "Drawings of the Saltmere Heron, invented."],
-    Figures = [.. pictures.Select(p => p.Picture.ToFigure())],
+    Figures = [.. drawings.Select(d => d.Drawing.ToFigure()), .. pictures.Select(p => p.Picture.ToFigure())],
 };
 package.Save(Path.Combine(folder, "saltmere-heron.html"));
 
-Console.WriteLine($"saltmere-heron.glb   the statue at rest, and moved 20 times by the wind of {storm.Name}");
-Console.WriteLine($"saltmere-heron.html  {sheet.VerdictText}");
+Console.WriteLine($"saltmere-heron.glb       the statue at rest, and moved 20 times by the wind of {storm.Name}");
+Console.WriteLine($"saltmere-heron.html      {sheet.VerdictText}");
 
 static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;

@@ -106,8 +106,6 @@ SheetPlan sheets = SheetPlan.Of(parts.Trunk.Surface, new SheetCutting
     GreatestMass = 60.Kilograms, Flush = [new FlushRegion(Point3.FromMeters(0.5, 0, 26), 1.5.Meters)],
 });
 Console.WriteLine($"SHEETS OF THE TRUNK\n{sheets}");
-IReadOnlyList<Crate> crates = SheetPacking.Crates(sheets, 2.5.Meters, 1.8.Meters, 1.2.Meters, 600.Kilograms);
-Console.WriteLine($"{crates.Count} crates, the heaviest {crates.Max(c => c.Mass):f0}");
 
 /// <summary>Models the heron as the surface on which a function vanishes, meshed cell by cell (marching tetrahedra).</summary>
 static class Maquette

@@ -7,11 +7,13 @@ internal static class PackageStyle
 {
     private static readonly string style = Read();
 
-    public static string Of(CalculationPackage package)
+    public static string Of(CalculationPackage package) =>
+        Of(package.Paper, package.Statue.Name + (package.Revision.Length > 0 ? $", revision {package.Revision}" : ""));
+
+    /// <summary>The style sheet of any page that is printed with a running header.</summary>
+    public static string Of(PaperSize size, string running)
     {
-        string paper = package.Paper == PaperSize.A4 ? "A4" : "letter";
-        string revision = package.Revision.Length > 0 ? $", revision {package.Revision}" : "";
-        string header = CssString($"{package.Statue.Name}{revision}");
+        (string paper, string header) = (size == PaperSize.A4 ? "A4" : "letter", CssString(running));
         return style.Replace("/*paper*/A4", paper, StringComparison.Ordinal).Replace("\"running header\"", header, StringComparison.Ordinal);
     }
 

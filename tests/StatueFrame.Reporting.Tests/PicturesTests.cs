@@ -97,7 +97,6 @@ public class PicturesTests
         {
             ["elevation"] = (StatueDrawings.Elevation(model), ["horizontal, m", "height above the base, m"]),
             ["elevation in feet"] = (StatueDrawings.Elevation(model, Angle.Zero, DisplayUnits.UsCustomary), ["horizontal, ft"]),
-            ["plan"] = (StatueDrawings.Plan(model, "band 2"), ["x, m", "y, m"]),
             ["moved"] = (StatueDrawings.Deflected(model, response.OverturningGoverns), ["times"]),
             ["mode"] = (StatueDrawings.Mode(model, model.Modes(2), 1), ["mode 1", "Hz"]),
             ["wind"] = (ResultPictures.WindProfile(model, wind.Profile), ["peak velocity pressure, kPa"]),

@@ -93,20 +93,6 @@ public class SheetTests
     }
 
     [Fact]
-    public void Crates_and_lifts_hold_every_sheet_once_within_their_limits()
-    {
-        IReadOnlyList<Crate> crates = SheetPacking.Crates(Sphere, 2.Meters, 1.5.Meters, 1.2.Meters, 200.Kilograms);
-        Assert.Equal([.. Sphere.Sheets.Select(s => s.Number)], crates.SelectMany(c => c.Sheets).Order());
-        Assert.All(crates, c => Assert.True(c.Mass.Kilograms <= 200));
-        Assert.All(crates, c => Assert.InRange(c.Center.Z.Meters, 0, 1.2));
-        IReadOnlyList<Crate> lifts = SheetPacking.Lifts(Sphere, 1000.Kilograms, 3.Meters);
-        Assert.Equal([.. Sphere.Sheets.Select(s => s.Number)], lifts.SelectMany(c => c.Sheets));
-        Assert.Equal(0, lifts.Sum(l => l.Mass.Kilograms * l.Center.Z.Meters) / Sphere.Mass.Kilograms, 1e-3);
-        Assert.Contains("does not fit", Assert.Throws<ArgumentException>(() => SheetPacking.Crates(Sphere, 1.Meters, 1.Meters, 1.Meters, 200.Kilograms)).Message);
-        Assert.Throws<ArgumentException>(() => SheetPacking.Lifts(Sphere, 1.Kilograms, 3.Meters));
-    }
-
-    [Fact]
     public void Limits_out_of_range_are_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => SheetPlan.Of(Solids.Box(1, 1, 1), Cutting with { GreatestLength = 0.Meters }));

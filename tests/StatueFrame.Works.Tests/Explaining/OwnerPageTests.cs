@@ -1,0 +1,27 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace StatueFrame.Works.Tests.Explaining;
+
+public class OwnerPageTests
+{
+    private static readonly OwnerPage Page = new() { Sheet = Heron.Sheet, Curve = Heron.Curve, NextInspection = new DateOnly(2031, 4, 30) };
+
+    [Fact]
+    public void The_page_tells_the_numbers_of_sheet_and_curve()
+    {
+        double sway = Heron.Curve.At(Heron.Curve.DesignMeanSpeed).At("tip").Gust.Millimeters - Heron.Curve.At(Speed.Zero).At("tip").Gust.Millimeters;
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"tip moves {sway:0} mm"), Page.ToString());
+        Assert.Contains("30 April 2031", Page.ToString());
+        Assert.Contains("data:image/svg+xml", Page.ToHtml());
+        Assert.Contains("no permission", Page.ToString());
+    }
+
+    [Fact]
+    public void A_sheet_that_fails_or_is_open_never_reads_as_safe()
+    {
+        Assert.Contains("not complete", Page.ToString());
+        CheckSheet weak = (Heron.Document with { Statue = Heron.Statue with { Skin = Heron.Statue.Skin! with { Thickness = 0.4.Millimeters } } }).Check();
+        Assert.StartsWith("The calculation does NOT show", (Page with { Sheet = weak }).ToString());
+    }
+}
