@@ -53,17 +53,21 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
             WriteFigures();
             new DescriptionText(html, package.Units).Write(package.Statue, 3);
         });
-        Section("actions", "Actions and limits", WriteActions);
+        Section("actions", "Actions and limits", WriteActions, "flows");
         string[] situations = [.. package.Situations.Select(s => s.Name)];
-        Section("model", "The model", () => WriteResults(line => !situations.Contains(line.Group)));
-        Section("results", "Results", () => WriteGreatest(situations));
-        Section("load-path", "Load path", WriteLoadPath);
+        Section("model", "The model", () => WriteResults(line => !situations.Contains(line.Group)), "flows");
+        Section("results", "Results", () => WriteGreatest(situations), "flows");
+        var forces = new PackageForces(package, html);
+        Section("wind", "Wind on the figure", forces.WriteWind, "flows");
+        Section("equilibrium", "Equilibrium", forces.WriteEquilibrium, "flows");
+        Section("forces", "Forces in tower and bars", forces.WriteInside, "flows");
+        Section("load-path", "Load path", WriteLoadPath, "flows");
         Section("checks", "Checks", checks.WriteSummary);
         Section("not-checked", "What was not checked", WriteNotChecked, "flows");
         Section("warnings", "Warnings", WriteWarnings, "flows");
         Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation), "columns");
-        Section("assumptions", "Assumptions", () => WriteAssumptions(checks.Assumptions));
-        Section("sources", "Index of sources", () => PackageSources.Write(package, html));
+        Section("assumptions", "Assumptions", () => WriteAssumptions(checks.Assumptions), "flows");
+        Section("sources", "Index of sources", () => PackageSources.Write(package, html), "flows");
     }
 
     private void Section(string id, string title, Action write, string? style = null)
@@ -80,6 +84,7 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
 
     private void WriteFigures()
     {
+        using var grid = html.Element("div", ("class", "figures"));
         foreach (Figure figure in package.Figures)
         {
             using (html.Element("figure"))

@@ -66,7 +66,7 @@ public sealed record Drawing
     public string ToDxf() => DrawingDxf.Of(this);
 
     /// <summary>The drawing for a calculation package.</summary>
-    public Figure ToFigure() => new() { Title = $"{Title}, 1:{Scale}", Description = Description, Svg = ToSvg() };
+    public Figure ToFigure() => new() { Title = Title, Description = Description, Svg = ToSvg() };
 
     /// <summary>Saves the drawing, as SVG or DXF by the end of the path.</summary>
     /// <param name="path">Ends in ".svg" or ".dxf"; an existing file is replaced whole.</param>

@@ -54,7 +54,7 @@ internal static class DrawingSvg
         double y = height - Foot + 2;
         svg.Element("path", "", ("stroke-width", "0.5"), ("d", Invariant($"M{Margin} {y:0.##}H{width - Margin:0.##}"))).Line();
         Word(drawing.Title, y + 5, 3);
-        Word($"1:{scale}, dimensions in mm", y + 9.5, TextHeight);
+        Word($"1:{scale} when printed at full size, dimensions in mm", y + 9.5, TextHeight);
         Word(Drawing.Caution, y + 17.5, 2);
         // A bar of a round number of meters, 20 to 50 mm long on paper.
         double length = new[] { 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200 }.LastOrDefault(m => m * 1000 / scale <= 50, 0.05), paper = length * 1000 / scale;

@@ -75,8 +75,13 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
     private void WriteList(object[] items, int level, int depth)
     {
         var rows = new List<(string Label, Dictionary<string, string> Cells)>();
+        Type? kind = null;
         foreach ((string label, object item) in Runs(items))
         {
+            // A table holds items of one kind: others have other columns.
+            if (item.GetType() != kind)
+                WriteRows();
+            kind = item.GetType();
             if (Flat(item, 0) is { } cells)
             {
                 rows.Add((label, cells));
@@ -96,19 +101,19 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
         }
     }
 
-    /// <summary>A table of items; of a wide one, what is the same in all is said once above it.</summary>
+    /// <summary>A table of items; of a wide one, what is the same in all is said once above it, and one item alone stands as a list.</summary>
     private void WriteTable(List<(string Label, Dictionary<string, string> Cells)> rows)
     {
         const int Narrow = 7;
         string[] columns = [.. rows.SelectMany(row => row.Cells.Keys).Distinct()];
-        string[] same = columns.Length > Narrow && rows.Count > 1
+        string[] same = columns.Length > Narrow
             ? [.. columns.Where(c => rows.TrueForAll(row => row.Cells.GetValueOrDefault(c) == rows[0].Cells.GetValueOrDefault(c)))]
             : [];
         if (same.Length > 0)
         {
             using (html.Element("table", ("class", "description")))
             {
-                html.Element("caption", $"the same in {rows[0].Label.Split('–')[0]} to {rows[^1].Label.Split('–')[^1]}");
+                html.Element("caption", rows.Count == 1 ? $"no. {rows[0].Label}" : $"the same in {rows[0].Label.Split('–')[0]} to {rows[^1].Label.Split('–')[^1]}");
                 using var body = html.Element("tbody");
                 foreach (string column in same)
                 {
@@ -119,6 +124,8 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
             html.Line();
         }
         string[] different = [.. columns.Except(same)];
+        if (different.Length == 0)
+            return;
         using var scroll = html.Element("div", ("class", "wide"));
         using var table = html.Element("table");
         using (html.Element("thead"))
@@ -216,7 +223,7 @@ internal sealed partial class DescriptionText(HtmlText html, DisplayUnits units)
 
     /// <summary>True for what is said on one line: a number, a name, a quantity, a material, a section, a source, a list of these.</summary>
     private static bool IsSimple(object value) =>
-        value is string or bool or IQuantity or Enum or IFormattable or Material or Section or Source or EndFixity or Point3 or Bracket or LevelFrame or Delegate
+        value is string or bool or IQuantity or Enum or IFormattable or Material or Section or BoltGrade or Source or EndFixity or Point3 or Bracket or LevelFrame or Delegate
         || (value is IEnumerable list ? list.Cast<object>().All(i => i is IQuantity or double or string) : members.GetOrAdd(value.GetType(), MembersOf).Length == 0);
 
     private string Simple(object value) => value switch

@@ -96,9 +96,20 @@ public sealed class LoadCase
             (BodyModel body, int index) = model.BandAt(i);
             WindExposure exposure = body.Bands[index].Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D force = exposure.ProjectedArea * bandPressures[i];
-            all[i] = new BandWindForce(
-                body.BandName(index), Length.FromMeters(body.Axes.ToGlobal(exposure.PressureCenter).Z),
-                Force.FromNewtons(force.Dot(WindDirection)), Force.FromNewtons(force.Dot(across)));
+            double z = body.Axes.ToGlobal(exposure.PressureCenter).Z;
+            var wind = Wind?.Action as WindAction;
+            all[i] = new BandWindForce
+            {
+                Band = body.BandName(index),
+                Elevation = Length.FromMeters(z),
+                LoadFactor = Wind?.Factor ?? 0,
+                GustFactor = wind?.GustFactorOf(i) ?? 0,
+                PeakPressure = Pressure.FromPascals(wind?.Profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + z)) ?? 0),
+                Coefficient = wind?.CoefficientFor(body.Bands[index], Heading!.Value.Radians).Along ?? 0,
+                Area = Area.FromSquareMeters(exposure.ProjectedArea),
+                Along = Force.FromNewtons(force.Dot(WindDirection)),
+                Across = Force.FromNewtons(force.Dot(across)),
+            };
         }
         return all;
     }

@@ -84,6 +84,10 @@ public sealed class Response
     /// <inheritdoc cref="BarsToCsv"/>
     public string ReactionsToCsv(DisplayUnits units = DisplayUnits.Metric) => ResponseCsv.Reactions(this, units);
 
+    /// <summary>The wind on every band in every load case, with what it is the product of, as a line of comma-separated values.</summary>
+    /// <inheritdoc cref="BarsToCsv"/>
+    public string WindToCsv(DisplayUnits units = DisplayUnits.Metric) => ResponseCsv.Wind(this, units);
+
     /// <summary>How far displacements are off by rounding, relative to the greatest; see <see cref="Mechanics.Statics.LinearStatics.ErrorOf"/>.</summary>
     internal double SolutionError => error.Value;
 

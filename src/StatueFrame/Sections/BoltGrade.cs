@@ -34,6 +34,9 @@ public sealed record BoltGrade
     /// <summary>Where the values come from.</summary>
     public required Source Source { get; init; }
 
+    /// <summary>Name and ultimate strength on one line, as in "8.8 (800 MPa)".</summary>
+    public override string ToString() => FormattableString.Invariant($"{Name} ({UltimateStrength.Megapascals:0.#} MPa)");
+
     /// <summary>Class 4.6: 400 MPa.</summary>
     public static BoltGrade Class46 { get; } = Steel("4.6", 400, 0.6);
 

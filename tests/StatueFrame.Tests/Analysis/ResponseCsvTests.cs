@@ -33,6 +33,19 @@ public class ResponseCsvTests
     }
 
     [Fact]
+    public void Wind_is_told_with_what_it_is_the_product_of()
+    {
+        string[][] rows = Rows(response.WindToCsv());
+        Assert.Equal(response.Cases.Count * response.Cases[0].BandWindForces().Count + 1, rows.Length);
+        foreach (string[] row in rows.Skip(1))
+        {
+            double[] v = [.. row[3..9].Select(cell => double.Parse(cell, CultureInfo.InvariantCulture))];
+            Assert.Equal(v[5], v[0] * v[1] * v[2] * v[3] * v[4], 1e-9);
+        }
+        Assert.Equal("force along [kN]", rows[0][8]);
+    }
+
+    [Fact]
     public void Bars_and_members_are_all_there()
     {
         string[][] bars = Rows(response.BarsToCsv()), members = Rows(response.MembersToCsv());

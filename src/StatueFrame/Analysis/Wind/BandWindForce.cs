@@ -2,10 +2,40 @@ using UnitsNet;
 
 namespace StatueFrame.Analysis;
 
-/// <summary>The wind force on one band of skin in one load case, factors included.</summary>
+/// <summary>
+/// The wind force on one band of skin in one load case: along the wind γ G q c A, with the factors and values it is made of.
+/// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-/// <param name="Band">Name of the band, as in "band 3" or "wing/band 2".</param>
-/// <param name="Elevation">Height of its center of pressure above the statue's base.</param>
-/// <param name="Along">Force along the wind.</param>
-/// <param name="Across">Horizontal force across the wind, anticlockwise from it.</param>
-public sealed record BandWindForce(string Band, Length Elevation, Force Along, Force Across);
+public sealed record BandWindForce
+{
+    internal BandWindForce()
+    {
+    }
+
+    /// <summary>Name of the band, as in "band 3" or "wing/band 2".</summary>
+    public required string Band { get; init; }
+
+    /// <summary>Height of its center of pressure above the statue's base.</summary>
+    public required Length Elevation { get; init; }
+
+    /// <summary>Load factor γ; zero without wind. Where the wind presses off the middle, the part of it that does is in it.</summary>
+    public required double LoadFactor { get; init; }
+
+    /// <summary>Gust factor G.</summary>
+    public required double GustFactor { get; init; }
+
+    /// <summary>Peak velocity pressure q at <see cref="Elevation"/>.</summary>
+    public required Pressure PeakPressure { get; init; }
+
+    /// <summary>Force coefficient c along the wind.</summary>
+    public required double Coefficient { get; init; }
+
+    /// <summary>Area A that the band shows to the wind.</summary>
+    public required Area Area { get; init; }
+
+    /// <summary>Force along the wind.</summary>
+    public required Force Along { get; init; }
+
+    /// <summary>Horizontal force across the wind, anticlockwise from it.</summary>
+    public required Force Across { get; init; }
+}
