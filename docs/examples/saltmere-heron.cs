@@ -37,7 +37,7 @@ MemberSegment NeckTube(double bottom) => new()
     Material = StructuralSteel.S355,
     LowerJoint = new FlangeJoint
     {
-        Bolt = M(24), Count = 22, Thickness = 30.Millimeters,
+        Bolt = M(24), Count = 22, Thickness = 30.Millimeters, Weld = new WeldedTubeJoint(),
         BoltCircle = (NeckDiameter(bottom) + 0.10).Meters, OuterDiameter = (NeckDiameter(bottom) + 0.19).Meters,
     },
 };

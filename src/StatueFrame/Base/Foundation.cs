@@ -24,6 +24,9 @@ public sealed record Foundation
     /// <summary>What it is cast of.</summary>
     public required Concrete Material { get; init; }
 
+    /// <summary>Bars in it; null for plain concrete, which must not crack.</summary>
+    public FootingReinforcement? Reinforcement { get; init; }
+
     /// <summary>The ground.</summary>
     public required Soil Soil { get; init; }
 
@@ -41,6 +44,7 @@ public sealed record Foundation
         v.Positive(Thickness, Thickness.Meters, 0.05, 30);
         v.NotNegative(Depth, Depth.Meters, 30);
         v.Required(Material)?.Validate(v.At(nameof(Material)));
+        Reinforcement?.Validate(v.At(nameof(Reinforcement)), Thickness.Meters);
         v.Required(Soil)?.Validate(v.At(nameof(Soil)));
         if (BaseFriction is { } friction)
             v.Within(friction, friction.Degrees, 0, 50, nameof(BaseFriction));

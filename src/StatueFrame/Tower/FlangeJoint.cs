@@ -24,6 +24,9 @@ public sealed record FlangeJoint : TubeJoint
     /// <summary>What the flange is made of; null takes the member's metal.</summary>
     public Material? Material { get; init; }
 
+    /// <summary>The weld between each flange and its tube; null leaves it unchecked.</summary>
+    public WeldedTubeJoint? Weld { get; init; }
+
     /// <summary>
     /// The two flanges as rings from the tube's wall to the outer diameter, and the bolts.
     /// </summary>
@@ -40,6 +43,7 @@ public sealed record FlangeJoint : TubeJoint
         v.InRange(Count, 4, 200, "It is the number of bolts on the circle.");
         v.Positive(Thickness, Thickness.Meters, 0.004, 0.2);
         Material?.Validate(v.At(nameof(Material)));
+        Weld?.Validate(v.At(nameof(Weld)), section);
         if (Bolt is null || section?.OutlineDiameter is not { } tube)
             return;
         double least = 0.75 * Bolt.d_0;

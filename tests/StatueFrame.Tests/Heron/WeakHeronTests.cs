@@ -70,7 +70,15 @@ public class WeakHeronTests
         ["few bolts in one flange"] = (Storm, "tower.tube-joints", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Count = 4 } })),
         ["a thin flange"] = (Storm, "tower.tube-joints", h => Neck(h, 20, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Thickness = 5.Millimeters } })),
         ["a slender wing"] = (Storm, "limbs.bending", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { Section = new Tube(0.12.Meters, 5.Millimeters), TopSection = new Tube(0.12.Meters, 5.Millimeters) }) })),
+        ["thin welds of a flange"] = (Storm, "tower.flange-welds", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Weld = new WeldedTubeJoint { Throat = 2.Millimeters } } })),
         ["weak welds in the wing"] = (Storm, "limbs.tube-joints", h => Wing(h, wing => wing with { Tower = Segments(wing.Tower, s => ((MemberSegment)s) with { LowerJoint = new WeldedTubeJoint { Throat = 2.5.Millimeters } }) })),
+        ["thin welds of a flange in the wing"] = (Storm, "limbs.flange-welds", h => Wing(h, wing => wing with
+        {
+            Tower = Segments(wing.Tower, s => ((MemberSegment)s) with
+            {
+                LowerJoint = new FlangeJoint { Bolt = new Bolt { Diameter = 24.Millimeters, Grade = BoltGrade.Class88 }, Count = 16, BoltCircle = 0.62.Meters, OuterDiameter = 0.71.Meters, Thickness = 30.Millimeters, Weld = new WeldedTubeJoint { Throat = 2.Millimeters } },
+            })
+        })),
         ["a lattice wing of wire braces"] = (Storm, "limbs.compression", h => LatticeWing(h, lattice => lattice with { Braces = new AngleBar(20.Millimeters, 3.Millimeters) })),
         ["a lattice wing of thin legs"] = (Storm, "limbs.tension", h => LatticeWing(h, lattice => lattice with { Legs = new AngleBar(20.Millimeters, 3.Millimeters) })),
         ["a lattice wing on small bolts"] = (Storm, "limbs.connections", h => LatticeWing(h, lattice => lattice with { BraceJoint = Joint(6, 1, 40) })),
@@ -101,6 +109,10 @@ public class WeakHeronTests
         ["weak ground"] = (Storm, "foundation.bearing", h => Ground(h, ground => ground with { Soil = ground.Soil with { FrictionAngle = 12.Degrees } })),
         ["ground that allows little"] = (Sway, "foundation.pressure", h => Ground(h, ground => ground with { Soil = ground.Soil with { AllowableBearing = 130.Kilopascals } })),
         ["slippery ground"] = (Storm, "foundation.sliding", h => Ground(h, ground => ground with { BaseFriction = 1.Degrees })),
+        ["a thin block on the ground"] = (Storm, "foundation.bending", h => Ground(h, ground => ground with { Thickness = 0.25.Meters })),
+        ["a thin block that shears"] = (Storm, "foundation.shear", h => Ground(h, ground => ground with { Thickness = 0.2.Meters })),
+        ["a mat that is punched"] = (Storm, "foundation.punching", h => Ground(h, ground => ground with { Thickness = 0.2.Meters, Reinforcement = new FootingReinforcement { Bar = 16.Millimeters, Spacing = 100.Millimeters, Cover = 40.Millimeters, YieldStrength = 500.Megapascals, AtTop = true } })),
+        ["a mat with few bars"] = (Storm, "foundation.reinforcement", h => Ground(h, ground => ground with { Reinforcement = new FootingReinforcement { Bar = 10.Millimeters, Spacing = 300.Millimeters, Cover = 50.Millimeters, YieldStrength = 500.Megapascals } })),
         ["soft ground"] = (Sway, "foundation.sway", h => Ground(h, ground => ground with { Soil = ground.Soil with { ShearModulus = 1.Megapascals } })),
 
         ["a strict limit of sway"] = (Sway, "sway.limit", h => h with { Criteria = h.Criteria with { Sway = [new SwayLimit("tip", 90.Millimeters)] } }),

@@ -22,6 +22,21 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
         lists.AddWorst(Each(s => FoundationChecks.Sliding(foundation, Under(s), design, s.Where, situation)));
         lists.AddWorst(Each(s => FoundationChecks.Bearing(foundation, Under(s), design, s.Where, situation)));
         lists.Assume(design.Assumptions(), first);
+        AddBlock(design);
+    }
+
+    /// <summary>The block itself beyond the pedestal.</summary>
+    private void AddBlock(BaseDesign design)
+    {
+        if (FootingChecks.Lacks(model.Statue, design) is { } lacking)
+        {
+            lists.Checks.Add(Check.NotChecked(new CheckSubject("foundation.bending", "block or mat in bending beyond the pedestal", Situation: situation), lacking, new Source("EN 1992-1-1:2004", "6.1, 12.9.3")));
+            return;
+        }
+        BlockSection on = model.Statue.Pedestal!.Courses[^1].Section;
+        Check[][] all = [.. states.Select(s => FootingChecks.All(Footing.Of(foundation, on, Under(s), s.WeightFactor, s.Where, situation)).ToArray())];
+        for (int i = 0; i < all.Max(checks => checks.Length); i++)
+            lists.AddWorst(all.Select(checks => checks[i]));
     }
 
     /// <param name="isSteady">False when the sway is not that of the load cases.</param>

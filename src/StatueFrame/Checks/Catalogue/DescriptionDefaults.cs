@@ -93,6 +93,9 @@ internal static class DescriptionDefaults
         if (IsAmerican(criteria.TowerCodeInUse) && model.Bodies.SelectMany(body => body.Segments)
             .Any(segment => segment.Segment is MemberSegment { LowerJoint: WeldedTubeJoint joint } && joint.ElectrodeStrength.Pascals == usual.Pascals))
             yield return (assumed, ["tower.tube-joints", "limbs.tube-joints"]);
+        if (IsAmerican(criteria.TowerCodeInUse) && model.Bodies.SelectMany(body => body.Segments)
+            .Any(segment => segment.Segment is MemberSegment { LowerJoint: FlangeJoint { Weld: { } weld } } && weld.ElectrodeStrength.Pascals == usual.Pascals))
+            yield return (assumed, ["tower.flange-welds", "limbs.flange-welds"]);
 
         static bool IsAmerican(DesignCode code) => code is DesignCode.AiscLrfd or DesignCode.AiscAsd;
 

@@ -109,7 +109,7 @@ internal static class LoadPath
             yield return new("tubes", "axial force, bending, shear and torsion", ["tower.bending", "limbs.bending"], Parts: tubes);
             yield return new("tubes", "joints", ["tower.tube-joints", "limbs.tube-joints"], "they are not described");
             if (Array.Exists(segments, s => s is MemberSegment { LowerJoint: FlangeJoint }))
-                yield return new("tubes", "welds between tubes and flanges", [], NoMethod);
+                yield return new("tubes", "welds between tubes and flanges", ["tower.flange-welds", "limbs.flange-welds"], "they are not described");
         }
         if (Array.Exists(segments, s => s is BlockSegment))
             yield return new("core", "strength and stability", Array.TrueForAll(segments, s => s is not ConcreteSegment { Reinforcement: not null }) ? ["core.overturning", "core.toe-stress", "core.capacity", "core.shear"] : ["core.interaction", "core.shear", "core.capacity"]);
@@ -179,7 +179,7 @@ internal static class LoadPath
         }
         yield return new("pedestal", "bed joints", ["pedestal.overturning", "pedestal.toe-stress", "pedestal.capacity", "pedestal.sliding"], "no pedestal is described (Statue.Pedestal)");
         yield return new("foundation", "overturning, sliding and ground", ["foundation.overturning", "foundation.sliding", "foundation.bearing", "foundation.pressure", "foundation.tilt-stability"], "no foundation is described (Statue.Foundation)");
-        yield return new("foundation", "block or mat in bending, shear and punching", [], NoMethod);
+        yield return new("foundation", "block or mat in bending, shear and punching", ["foundation.bending", "foundation.shear", "foundation.punching", "foundation.reinforcement"], "no foundation is described (Statue.Foundation)");
     }
 
     private static IEnumerable<Aspect> OfLife(StatueModel model, Criteria criteria)

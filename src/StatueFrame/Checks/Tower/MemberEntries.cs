@@ -25,6 +25,9 @@ internal sealed class MemberEntries
         TubeJoint = new MadeEntry<MemberLoad>(
             Id("tube-joints"), "joint of a tube", Nature.Strength, "every described lower joint of a round tube, every state", "flange, bolts or weld of the joint", "1", Strength,
             (load, situation) => TubeJointChecks.Joint(load.In(situation, family), load.Joint!, load.Design));
+        FlangeWeld = new MadeEntry<MemberLoad>(
+            Id("flange-welds"), "weld between flange and tube", Nature.Strength, "both sides of every flange, every state", "resultant along the weld", "throat, or the tube's wall", Strength,
+            (load, situation) => TubeJointChecks.FlangeWeld(load.In(situation, family), (FlangeJoint)load.Joint!, load.Design));
         Splices = Plain("splices", "splices of legs", "splices are not described");
         BraceJoints = Plain("joints", "joints of braces", "joints are not described");
         Core = Plain("core", "strength of a core given by its stiffness", "its strength is not described");
@@ -46,6 +49,8 @@ internal sealed class MemberEntries
 
     public CheckEntry<MemberLoad> TubeJoint { get; }
 
+    public CheckEntry<MemberLoad> FlangeWeld { get; }
+
     /// <summary>Stands for the checks of splices that are not described.</summary>
     public CheckEntry Splices { get; }
 
@@ -53,7 +58,7 @@ internal sealed class MemberEntries
 
     public CheckEntry Core { get; }
 
-    public IEnumerable<CheckEntry> All => [Compression, Tension, Slenderness, Bending, Fasteners, Block, Distances, TubeJoint, Splices, BraceJoints, Core];
+    public IEnumerable<CheckEntry> All => [Compression, Tension, Slenderness, Bending, Fasteners, Block, Distances, TubeJoint, FlangeWeld, Splices, BraceJoints, Core];
 
     public static MemberEntries Of(BodyModel body) => body.Prefix.Length == 0 ? Tower : Limbs;
 

@@ -48,7 +48,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
                 break;
             case MemberSegment member:
                 BarDesign tubeDesign = DesignFor(member.Material);
-                AddTube(MemberEntries.Of(body), segment, number, member, tubeDesign);
+                AddTube(MemberEntries.Of(body), segment, body.Segments.ElementAtOrDefault(Array.IndexOf(body.Segments, segment) + 1), number, member, tubeDesign);
                 lists.Assume(Assumptions(member, tubeDesign), firstCheck);
                 break;
         }
@@ -165,12 +165,20 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
         };
     }
 
-    private void AddTube(MemberEntries entries, SegmentModel segment, int number, MemberSegment member, BarDesign design)
+    private void AddTube(MemberEntries entries, SegmentModel segment, SegmentModel? above, int number, MemberSegment member, BarDesign design)
     {
         MemberLoad[] bottoms = [.. demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Bottom, 0, design))];
-        lists.Run(entries.Bending, bottoms.Concat(demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Top, 1, design))));
-        if (member is { LowerJoint: { } joint, Section: Tube })
+        MemberLoad[] tops = [.. demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Top, 1, design))];
+        lists.Run(entries.Bending, bottoms.Concat(tops));
+        if (member.Section is not Tube)
+            return;
+        if (member.LowerJoint is { } joint)
             lists.Run(entries.TubeJoint, bottoms.Select(bottom => bottom with { Joint = joint }));
+        if (member.LowerJoint is FlangeJoint lower)
+            lists.Run(entries.FlangeWeld, bottoms.Select(bottom => bottom with { Joint = lower }));
+        // The lower of two flanges is welded to the tube below.
+        if (above?.Segment is MemberSegment { LowerJoint: FlangeJoint upper })
+            lists.Run(entries.FlangeWeld, tops.Select(top => top with { Joint = upper }));
     }
 
     private MemberLoad Cut(SegmentModel segment, MemberSegment member, EndForces ends, SectionForce forces, double t, BarDesign design)

@@ -31,7 +31,28 @@ internal static class TubeJointChecks
         var v = new Validator();
         joint.Validate(v.At(nameof(Joint)), member.Section);
         v.ThrowIfAny();
-        CheckSubject subject = member.Subject("tube-joints", joint is FlangeJoint ? "bolted flange of a tube" : "weld round the end of a tube");
+        return Of(member, joint, design, member.Subject("tube-joints", joint is FlangeJoint ? "bolted flange of a tube" : "weld round the end of a tube"));
+    }
+
+    /// <summary>The weld of a flange to its tube; not checked when it is not described.</summary>
+    /// <param name="member">The tube at the joint, on either side, with its forces.</param>
+    /// <param name="joint">The flange.</param>
+    /// <param name="design">Rules and factors.</param>
+    /// <exception cref="InvalidStatueException">An input is out of range.</exception>
+    public static Check FlangeWeld(LoadedMember member, FlangeJoint joint, BarDesign design)
+    {
+        member.Validate(design);
+        var v = new Validator();
+        joint.Weld?.Validate(v.At(nameof(FlangeJoint.Weld)), member.Section);
+        v.ThrowIfAny();
+        CheckSubject subject = member.Subject("flange-welds", "weld between flange and tube");
+        return joint.Weld is { } weld
+            ? Of(member, weld, design, subject)
+            : Check.NotChecked(subject, $"the weld is not described (FlangeJoint.{nameof(FlangeJoint.Weld)})", fillet);
+    }
+
+    private static Check Of(LoadedMember member, TubeJoint joint, BarDesign design, CheckSubject subject)
+    {
         string? reason = member.Section is not Tube ? "joints are worked out for round tubes only"
             : design.Code == DesignCode.AllowableStress ? "joints of tubes are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
             : design.Uncovered;
