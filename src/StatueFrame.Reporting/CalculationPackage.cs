@@ -41,6 +41,9 @@ public sealed record CalculationPackage
     /// <summary>The pictures, in order.</summary>
     public ValueList<Figure> Figures { get; init; } = [];
 
+    /// <summary>Tables at the end, as those of StatueFrame.Works, in order.</summary>
+    public ValueList<Appendix> Appendices { get; init; } = [];
+
     /// <summary>The units to print in.</summary>
     public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
 

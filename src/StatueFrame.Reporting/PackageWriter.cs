@@ -67,6 +67,8 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         Section("warnings", "Warnings", WriteWarnings, "flows");
         Section("workings", "Workings", () => new PackageWorkings(package, checks, html).Write(progress, cancellation), "columns");
         Section("assumptions", "Assumptions", () => WriteAssumptions(checks.Assumptions), "flows");
+        foreach ((int i, Appendix appendix) in package.Appendices.Index())
+            Section($"appendix-{i + 1}", $"Appendix: {appendix.Title}", () => WriteAppendix(appendix));
         Section("sources", "Index of sources", () => PackageSources.Write(package, html), "flows");
     }
 
@@ -266,6 +268,27 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
                 html.Element("td", PackageChecks.Place(check)).Element("td", check.Reason);
             }
             html.Line();
+        }
+    }
+
+    private void WriteAppendix(Appendix appendix)
+    {
+        foreach (string note in appendix.Notes)
+            html.Element("p", note);
+        using (html.Element("div", ("class", "wide")))
+        using (html.Element("table", ("class", "forces")))
+        {
+            Heads(appendix.Heads.AsSpan());
+            using var body = html.Element("tbody");
+            foreach (ValueList<string> cells in appendix.Rows)
+            {
+                using (html.Element("tr"))
+                {
+                    foreach (string cell in cells)
+                        html.Element("td", cell, ("dir", "auto"));
+                }
+                html.Line();
+            }
         }
     }
 

@@ -38,7 +38,7 @@ public sealed record OwnerPage
         using (html.Element("figure"))
         {
             Picture picture = ResultPictures.Sway(Curve);
-            html.Void("img", ("src", PackageStyle.DataUri(picture.ToSvg(720, 340))), ("alt", picture.Description)).Line();
+            html.Void("img", ("src", PackageStyle.DataUri(picture.ToSvg(720, 300))), ("alt", picture.Description)).Line();
             html.Element("figcaption", "Sway against the wind that the anemometer shows.");
         }
         html.Element("h2", "How much strength is used");
@@ -60,7 +60,7 @@ public sealed record OwnerPage
     {
         int fail = Sheet.Failed.Count(), open = Sheet.OpenLinks.Count(), missing = Sheet.NotChecked.Count();
         return fail > 0 ? Invariant($"The calculation does NOT show that the figure is safe: {fail} checks fail.")
-            : open > 0 ? Invariant($"What was checked holds, but the calculation is not complete: {open} parts of the way from skin to ground are still open ({string.Join(", ", Sheet.OpenLinks.Select(l => l.Link))}).")
+            : open > 0 ? Invariant($"What was checked holds, but the calculation is not complete: {open} parts of the way from skin to ground are still open.")
             : missing > 0 ? Invariant($"What was checked holds; {missing} checks could not be made.")
             : "All that was checked holds.";
     }
@@ -76,21 +76,31 @@ public sealed record OwnerPage
 
     private string Strength()
     {
-        Check? worst = Sheet.Checks.Where(c => c.Nature == Nature.Strength && c.Utilization is not null && c.Verdict != Verdict.NotChecked).MaxBy(c => c.Utilization);
+        Check? worst = Now.Where(c => c.Nature == Nature.Strength && c.Verdict != Verdict.NotChecked).MaxBy(c => c.Utilization);
         if (worst is null)
             return "Nothing was checked that tells strength.";
         string used = Invariant($"{100 * worst.Utilization!.Value:0} %");
         return worst.Verdict == Verdict.Fail
-            ? $"One part is loaded with {used} of what the rules allow: {worst.Title}, {worst.Where}. It must be mended before anybody relies on the figure."
-            : Invariant($"Of what the rules allow, which is already well below what breaks it, the most loaded part uses {used}: {worst.Title}, {worst.Where}. {Sheet.Checks.Count(c => c.Verdict == Verdict.Pass)} checks were made{(Sheet.RestsOnAssumedInputs ? "; some of them rest on inputs that nobody has measured yet" : "")}.");
+            ? $"One part is loaded with {used} of what the rules allow: {worst.Title}{Place(worst)}. It must be mended before anybody relies on the figure."
+            : Invariant($"Of what the rules allow, which is already well below what breaks it, the most loaded part uses {used}: {worst.Title}{Place(worst)}. {Sheet.Checks.Count(c => c.Verdict == Verdict.Pass)} checks were made{(Sheet.RestsOnAssumedInputs ? "; some of them rest on inputs that nobody has measured yet" : "")}.");
     }
+
+    private const string Life = "life";
+
+    /// <summary>The checks of the figure as it is now.</summary>
+    private IEnumerable<Check> Now => Sheet.Checks.Where(c => c.Family != Life && c.Utilization is not null);
+
+    /// <summary>The part alone: for this page it does not matter in which wind it is used most.</summary>
+    private static string Place(Check check) => check.Subject.Part is { Length: > 0 } part ? $" ({part})" : "";
 
     private IEnumerable<string> Watched()
     {
-        foreach (Check check in Sheet.GoverningByFamily.Where(c => c.Nature != Nature.Range && c.Utilization is > 0.8).OrderByDescending(c => c.Utilization).Take(4))
-            yield return Invariant($"{check.Title}, {check.Where}: {100 * check.Utilization!.Value:0} % used.");
-        foreach (PathLink link in Sheet.OpenLinks.Take(4))
-            yield return $"{link.Link}: not yet shown to hold.";
+        foreach (Check check in Now.Where(c => c.Nature != Nature.Range && c.Utilization is > 0.8).GroupBy(c => c.Family).Select(g => g.MaxBy(c => c.Utilization)!).OrderByDescending(c => c.Utilization).Take(3))
+            yield return Invariant($"{check.Title}{Place(check)}: {100 * check.Utilization!.Value:0} % used.");
+        if (Sheet.Checks.Where(c => c.Family == Life && c.Utilization is not null).MaxBy(c => c.Utilization) is { } end)
+            yield return Invariant($"At the end of its design life, after the weather of those years: {100 * end.Utilization!.Value:0} % used.");
+        if (Sheet.OpenLinks.Any())
+            yield return $"Not yet shown to hold: {string.Join(", ", Sheet.OpenLinks.Select(l => l.Link).Distinct())}.";
         yield return $"Next inspection: {NextInspection.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}, and after every storm with gusts above {Invariant($"{3.6 * 0.8 * Curve.DesignGustSpeed.MetersPerSecond:0}")} km/h at the anemometer.";
         yield return "This page holds until the next inspection; it is no permission to build, to erect or to let people in.";
     }

@@ -70,6 +70,14 @@ public sealed record WorkList
         return text.ToString();
     }
 
+    /// <summary>The works, for a calculation package of the statue as it is.</summary>
+    public Appendix ToAppendix() => new()
+    {
+        Title = "Works by urgency",
+        Heads = ["urgency", "part", "reason"],
+        Rows = [.. Items.Select(i => ValueList.Create<string>([Word(i.Urgency), i.Part, i.Reason]))],
+    };
+
     /// <summary>The list as plain text, with the caution.</summary>
     public override string ToString()
     {

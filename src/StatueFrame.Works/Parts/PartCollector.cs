@@ -165,16 +165,19 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
         // Two sheets to go through, and two and a half diameters for head and tail (common practice, no source).
         double d = seam.Rivet.d_0, mass = seam.Rivet.Area * (2 * skin.Thickness.Meters + 2.5 * d) * skin.Material.Density.KilogramsPerCubicMeter;
         int n = (int)Math.Ceiling(count - 1e-9);
-        Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * d:0.##} mm{(seam.Rivet.IsCountersunk ? ", countersunk" : "")}"), seam.Rivet.Family?.ToString() ?? "", seam.Rivet.Family, null, n * mass, at, drawing, n, inModel: false);
+        Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * d:0.##} mm{(seam.Rivet.IsCountersunk ? ", countersunk" : "")}"), Words(seam.Rivet.Family), seam.Rivet.Family, null, n * mass, at, drawing, n, inModel: false);
         return n * mass;
     }
+
+    /// <summary>A rivet tells the family of its metal alone.</summary>
+    private static string Words(MetalFamily? family) => family is { } f ? $"rivet {Reporting.DescriptionText.Words(f.ToString())}" : "";
 
     private void AddFasteners(string where, MemberConnection joint, int count, Vector3D at, string drawing)
     {
         if (joint.Bolt is { } bolt)
             AddBolts(where, bolt, count, at, drawing);
         else if (joint.Rivet is { } rivet)
-            Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * rivet.d_0:0.##} mm"), rivet.Family?.ToString() ?? "", rivet.Family, null, null, at, drawing, count, inModel: false);
+            Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * rivet.d_0:0.##} mm"), Words(rivet.Family), rivet.Family, null, null, at, drawing, count, inModel: false);
     }
 
     private void AddBolts(string where, Bolt bolt, int count, Vector3D at, string drawing, bool inModel = false) =>

@@ -94,6 +94,22 @@ public sealed record PartList
         return text.ToString();
     }
 
+    /// <summary>Like pieces with their totals, for a calculation package.</summary>
+    public Appendix ToAppendix() => new()
+    {
+        Title = "Part list",
+        Notes = [Invariant($"{Mass.Kilograms:0} kg of pieces; the lines that are in the model, allowances with them, weigh {MassInModel.Kilograms:0} kg as the model does. Carbon of all metals: {Totals.Sum(t => t.Carbon?.Tonnes ?? 0):0.0} t CO₂e ({Carbon.Source})."), .. Notes],
+        Heads = ["mark", "kind", "size", "material", "length, mm", "pieces", "mass, kg"],
+        Rows = [.. LikePieces().Select(cells => ValueList.Create<string>(cells))],
+    };
+
+    /// <summary>Pieces by mark, allowances left out: mark, kind, size, material, length, pieces, mass.</summary>
+    internal IEnumerable<string[]> LikePieces() => Parts.Where(p => p.Kind != PartKind.Allowance).GroupBy(p => p.Mark).Select(g => new[]
+    {
+        g.Key, g.First().Kind.ToString().ToLowerInvariant(), g.First().Size, g.First().Material, g.First().Length is { } l ? Invariant($"{l.Millimeters:0}") : "", Invariant($"{g.Sum(p => p.Count)}"),
+        g.Any(p => p.Mass is not null) ? Invariant($"{g.Sum(p => p.Mass?.Kilograms ?? 0):0.0}") : "",
+    });
+
     /// <summary>The list as one page of HTML without scripts: totals, notes, like pieces by mark, and all parts.</summary>
     public string ToHtml() => PartListPage.Of(this);
 

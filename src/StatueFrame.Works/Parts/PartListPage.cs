@@ -23,10 +23,7 @@ internal static class PartListPage
         }
         html.Element("h2", "Like pieces");
         WorksPage.Table(html, ["mark", "kind", "size", "material", "length, mm", "pieces", "mass, kg"], [false, false, false, false, true, true, true],
-            list.Parts.Where(p => p.Kind != PartKind.Allowance).GroupBy(p => p.Mark).Select(g => new[]
-            {
-                g.Key, Word(g.First().Kind), g.First().Size, g.First().Material, g.First().Length is { } l ? Invariant($"{l.Millimeters:0}") : "", Invariant($"{g.Sum(p => p.Count)}"), g.Any(p => p.Mass is not null) ? Invariant($"{g.Sum(p => p.Mass?.Kilograms ?? 0):0.0}") : "",
-            }));
+            list.LikePieces());
         html.Element("h2", "All parts");
         WorksPage.Table(html, ["mark", "where", "length, mm", "count", "mass, kg", "x, m", "y, m", "z, m", "drawing", "in the model"], [false, false, true, true, true, true, true, true, false, false],
             list.Parts.Select(p => new[]
@@ -36,6 +33,4 @@ internal static class PartListPage
             }));
         return WorksPage.End(html);
     }
-
-    private static string Word(PartKind kind) => kind.ToString().ToLowerInvariant();
 }

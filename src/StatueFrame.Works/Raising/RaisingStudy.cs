@@ -66,10 +66,21 @@ public sealed record RaisingStudy
             foreach (Check check in s.Sheet?.Checks.Where(c => c.Verdict == Verdict.Fail).OrderByDescending(c => c.Utilization).Take(3) ?? [])
                 TextLayout.AppendWrapped(text, "    ", check.ToString());
         }
-        TextLayout.AppendWrapped(text, "  ", "Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.");
+        TextLayout.AppendWrapped(text, "  ", Limits);
         TextLayout.AppendWrapped(text, "  ", Drawing.Caution);
         return text.ToString();
     }
+
+    /// <summary>The stages with what governs each, for a calculation package.</summary>
+    public Appendix ToAppendix() => new()
+    {
+        Title = "Stages of raising",
+        Notes = [Limits, "Return periods by EN 1991-1-6:2005, Table 3.1 (from memory)."],
+        Heads = ["stage", "stands, days", "wind of, years", "found"],
+        Rows = [.. Stages.Select(s => ValueList.Create<string>([s.Stage.Name, Invariant($"{s.Stage.Stands.Days:0.#}"), Invariant($"{s.Stage.ReturnPeriod:0}"), Found(s)]))],
+    };
+
+    private const string Limits = "Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.";
 
     private static string Found(RaisedStage s)
     {

@@ -18,6 +18,14 @@ public class OwnerPageTests
     }
 
     [Fact]
+    public void It_speaks_of_parts_and_not_of_identifiers_or_load_cases()
+    {
+        Assert.DoesNotContain("wind towards", Page.ToString());
+        foreach (Checks.Check check in Heron.Sheet.Checks)
+            Assert.DoesNotContain(check.Id, Page.ToString());
+    }
+
+    [Fact]
     public void A_sheet_that_fails_or_is_open_never_reads_as_safe()
     {
         Assert.Contains("not complete", Page.ToString());

@@ -95,6 +95,20 @@ public class PartListTests
     }
 
     [Fact]
+    public void The_list_stands_at_the_end_of_a_package()
+    {
+        Statue tube = Heron.Tube(2, 2) with { Fittings = [new Fitting { Name = "<lamp>", On = "T1", Mass = 3.Kilograms }] };
+        Reporting.CalculationPackage package = Reporting.CalculationPackage.Of(tube, new Criteria(), new Situation { Name = "calm", Actions = [new SelfWeight()] }) with { Appendices = [PartList.Of(tube).ToAppendix()] };
+        string html = package.ToHtml();
+        Assert.Contains("Appendix: Part list", html);
+        Assert.Contains("tube 400×10 mm", html);
+        Assert.DoesNotContain("<lamp>", html);
+        Reporting.Appendix own = List.ToAppendix();
+        Assert.All(own.Rows, row => Assert.Equal(own.Heads.Count, row.Count));
+        Assert.Equal(List.Parts.Where(p => p.Kind != PartKind.Allowance).Select(p => p.Mark).Distinct().Count(), own.Rows.Count);
+    }
+
+    [Fact]
     public void Sheets_of_no_body_are_refused_by_name() =>
         Assert.Contains("trunk", Assert.Throws<InvalidStatueException>(() => PartList.Of(Heron.Statue, [new BodySheets("trnk", Heron.Sheets)])).Message);
 }
