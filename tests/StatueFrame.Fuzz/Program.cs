@@ -2,7 +2,7 @@ using System.Diagnostics;
 using StatueFrame.Fuzz;
 
 // Spoils files and looks what the library makes of them: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [TRY]
-// With the number of a try only that one is run. Finds are kept beside the program; the exit code is their number, at most 100.
+// With the number of a try only that one is run. The file of that try is kept among the temporary files. The exit code is their number, at most 100.
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
 string[] corpus = Corpus.Small();
@@ -15,7 +15,9 @@ if (args.Length > 2)
 {
     int one = int.Parse(args[2]);
     string text = Spoiled(one);
-    File.WriteAllText("try.json", text);
+    string kept = Path.Combine(Path.GetTempPath(), "statueframe-try.json");
+    File.WriteAllText(kept, text);
+    Console.WriteLine(kept);
     Console.WriteLine(Judge.Of(text, one, out bool sheet) ?? $"sound, {(sheet ? "a sheet" : "refused")}");
     return 0;
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -26,22 +25,10 @@ public sealed record InspectionRecord
     /// <exception cref="InvalidStatueException">Lines have problems; all, or the first hundred, are listed with their number.</exception>
     public static InspectionRecord Parse(string csv)
     {
-        ArgumentNullException.ThrowIfNull(csv);
+        using CsvReader reader = CsvTable.Open(csv, "part", "date", "condition");
+        string[] heads = reader.HeaderRecord!;
         var v = new Validator();
         var findings = new List<Finding>();
-        using var reader = new CsvReader(new StringReader(csv), new CsvConfiguration(CultureInfo.InvariantCulture) { MissingFieldFound = null, BadDataFound = null, TrimOptions = TrimOptions.Trim, PrepareHeaderForMatch = h => h.Header.ToLowerInvariant() });
-        if (!reader.Read() || !reader.ReadHeader())
-        {
-            v.Add("", "the record is empty", "Begin with the heading part,date,condition,thickness_mm,photo,note.");
-            v.ThrowIfAny();
-        }
-        string[] heads = reader.HeaderRecord ?? [];
-        foreach (string needed in (string[])["part", "date", "condition"])
-        {
-            if (!heads.Contains(needed, StringComparer.OrdinalIgnoreCase))
-                v.Add("line 1", $"the heading lacks \"{needed}\"", NearNames.Closest(needed, heads));
-        }
-        v.ThrowIfAny();
         for (int line = 2; reader.Read() && line <= MostLines && v.Problems.Count < MostProblems; line++)
         {
             Validator at = v.At(Invariant($"line {line}"));

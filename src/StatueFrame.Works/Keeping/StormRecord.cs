@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 using StatueFrame.Studies;
 using UnitsNet;
 using static System.FormattableString;
@@ -34,19 +33,9 @@ public sealed record StormRecord
     /// <exception cref="InvalidStatueException">Lines have problems; all, or the first hundred, are listed with their number.</exception>
     public static ValueList<StormReading> ParseReadings(string csv)
     {
-        ArgumentNullException.ThrowIfNull(csv);
+        using CsvReader reader = CsvTable.Open(csv, "gust_m_s", "sway_mm", "error_mm");
         var v = new Validator();
         var readings = new List<StormReading>();
-        using var reader = new CsvReader(new StringReader(csv), new CsvConfiguration(CultureInfo.InvariantCulture) { MissingFieldFound = null, BadDataFound = null, TrimOptions = TrimOptions.Trim });
-        if (!reader.Read() || !reader.ReadHeader())
-            v.Add("", "the readings are empty", "Begin with the heading gust_m_s,sway_mm,error_mm.");
-        v.ThrowIfAny();
-        foreach (string needed in (string[])["gust_m_s", "sway_mm", "error_mm"])
-        {
-            if (!reader.HeaderRecord!.Contains(needed))
-                v.Add("line 1", $"the heading lacks \"{needed}\"", NearNames.Closest(needed, reader.HeaderRecord!));
-        }
-        v.ThrowIfAny();
         for (int line = 2; reader.Read() && v.Problems.Count < 100; line++)
         {
             int at = line;

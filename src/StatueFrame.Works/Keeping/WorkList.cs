@@ -90,6 +90,7 @@ public sealed record WorkList
             if (group.Count() > 40)
                 TextLayout.AppendLine(text, $"  and {group.Count() - 40} more, in ToCsv");
         }
+        TextLayout.AppendWrapped(text, "", Invariant($"Worn parts that use more than {Little:0.0} of what is allowed are renewed before the storms (common practice, no source)."));
         TextLayout.AppendWrapped(text, "", Drawing.Caution);
         return text.ToString();
     }

@@ -27,6 +27,10 @@ public sealed record LiftOptions
     /// </summary>
     public double DynamicFactor => PhiMin + Beta * HoistingSpeed.MetersPerSecond;
 
+    /// <summary>The options on one line.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"slings at {SlingAngle.Degrees:0.#}°, {Crane} at {HoistingSpeed.MetersPerSecond:0.##} m/s (φ₂ {DynamicFactor:0.00}), weight times {WeightFactor:0.##}, uncertainty {Uncertainty:0.##}");
+
     internal double Beta => 0.17 * ((int)Crane + 1);
 
     internal double PhiMin => 1.05 + 0.05 * (int)Crane;

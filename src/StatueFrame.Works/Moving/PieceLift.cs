@@ -44,7 +44,7 @@ public sealed record PieceLift
 
     /// <summary>Lifts a piece.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="options">Slings and crane; null for the defaults.</param>
+    /// <param name="options">Slings and crane; null takes the defaults, which the checks then name as assumed.</param>
     /// <exception cref="InvalidStatueException">An option is out of range.</exception>
     public static PieceLift Of(TowerPiece piece, LiftOptions? options = null)
     {
@@ -86,7 +86,7 @@ public sealed record PieceLift
             Sling = Force.FromNewtons(0.5 * piece.Mass.Kilograms * SelfWeight.Gravity * o.DynamicFactor * o.Uncertainty / sin),
             Moment = Torque.FromNewtonMeters(most),
             Shear = Force.FromNewtons(mostShear),
-            Checks = [.. checks],
+            Checks = options is null ? [.. checks.Select(check => check.Assuming($"how it is lifted: {o}"))] : [.. checks],
         };
     }
 

@@ -80,7 +80,7 @@ public sealed record RaisingStudy
         Rows = [.. Stages.Select(s => ValueList.Create<string>([s.Stage.Name, Invariant($"{s.Stage.Stands.Days:0.#}"), Invariant($"{s.Stage.ReturnPeriod:0}"), Found(s)]))],
     };
 
-    private const string Limits = "Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.";
+    private const string Limits = "Weight, wind and ice act; heat, people and what the builders store are left out. Where gust factors are given by band, the greatest of them is taken for all that stands. Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.";
 
     private static string Found(RaisedStage s)
     {

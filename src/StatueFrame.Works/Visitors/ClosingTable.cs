@@ -65,6 +65,7 @@ public sealed record ClosingTable
             .. Lines.Select(l => new[] { l.Rule.Place, Invariant($"{l.Gust.MetersPerSecond:0.0} m/s"), Invariant($"{l.Mean.MetersPerSecond:0.0} m/s"), Invariant($"{l.SwayThen.Millimeters:0} mm"), l.Because }),
         ]);
         TextLayout.AppendWrapped(text, "  ", Invariant($"Anemometer {Curve.Options.AnemometerHeight.Meters:0.#} m above ground. Whichever comes first closes the place; it opens again after half an hour below nine tenths of it, and after a look at it. A storm above {Curve.DesignGustSpeed.MetersPerSecond:0} m/s is above the design: nobody goes up before an inspection."));
+        TextLayout.AppendWrapped(text, "  ", Invariant($"Closed at {string.Join(", ", Lines.Select(l => Invariant($"{l.Rule.Margin:0.00}")).Distinct())} of the speed that brings the sway to its limit, or at a gust of {string.Join(", ", Lines.Select(l => l.Rule.GreatestGust is { } g ? Invariant($"{g.MetersPerSecond:0.#} m/s") : "any strength").Distinct())}, which are common practice without a source unless the site sets its own."));
         foreach (string warning in Curve.Warnings)
             TextLayout.AppendWrapped(text, "  ", warning);
         TextLayout.AppendWrapped(text, "  ", "For review by a licensed engineer; whoever runs the site decides on opening.");

@@ -62,10 +62,13 @@ public class SheetWorkshopTests
     [Fact]
     public void Ribs_of_a_form_lie_inside_the_sheet_by_its_thickness()
     {
-        Drawing form = Shop.Form(1, 200.Millimeters);
-        Assert.True(form.Lines.Count(l => l.Layer == DrawnLayer.Edge) > 10);
-        Assert.True(XDocument.Parse(form.ToSvg()).Root!.Elements().Count() > 5);
+        Drawing form = Shop.Form(1, 200.Millimeters), thick = SheetWorkshop.Of(Heron.Sheets, Heron.Cutting with { Thickness = 12.4.Millimeters }, Shop.Seam).Form(1, 200.Millimeters);
+        // At the crown of the first row, where the sheet is level, the rib lies lower by what the sheet is thicker.
+        Assert.Equal(0.010, Crown(form) - Crown(thick), 2e-4);
+        Assert.Equal("svg", XDocument.Parse(form.ToSvg()).Root!.Name.LocalName);
         Assert.Throws<ArgumentOutOfRangeException>(() => Shop.Form(1, 1.Millimeters));
+
+        static double Crown(Drawing drawing) => drawing.Lines.Where(l => l.Layer == DrawnLayer.Edge).SelectMany(l => l.Points).Max(p => p.Y);
     }
 
     [Fact]

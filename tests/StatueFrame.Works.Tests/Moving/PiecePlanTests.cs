@@ -56,6 +56,9 @@ public class PiecePlanTests
             PieceLift lift = PieceLift.Of(piece);
             Assert.All(piece.Segments, s => Assert.Contains(lift.Checks, c => c.Where.StartsWith(s, StringComparison.Ordinal)));
             Assert.All(lift.Checks, c => Assert.Equal(Verdict.Pass, c.Verdict));
+            // Nobody said how it is lifted, and the checks say that.
+            Assert.All(lift.Checks, c => Assert.Contains(c.AssumedInputs, a => a.Contains("HC2")));
+            Assert.All(PieceLift.Of(piece, new LiftOptions()).Checks, c => Assert.DoesNotContain(c.AssumedInputs, a => a.Contains("HC2")));
         }
     }
 

@@ -36,7 +36,8 @@ internal static class FootingChecks
     {
         (double p, double own, double q_min, double a, double h) = Tell(w, f);
         double M_up = w.Let("M_up", p * a * a / 2, Dimension.Force, ground, "bent up, a meter: N·m/m");
-        double M_down = w.Let("M_down", Math.Max(0, own - q_min) * a * a / 2, Dimension.Force, ground, "bent down by its own weight where the ground lets go");
+        double earth = w.Given("earth", f.EarthPressure, Dimension.Pressure, "earth on it");
+        double M_down = w.Let("M_down", Math.Max(0, own + earth - q_min) * a * a / 2, Dimension.Force, ground, "bent down by its own weight and the earth on it where the ground lets go");
         double bottom = Strength(w, f, f.Foundation.Reinforcement, h), top = f.Foundation.Reinforcement is { AtTop: true } ? bottom : Strength(w, f, null, h);
         return (w.Let("u", Math.Max(M_up / bottom, M_down / top), Dimension.Number), 1);
     });

@@ -55,6 +55,13 @@ public class FootingChecksTests
     }
 
     [Fact]
+    public void Earth_on_the_block_bends_it_down_where_the_ground_lets_go()
+    {
+        Foundation wide = Reinforced with { Thickness = 0.45.Meters, WidthX = 12.Meters, WidthY = 12.Meters, Depth = 0.45.Meters };
+        Assert.True(FootingChecks.Bending(Middle(wide with { Depth = 2.Meters }, 2e6, 4.5, 1.35)).Utilization > FootingChecks.Bending(Middle(wide, 2e6, 4.5, 1.35)).Utilization);
+    }
+
+    [Fact]
     public void Nothing_that_balances_the_load_is_a_failure() =>
         Assert.All(FootingChecks.All(Middle(Reinforced, 1e6, 3)).SkipLast(1), check => Assert.Equal(Verdict.Fail, check.Verdict));
 
