@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using static System.FormattableString;
@@ -10,12 +11,24 @@ internal sealed class StatueSheet
 {
     private readonly StatueModel model;
     private readonly Criteria criteria;
+    private readonly Situation[] situations;
     private readonly SheetWriter lists = new();
+    private readonly Response[] responses;
 
-    private StatueSheet(StatueModel model, Criteria criteria)
+    /// <summary>What went wrong by situation, and last what went wrong before them.</summary>
+    private readonly Exception?[] broken;
+
+    private ModalResponse? modes;
+    private StatueModel[] models = [];
+    private FineModel? fine;
+    private ShakingWind[][] shaking = [];
+    private SheetWriter[] parts = [];
+
+    private StatueSheet(StatueModel model, Criteria criteria, Situation[] situations)
     {
-        this.model = model;
-        this.criteria = criteria;
+        (this.model, this.criteria, this.situations) = (model, criteria, situations);
+        responses = new Response[situations.Length];
+        broken = new Exception?[situations.Length + 1];
     }
 
     /// <summary>Looks at what a sheet is asked for.</summary>
@@ -41,55 +54,85 @@ internal sealed class StatueSheet
     /// <param name="looksAhead">Whether it looks at the end of the design life too.</param>
     public static CheckSheet Of(StatueModel model, Criteria criteria, ReadOnlySpan<Situation> situations, bool looksAhead = true)
     {
-        var sheet = new StatueSheet(model, criteria);
-        sheet.AddMasses();
-        sheet.AddBrackets();
-        sheet.AddRest();
-        ModalResponse modes = sheet.AddModes();
-        StatueModel[] models = TiedBands.Of(model);
-        FineModel? fine = criteria.Fine is { } mesh && model.BandCount > 0 ? FineModel.Build(model, mesh) : null;
-        sheet.lists.Share(situations);
-        Situation[] all = situations.ToArray();
+        var now = new StatueSheet(model, criteria, situations.ToArray());
+        int count = situations.Length;
+        EndOfLife? end = looksAhead ? EndOfLife.Of(model, criteria) : null;
+        StatueSheet[] sheets = end?.Model is { } later ? [now, new StatueSheet(later, criteria with { Durability = null }, now.situations)] : [now];
+        ParallelWork.ForEach(sheets.Length, i => sheets[i].Try(count, sheets[i].Begin));
+        ParallelWork.ForEach(sheets.Length * count, i => sheets[i / count].Try(i % count, () => sheets[i / count].Add(i % count)));
+        StatueSheet last = sheets[^1];
+        return now.End(looksAhead, end, () => last.End(looksAhead: false));
+    }
+
+    private void Begin()
+    {
+        AddMasses();
+        AddBrackets();
+        AddRest();
+        modes = AddModes();
+        models = TiedBands.Of(model);
+        fine = criteria.Fine is { } mesh && model.BandCount > 0 ? FineModel.Build(model, mesh) : null;
+        lists.Share(situations);
         // What winds shake is found once a wind, before situations go their own ways.
-        ShakingWind[][] shaking = Array.ConvertAll(all, situation => sheet.Shaking(situation, modes));
-        SheetWriter[] parts = Array.ConvertAll(all, _ => sheet.lists.Beside());
-        var responses = new Response[all.Length];
-        ParallelWork.ForEach(parts.Length, i =>
-        {
-            SituationDemands demands = SituationDemands.Of(models, all[i], ShockSheet.DampingOf(criteria), shaking[i], fine);
-            responses[i] = demands.Response;
-            new SituationSheet(model, criteria, modes, demands, parts[i]).Add();
-        });
+        shaking = Array.ConvertAll(situations, Shaking);
+        parts = Array.ConvertAll(situations, _ => lists.Beside());
+    }
+
+    private void Add(int number)
+    {
+        SituationDemands demands = SituationDemands.Of(models, situations[number], ShockSheet.DampingOf(criteria), shaking[number], fine);
+        responses[number] = demands.Response;
+        new SituationSheet(model, criteria, modes!, demands, parts[number]).Add();
+    }
+
+    private CheckSheet End(bool looksAhead, EndOfLife? end = null, Func<CheckSheet>? then = null)
+    {
+        if (Array.Find(broken, e => e is not null) is { } first)
+            ExceptionDispatchInfo.Throw(first);
         foreach (SheetWriter part in parts)
-            sheet.lists.Append(part);
-        SheetWriter lists = sheet.lists;
+            lists.Append(part);
         lists.Guard("skin", () => SkinSheet.AddAtRest(model, criteria, lists));
         lists.Guard("levels", () => LevelSheet.AddAtRest(model, lists));
         if (model.Statue.Corrosion is { } corrosion)
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
-        sheet.AddModelAssumptions();
+        AddModelAssumptions();
         if (looksAhead)
-            lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, all)));
+            lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, situations)));
         lists.Guard("geometry", () => lists.Warnings.AddRange(GeometryWarnings.Of(model, criteria.Fine is not null)));
-        if (looksAhead)
-            lists.Guard("end of the design life", () => sheet.AddEndOfLife(all));
-        sheet.AddNotChecked();
+        if (end is not null)
+            lists.Guard("end of the design life", () => end.AddTo(lists, then!));
+        AddNotChecked();
         return new CheckSheet
         {
             Title = model.Statue.Name,
-            Subject = string.Join("; ", Names(situations)),
-            Basis = BasisOfDesign.Of(model, criteria, all).ToValueList(),
-            Results = sheet.lists.Results.ToValueList(),
-            Checks = sheet.lists.Checks.ToValueList(),
-            Assumptions = sheet.lists.Assumptions.ToValueList(),
-            Warnings = sheet.lists.Warnings.ToValueList(),
-            LoadPath = LoadPath.Of(model, criteria, sheet.lists.Checks),
+            Subject = string.Join("; ", situations.Select(situation => situation.Name)),
+            Basis = BasisOfDesign.Of(model, criteria, situations).ToValueList(),
+            Results = lists.Results.ToValueList(),
+            Checks = lists.Checks.ToValueList(),
+            Assumptions = lists.Assumptions.ToValueList(),
+            Warnings = lists.Warnings.ToValueList(),
+            LoadPath = LoadPath.Of(model, criteria, lists.Checks),
         };
     }
 
+    /// <summary>A step whose error waits for <see cref="End"/>: the sheet of a later year must not cost that of today.</summary>
+    private void Try(int number, Action step)
+    {
+        if (broken[^1] is not null)
+            return;
+        try
+        {
+            step();
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            broken[number] = e;
+        }
+    }
+
     /// <summary>What the wind of a situation of strength shakes the statue with.</summary>
-    private ShakingWind[] Shaking(Situation situation, ModalResponse modes)
+    private ShakingWind[] Shaking(Situation situation)
     {
         ShakingWind[] shaking = [];
         if (situation is { LimitState: LimitState.Strength, Wind: { Factor: > 0, Action: WindAction wind } })
@@ -97,20 +140,12 @@ internal sealed class StatueSheet
             lists.Situation = situation.Name;
             lists.Guard("vortices", () =>
             {
-                (ModalResponse many, AcrossWindReport report) = VortexForces.Find(model, criteria, modes, wind, lists);
+                (ModalResponse many, AcrossWindReport report) = VortexForces.Find(model, criteria, modes!, wind, lists);
                 shaking = [.. VortexForces.Of(model, situation, many, report)];
             });
             lists.Situation = "";
         }
         return shaking;
-    }
-
-    private static string[] Names(ReadOnlySpan<Situation> situations)
-    {
-        var names = new string[situations.Length];
-        for (int i = 0; i < names.Length; i++)
-            names[i] = situations[i].Name;
-        return names;
     }
 
     private void Add(string group, string name, double value, Dimension dimension, string note = "") =>
@@ -192,40 +227,6 @@ internal sealed class StatueSheet
             lists.Assumptions.Add(new Assumption("skin between bars", "each bar is looked at as part of a rigid ring, alone under its own strip of limp skin, and, where its saddle slides, under 5/3 of that strip; the worst counts", Source.Assumed("standoffs")));
         if (criteria.Fine is not null)
             lists.Assumptions.AddRange(FineSheet.Assumptions);
-    }
-
-    /// <summary>The statue as it is when its design life ends: its worst check of strength.</summary>
-    private void AddEndOfLife(ReadOnlySpan<Situation> situations)
-    {
-        if (model.Statue.Corrosion is not { } corrosion || (criteria.DesignLife ?? criteria.Durability?.DesignLife.Years365) is not { } life)
-            return;
-        double years = Math.Max(0, life - corrosion.Age.Years365);
-        CheckEntry entry = Catalogue.Find("life.end")!;
-        try
-        {
-            Statue corroded = model.Statue.Corroded(UnitsNet.Duration.FromYears365(years)) with { Corrosion = null };
-            CheckSheet then = Of(ModelBuilder.BuildValid(corroded), criteria with { Durability = null }, situations, looksAhead: false);
-            Check[] strength = [.. then.Checks.Where(check => check.Family is not ("metals" or "life") && Catalogue.NatureOf(check.Id) == Nature.Strength)];
-            if (strength.Where(check => check.Utilization is not null).MinBy(check => check, CheckOrder.WorstFirst) is { } worst)
-            {
-                CheckSubject subject = entry.Subject(At(worst), worst.Situation);
-                lists.Checks.Add(Check.Of(subject, Dimension.Number, worst.Source, w => (w.Given("u", worst.Utilization!.Value, Dimension.Number, "utilization of the corroded statue's worst check"), 1))
-                    .Assuming([.. worst.AssumedInputs, MetalSheet.EvenLoss.Short]));
-                lists.Assumptions.AddRange([.. then.Assumptions.Where(assumption => worst.AssumedInputs.Contains(assumption.Short)), MetalSheet.EvenLoss]);
-            }
-            // What can be looked at now and not then, as a section that has grown too thin for its rules, must not go without a word.
-            HashSet<(string, string, string)> open = [.. lists.Checks.Where(check => check.Verdict == Verdict.NotChecked).Select(Key)];
-            if (Array.Find(strength, check => check.Verdict == Verdict.NotChecked && !open.Contains(Key(check))) is { } notDone)
-                lists.Checks.Add(entry.NotChecked(notDone.Reason, At(notDone), notDone.Situation));
-
-            string At(Check check) => Invariant($"after {years:0.#} years: {check.Id}, {check.Where}").TrimEnd(',', ' ');
-
-            static (string, string, string) Key(Check check) => (check.Id, check.Situation, check.Reason);
-        }
-        catch (InvalidStatueException e)
-        {
-            lists.Checks.Add(Check.Of(entry.Subject(Invariant($"after {years:0.#} years: {e.Problems[0]}")), Dimension.Number, Source.Assumed("checks"), _ => (1, 0)));
-        }
     }
 
     /// <summary>Entries that the statue needs and that no line of the sheet is about, each with what it lacks.</summary>

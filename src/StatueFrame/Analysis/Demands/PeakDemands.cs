@@ -19,18 +19,19 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
     public override void Bars(int ring, BarVisitor visit)
     {
         (RingElement element, int band) = response.Model.Rings[ring];
-        rest.Bars(ring, visit);
-        var still = new Dictionary<(BarModel, SkinAssumption), List<(BarEnds Ends, string When)>>();
+        var still = new List<(SkinAssumption Skin, BarEnds Ends, string When)>[element.Bars.Length];
+        Dictionary<string, string> shaken = response.Cases.Select(loadCase => loadCase.When).Distinct().ToDictionary(when => when, when => Shaken(when));
         rest.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string when) =>
         {
-            if (!still.TryGetValue((bar, skin), out List<(BarEnds, string)>? states))
-                still[(bar, skin)] = states = [];
-            states.Add((ends, Shaken(when)));
+            visit(bar, skin, ends, when);
+            (still[bar.Index] ??= []).Add((skin, ends, shaken[when]));
         });
         peaks.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
         {
-            foreach ((BarEnds ends, string when) in still.GetValueOrDefault((bar, skin)) ?? [])
+            foreach ((SkinAssumption under, BarEnds ends, string when) in still[bar.Index] ?? [])
             {
+                if (under != skin)
+                    continue;
                 visit(bar, skin, ends + factor * peak, when);
                 visit(bar, skin, ends + -factor * peak, when);
             }

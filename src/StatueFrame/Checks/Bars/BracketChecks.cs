@@ -83,8 +83,11 @@ internal static class BracketChecks
             Span<BracketLoad.Asked> known = CollectionsMarshal.AsSpan(asked);
             for (int i = 0; i < known.Length; i++)
             {
-                if (own.IsCoveredBy(known[i]))
-                    return;
+                if (!own.IsCoveredBy(known[i]))
+                    continue;
+                // What covers one state often covers the next: it comes forward, to be asked first.
+                (asked[i], asked[i / 2], kept[i], kept[i / 2]) = (asked[i / 2], asked[i], kept[i / 2], kept[i]);
+                return;
             }
             for (int i = known.Length - 1; i >= 0; i--)
             {

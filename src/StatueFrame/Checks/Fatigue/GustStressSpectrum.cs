@@ -14,6 +14,10 @@ public static class GustStressSpectrum
 
     private const int StepsPerDecade = 100, Decades = 9;
 
+    /// <summary>Of every block the share of the fifty-year effect and the cycles in fifty years.</summary>
+    private static readonly (double Share, double Cycles)[] steps =
+        [(1, 1), .. Enumerable.Range(1, Decades * StepsPerDecade).Select(i => (ShareAt(LogAt(i - 1)), Math.Pow(10, LogAt(i)) - Math.Pow(10, LogAt(i - 1))))];
+
     /// <summary>The share of the fifty-year effect that is reached so many times in fifty years, 1 down to 0.</summary>
     /// <param name="times">N_g, from 1 to 10⁹.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
@@ -38,15 +42,10 @@ public static class GustStressSpectrum
     public static ValueList<StressBlock> Blocks(Pressure characteristicRange, double years)
     {
         double S = CheckInput.NotNegative(characteristicRange.Pascals, nameof(characteristicRange)), share = CheckInput.Positive(years, nameof(years)) / Years;
-        var blocks = new StressBlock[Decades * StepsPerDecade + 1];
-        blocks[0] = new StressBlock(Pressure.FromPascals(S), share, "gusts");
-        for (int i = 1; i < blocks.Length; i++)
-        {
-            double from = (double)(i - 1) / StepsPerDecade, to = (double)i / StepsPerDecade;
-            blocks[i] = new StressBlock(Pressure.FromPascals(S * ShareAt(from)), share * (Math.Pow(10, to) - Math.Pow(10, from)), "gusts");
-        }
-        return ValueList.Create<StressBlock>(blocks);
+        return [.. steps.Select(step => new StressBlock(Pressure.FromPascals(S * step.Share), share * step.Cycles, "gusts"))];
     }
+
+    private static double LogAt(int step) => (double)step / StepsPerDecade;
 
     private static double ShareAt(double log) => Math.Max(0, (0.7 * log * log - 17.4 * log + 100) / 100);
 }

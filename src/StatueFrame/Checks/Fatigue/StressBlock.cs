@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// <param name="Range">Greatest less least stress of the cycle; zero or more.</param>
 /// <param name="Cycles">How many; zero or more, halves allowed.</param>
 /// <param name="Name">What makes them, as in "gusts".</param>
-public sealed record StressBlock(Pressure Range, double Cycles, string Name = "")
+public readonly record struct StressBlock(Pressure Range, double Cycles, string Name = "")
 {
     /// <summary>Cycles of heat: one a day over so many years of 365.25 days.</summary>
     /// <param name="dailyRange">Stress range of a day.</param>
