@@ -152,6 +152,7 @@ public class WeakHeronTests
         Assert.StartsWith("FAIL", sheet.VerdictText, StringComparison.Ordinal);
         Assert.False(sheet.Passed);
         Assert.False(sheet.Holds);
+        PrintedWorkings.CanBeFollowed(sheet.Checks);
     }
 
     [Fact]

@@ -31,6 +31,8 @@ internal static class Aisc360
     /// <param name="F_y">Yield strength, Pa.</param>
     public static double StrongMoment(Working? w, double d, double t, double L_b, double C_b, double E, double F_y)
     {
+        w.Given(E, Dimension.Stress, "Young's modulus");
+        w.Given(F_y, Dimension.Stress, "yield strength");
         w.Given(d, Dimension.SmallLength, "depth");
         w.Given(t, Dimension.SmallLength, "thickness");
         w.Given(L_b, Dimension.Length, "unbraced length");

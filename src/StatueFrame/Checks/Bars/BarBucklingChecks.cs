@@ -157,7 +157,7 @@ internal static class BarBucklingChecks
         if (design.Code == DesignCode.En1993)
             return En1993Strut.Resistance(w, name, axis, E, f_y, design.CurveOrDefault, design.GammaM1);
         using IDisposable? part = w?.Part($"Buckling about the {name} axis");
-        double A = axis.Depth * axis.Across;
+        double A = w.Given("A", axis.Depth * axis.Across, Dimension.SmallArea, "area");
         if (design.IsAisc)
             return design.Aisc(0.9, 1.67) * A * Aisc360.CriticalStress(w, axis.EffectiveLength * Math.Sqrt(12) / axis.Depth, E, f_y);
         double N_E = w.Given("N_E", axis.CriticalForce(E), Dimension.Force, "Euler load");
@@ -200,14 +200,17 @@ internal static class BarBucklingChecks
         }
         bool sway = load.Restraint != BarRestraint.Held;
         double P_c = Math.Min(Resistance(w, "strong", strong, bar.E, bar.f_y, design), Resistance(w, "weak", weak, bar.E, bar.f_y, design));
-        double M_nx = Aisc360.StrongMoment(w, bar.b, bar.t, bar.L, 1, bar.E, bar.f_y);
+        double M_nx = w.Given("M_nx", Aisc360.StrongMoment(w, bar.b, bar.t, bar.L, 1, bar.E, bar.f_y), Dimension.Moment, "nominal strength about the strong axis");
         w.Given(P, Dimension.Force, "compression");
         w.Given(P_c, Dimension.Force, "available compressive strength");
         w.Given(c, Dimension.Number, "φ or 1/Ω");
         double M_cx = w.Let("M_cx", c * M_nx, Dimension.Moment, beamColumnAisc, "strong axis");
-        double M_cy = w.Let("M_cy", c * bar.f_y * weak.Wpl, Dimension.Moment, beamColumnAisc, "weak axis");
-        double M_rx = w.Let("M_rx", Magnifier(strong, P, alpha, sway, bar.E) * strong.GreatestMoment, Dimension.Moment, beamColumnAisc);
-        double M_ry = w.Let("M_ry", Magnifier(weak, P, alpha, sway, bar.E) * weak.GreatestMoment, Dimension.Moment, beamColumnAisc);
+        double f_y = w.Given("f_y", bar.f_y, Dimension.Stress, "yield or proof strength"), Z_y = w.Given("Z_y", weak.Wpl, Dimension.SectionModulus, "plastic modulus, weak axis");
+        double M_cy = w.Let("M_cy", c * f_y * Z_y, Dimension.Moment, beamColumnAisc, "weak axis");
+        double B_x = w.Given("B_x", Magnifier(strong, P, alpha, sway, bar.E), Dimension.Number, sway ? "B₂ = 1/(1 − αP/P_e)" : "B₁ = C_m/(1 − αP/P_e), at least 1", beamColumnAisc), M_x = w.Given("M_x", strong.GreatestMoment, Dimension.Moment, "greatest moment about the strong axis");
+        double M_rx = w.Let("M_rx", B_x * M_x, Dimension.Moment, beamColumnAisc);
+        double B_y = w.Given("B_y", Magnifier(weak, P, alpha, sway, bar.E), Dimension.Number, "the same about the weak axis", beamColumnAisc), M_y = w.Given("M_y", weak.GreatestMoment, Dimension.Moment, "greatest moment about the weak axis");
+        double M_ry = w.Let("M_ry", B_y * M_y, Dimension.Moment, beamColumnAisc);
         double T = w.Given("T", Math.Max(0, Math.Max(load.Ends.Tower.N, load.Ends.Skin.N)), Dimension.Force, "tension");
         double T_c = w.Given("T_c", c * bar.f_y * bar.b * bar.t, Dimension.Force, "available tensile strength in yielding, D2");
         double p = w.Let("p", Math.Max(P / P_c, T / T_c), Dimension.Number, beamColumnAisc);

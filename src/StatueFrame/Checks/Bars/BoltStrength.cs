@@ -55,7 +55,11 @@ internal static class BoltStrength
         if (design.IsAisc)
             return Math.Min(BearingAisc(w, bolt, fixing.e_1, p_1, t, f_u, design), BearingAisc(w, bolt, e_2, p_2, t, f_u, design));
         if (design.Metal == MetalKind.StainlessSteel)
+        {
+            w.Given(f_u, Dimension.Stress, "ultimate strength");
+            w.Given(f_y, Dimension.Stress, "proof strength");
             f_u = w.Let("f_u", Math.Min(f_u, 0.5 * f_y + 0.6 * f_u), Dimension.Stress, stainless, "reduced for stainless steel");
+        }
         return Math.Min(
             BearingEn(w, "along the bar", bolt, fixing.e_1, p_1, e_2, p_2, t, f_u, design.GammaM2),
             BearingEn(w, "across the bar", bolt, e_2, p_2, fixing.e_1, p_1, t, f_u, design.GammaM2));

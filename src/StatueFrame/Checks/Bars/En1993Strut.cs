@@ -50,8 +50,9 @@ internal static class En1993Strut
         w.Given(f_y, Dimension.Stress, "yield or proof strength");
         w.Given(gammaM1, Dimension.Number);
         double N_Rd = w.Let("N_Rd", A * f_y / gammaM1, Dimension.Force, interaction);
-        double M_yRd = w.Let("M_yRd", strong.Wpl * f_y / gammaM1, Dimension.Moment, interaction);
-        double M_zRd = w.Let("M_zRd", weak.Wpl * f_y / gammaM1, Dimension.Moment, interaction);
+        double W_y = w.Given("W_y", strong.Wpl, Dimension.SectionModulus, "plastic modulus"), W_z = w.Given("W_z", weak.Wpl, Dimension.SectionModulus, "plastic modulus");
+        double M_yRd = w.Let("M_yRd", W_y * f_y / gammaM1, Dimension.Moment, interaction);
+        double M_zRd = w.Let("M_zRd", W_z * f_y / gammaM1, Dimension.Moment, interaction);
         double n_y = w.Let("n_y", N / (chi_y * N_Rd), Dimension.Number, interaction);
         double n_z = w.Let("n_z", N / (chi_z * N_Rd), Dimension.Number, interaction);
         if (design.Metal == MetalKind.StainlessSteel)
@@ -62,6 +63,8 @@ internal static class En1993Strut
             double u_LT = w.Let("u_LT", n_z + M_y / (chi_LT * M_yRd) + k_z * M_z / M_zRd, Dimension.Number, Stainless);
             return w.Let("u", Math.Max(u_N, u_LT), Dimension.Number, Stainless);
         }
+        w.Given(lambda_y, Dimension.Number, "slenderness");
+        w.Given(lambda_z, Dimension.Number, "slenderness");
         double C_my = w.Given("C_my", MomentFactor(strong.MomentRatio, sway), Dimension.Number, "equivalent uniform moment", factors);
         double C_mz = w.Given("C_mz", MomentFactor(weak.MomentRatio, sway), Dimension.Number, "equivalent uniform moment", factors);
         double k_yy = w.Let("k_yy", C_my * (1 + Math.Min(0.8, Math.Max(0, lambda_y - 0.2)) * n_y), Dimension.Number, factors);

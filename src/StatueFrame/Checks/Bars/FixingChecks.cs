@@ -62,8 +62,8 @@ internal static class FixingChecks
             (FlatForces f, CheckedBar bar, BarDesign design, BoltedFixing fixing) = (load.Forces, load.Load.Bar, load.Load.Bar.Design, load.Bolts);
             Source source = design.IsAisc ? TearOutStrength.Aisc : TearOutStrength.En;
             double F_v = BoltForces.Of(w, fixing, f, bar.b).Shear, N_t = w.Given("N_t", Math.Max(0, f.N), Dimension.Force, "axial pull");
-            double R_1 = TearOutStrength.OneBolt(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, design);
-            double R_n = TearOutStrength.Block(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, TearOutStrength.IsEccentric(f), design);
+            double R_1 = w.Given("R_1", TearOutStrength.OneBolt(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, design), Dimension.Force, "one bolt");
+            double R_n = w.Given("R_n", TearOutStrength.Block(w, fixing, bar.b, bar.t, bar.f_y, bar.f_u, TearOutStrength.IsEccentric(f), design), Dimension.Force, "a block");
             return (w.Let("u", Math.Max(F_v / R_1, N_t / R_n), Dimension.Number, source), 1);
         },
     };
@@ -90,6 +90,7 @@ internal static class FixingChecks
             w.Given(M_strong, Dimension.Moment, "moment about the strong axis");
             double A_net = w.Let("A_net", (b - n * d_0) * t, Dimension.SmallArea, net);
             double W_weak = w.Let("W_weak", (b - n * d_0) * t * t / 6, Dimension.SectionModulus, net);
+            w.Given(holes, Dimension.AreaMomentOfInertia, "second moment of the holes");
             double W_strong = w.Let("W_strong", (t * b * b * b / 12 - holes) / (b / 2), Dimension.SectionModulus, net);
             double sigma = w.Let("sigma", Math.Abs(N) / A_net + Math.Abs(M_weak) / W_weak + Math.Abs(M_strong) / W_strong, Dimension.Stress, net);
             double f_d = BarSectionChecks.Allowed(w, bar.f_y, design, net);

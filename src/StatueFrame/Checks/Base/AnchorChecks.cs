@@ -132,7 +132,10 @@ internal static class AnchorChecks
             w.Given(T, Dimension.Force, "force in the bar");
             double A_h = w.Given("A_h", head, Dimension.SmallArea, "bearing area of the head"), f_k = w.Given("f_k", block.f_k, Dimension.Stress, $"strength of {block.Name}", block.Source);
             if (block is not Concrete concrete)
-                return (T, w.Let("N_Rd", A_h * f_k / block.Gamma, Dimension.Force, source));
+            {
+                double gamma = w.Given("gamma", block.Gamma, Dimension.Number);
+                return (T, w.Let("N_Rd", A_h * f_k / gamma, Dimension.Force, source));
+            }
             if (design.IsAmerican)
             {
                 double phi = w.Given("phi", design.PhiConcrete, Dimension.Number), psi_cP = w.Given("psi_cP", concrete.Cracked ? 1 : 1.4, Dimension.Number, "cracking", source);
@@ -184,7 +187,10 @@ internal static class AnchorChecks
             double W = w.Given("W", beam.SectionModulus.CubicMeters, Dimension.SectionModulus), A_v = w.Given("A_v", beam.ShearArea.SquareMeters, Dimension.SmallArea);
             double f_y = w.Given("f_y", beam.Material.YieldStrength.Pascals, Dimension.Stress, "yield strength", beam.Material.Source);
             double sigma = w.Let("sigma", Math.Max(M / W, Math.Sqrt(3) * V / A_v), Dimension.Stress, girder, "bending stress, or √3 times the shear stress");
-            return (sigma, design.IsAmerican ? w.Let("f_R", 0.9 * f_y, Dimension.Stress) : w.Let("f_R", f_y / design.GammaM0, Dimension.Stress));
+            if (design.IsAmerican)
+                return (sigma, w.Let("f_R", 0.9 * f_y, Dimension.Stress));
+            double gammaM0 = w.Given("gammaM0", design.GammaM0, Dimension.Number);
+            return (sigma, w.Let("f_R", f_y / gammaM0, Dimension.Stress));
         });
     }
 

@@ -118,11 +118,11 @@ internal sealed class ConcreteBreakout
     /// <summary>Design resistance by EN 1992-4 of headed bars cast in, N.</summary>
     public double Eurocode(Working? w, double f_ck, bool cracked, double gammaMc)
     {
-        double h = Geometry(w, out double A_cN, out double c, out (double X, double Y) e);
+        double h = Geometry(w, out double A_cN, out double c, out double e_x, out double e_y);
         double psi_s = w.Let("psi_s", Math.Min(1, 0.7 + 0.3 * c / (1.5 * h)), Dimension.Number, en, "edges");
         double dense = w.Given("dense", 0.2, Dimension.Length, "embedment from which dense bars do no harm", en);
         double psi_re = w.Let("psi_re", Math.Min(1, 0.5 + h / dense), Dimension.Number, en, "shell spalling, dense reinforcement taken");
-        double psi_ec = w.Let("psi_ec", 1 / (1 + 2 * e.X / (3 * h)) / (1 + 2 * e.Y / (3 * h)), Dimension.Number, en, "eccentric pull");
+        double psi_ec = w.Let("psi_ec", 1 / (1 + 2 * e_x / (3 * h)) / (1 + 2 * e_y / (3 * h)), Dimension.Number, en, "eccentric pull");
         w.Given(f_ck, Dimension.Stress, "cylinder strength");
         // k₁ is for N and mm: √(f/10⁶) (10³ h)^1.5 = 10^1.5 √f h^1.5.
         double k_1 = w.Given("k_1", (cracked ? 8.9 : 12.7) * Math.Pow(10, 1.5), Dimension.Number, cracked ? "8.9 in N and mm, cracked" : "12.7 in N and mm, uncracked", en);
@@ -139,9 +139,9 @@ internal sealed class ConcreteBreakout
     public double American(Working? w, double f_c, bool cracked, double? k_c = null)
     {
         const double inch = 0.0254, pound = 4.4482216152605, psi = pound / (inch * inch);
-        double h = Geometry(w, out double A_Nc, out double c, out (double X, double Y) e);
+        double h = Geometry(w, out double A_cN, out double c, out double e_x, out double e_y);
         double psi_ed = w.Let("psi_ed", Math.Min(1, 0.7 + 0.3 * c / (1.5 * h)), Dimension.Number, aci, "edges");
-        double psi_ec = w.Let("psi_ec", 1 / (1 + e.X / (1.5 * h)) / (1 + e.Y / (1.5 * h)), Dimension.Number, aci, "eccentric pull");
+        double psi_ec = w.Let("psi_ec", 1 / (1 + e_x / (1.5 * h)) / (1 + e_y / (1.5 * h)), Dimension.Number, aci, "eccentric pull");
         double psi_c = w.Given("psi_c", cracked || k_c is not null ? 1 : 1.25, Dimension.Number, "cracking", aci);
         w.Given(f_c, Dimension.Stress, "specified strength");
         double depth = h / inch;
@@ -149,17 +149,17 @@ internal sealed class ConcreteBreakout
         if (k_c is null && depth is >= 11 and <= 25)
             pounds = 16 * Math.Sqrt(f_c / psi) * Math.Pow(depth, 5.0 / 3);
         double N_b = w.Given("N_b", pounds * pound, Dimension.Force, "one bar far from edges: k_c √f′c h_ef^1.5, or 16 √f′c h_ef^(5/3) from 11 to 25 in (psi, in, lb)", aci);
-        return w.Let("N_cbg", N_b * (A_Nc / (9 * h * h)) * psi_ec * psi_ed * psi_c, Dimension.Force, aci, "cone of the group");
+        return w.Let("N_cbg", N_b * (A_cN / (9 * h * h)) * psi_ec * psi_ed * psi_c, Dimension.Force, aci, "cone of the group");
     }
 
-    private double Geometry(Working? w, out double A_cN, out double c, out (double X, double Y) e)
+    private double Geometry(Working? w, out double A_cN, out double c, out double e_x, out double e_y)
     {
         double h = w.Given("h", EffectiveEmbedment, Dimension.SmallLength, "embedment h_ef that counts");
         A_cN = w.Given("A_cN", ProjectedArea(h), Dimension.Area, "cones' base, within the block");
         c = w.Given("c", Math.Max(0, LeastEdge), Dimension.Length, "least edge distance");
-        e = Eccentricity;
-        w.Given("e.X", e.X, Dimension.SmallLength, "eccentricity of the pull along x");
-        w.Given("e.Y", e.Y, Dimension.SmallLength, "eccentricity of the pull along y");
+        (e_x, e_y) = Eccentricity;
+        w.Given("e_x", e_x, Dimension.SmallLength, "eccentricity of the pull along x");
+        w.Given("e_y", e_y, Dimension.SmallLength, "eccentricity of the pull along y");
         return h;
     }
 }

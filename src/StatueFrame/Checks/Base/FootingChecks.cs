@@ -38,7 +38,8 @@ internal static class FootingChecks
         double M_up = w.Let("M_up", p * a * a / 2, Dimension.Force, ground, "bent up, a meter: N·m/m");
         double earth = w.Given("earth", f.EarthPressure, Dimension.Pressure, "earth on it");
         double M_down = w.Let("M_down", Math.Max(0, own + earth - q_min) * a * a / 2, Dimension.Force, ground, "bent down by its own weight and the earth on it where the ground lets go");
-        double bottom = Strength(w, f, f.Foundation.Reinforcement, h), top = f.Foundation.Reinforcement is { AtTop: true } ? bottom : Strength(w, f, null, h);
+        double bottom = w.Given("bottom", Strength(w, f, f.Foundation.Reinforcement, h), Dimension.Force, "bending strength with the bottom pulled");
+        double top = w.Given("top", f.Foundation.Reinforcement is { AtTop: true } ? bottom : Strength(w, f, null, h), Dimension.Force, "with the top pulled");
         return (w.Let("u", Math.Max(M_up / bottom, M_down / top), Dimension.Number), 1);
     });
 
@@ -48,11 +49,13 @@ internal static class FootingChecks
         if (f.Foundation.Reinforcement is not { } mesh)
         {
             double V = w.Let("V", p * Math.Max(0, a - h), Dimension.LineLoad, plainShear, "shear a meter");
-            return (V, w.Let("V_Rd", Tension(w, f) * h / 1.5, Dimension.LineLoad, plainShear));
+            double f_ctd = Tension(w, f);
+            return (V, w.Let("V_Rd", f_ctd * h / 1.5, Dimension.LineLoad, plainShear));
         }
         double d = w.Given("d", mesh.DepthIn(h), Dimension.Length, "effective depth of the inner layer");
         double V_Ed = w.Let("V_Ed", p * Math.Max(0, a - d), Dimension.LineLoad, shear, "shear a meter, d from the face");
-        return (V_Ed, w.Let("V_Rd", Stress(w, f, mesh, d) * d, Dimension.LineLoad, shear));
+        double v_Rd = Stress(w, f, mesh, d);
+        return (V_Ed, w.Let("V_Rd", v_Rd * d, Dimension.LineLoad, shear));
     });
 
     /// <summary>On perimeters up to 2d from the pedestal, within the block: what the ground pushes outside each.</summary>

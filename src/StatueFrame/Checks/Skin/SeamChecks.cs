@@ -75,7 +75,7 @@ public static class SeamChecks
         {
             double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), d_0 = w.Given("d_0", seam.Rivet.d_0, Dimension.SmallLength, "hole");
             double N = w.Given("N", forces.InPlane.NewtonsPerMeter * p, Dimension.Force, "force on one pitch");
-            double A = w.Let("A_net", (p - d_0) * t, Dimension.SmallArea, design.IsAisc ? aisc : en);
+            double A_net = w.Let("A_net", (p - d_0) * t, Dimension.SmallArea, design.IsAisc ? aisc : en);
             double f_u = sheet.UltimateStrength.Pascals, f_y = sheet.YieldStrength.Pascals;
             double f = design.Code switch
             {
@@ -83,7 +83,7 @@ public static class SeamChecks
                 DesignCode.En1993 => w.Given("f", Math.Min(0.9 * f_u / design.GammaM2, f_y / design.GammaM0 * p / (p - d_0)), Dimension.Stress, "lesser of rupture and gross yield, on the net area"),
                 _ => w.Given("f", Math.Min(design.Aisc(0.75, 2) * f_u, design.Aisc(0.9, 1.67) * f_y * p / (p - d_0)), Dimension.Stress, "lesser of rupture and gross yield, on the net area"),
             };
-            return (N, w.Let("N_net", f * A, Dimension.Force));
+            return (N, w.Let("N_net", f * A_net, Dimension.Force));
         });
 
     /// <summary>The head of a rivet pulled through the sheet, and the rivet in tension, under suction.</summary>
@@ -99,13 +99,14 @@ public static class SeamChecks
         Of(seam, thickness, forces, design, new CheckSubject("seams.pull-through", "head of a rivet pulled through the sheet", where, situation), (w, t, _) =>
         {
             double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), rows = w.Given("rows", seam.Rows, Dimension.Number);
-            double F_t = w.Let("F_t", forces.Outward.NewtonsPerMeter * p / rows, Dimension.Force, design.IsAisc ? aisc : en, "pull on a rivet");
+            double q = w.Given("q", forces.Outward.NewtonsPerMeter, Dimension.LineLoad, "suction on the seam");
+            double F_t = w.Let("F_t", q * p / rows, Dimension.Force, design.IsAisc ? aisc : en, "pull on a rivet");
             double d_m = w.Given("d_m", seam.HeadDiameter?.Meters ?? (seam.Rivet.IsCountersunk ? 1.6 : 1.75) * seam.Rivet.d_0, Dimension.SmallLength, "head");
-            double f_v = Strength(w, design, sheet.UltimateStrength, sheet.YieldStrength, 0.6);
+            double f_v = w.Given("f_v", Strength(w, design, sheet.UltimateStrength, sheet.YieldStrength, 0.6), Dimension.Stress, "sheet in shear");
             double grip = w.Given("grip", seam.Rivet.IsCountersunk ? t / 2 : t, Dimension.SmallLength, "thickness round the head");
             double B_p = w.Let("B_p", Math.PI * d_m * grip * f_v, Dimension.Force, design.IsAisc ? aisc : en, "punching of the sheet");
             double A = w.Given("A", seam.Rivet.Area, Dimension.SmallArea, "rivet");
-            double f_t = Strength(w, design, seam.Rivet.UltimateStrength, seam.Rivet.YieldStrength, design.IsAisc ? 0.75 : design.Code == DesignCode.En1993 ? 0.6 : 1);
+            double f_t = w.Given("f_t", Strength(w, design, seam.Rivet.UltimateStrength, seam.Rivet.YieldStrength, design.IsAisc ? 0.75 : design.Code == DesignCode.En1993 ? 0.6 : 1), Dimension.Stress, "rivet in tension");
             return (F_t, w.Let("F_tR", Math.Min(B_p, f_t * A), Dimension.Force));
         });
 

@@ -151,15 +151,15 @@ public static class SheetChecks
             double E = w.Given("E", panel.E, Dimension.Stress, "Young's modulus"), nu = w.Given("nu", panel.nu, Dimension.Number, "Poisson's ratio");
             double t = w.Given("t", panel.t, Dimension.SmallLength, "thickness"), b = w.Given("b", panel.Short, Dimension.SmallLength, "width of the panel");
             double k = w.Given("k", panel.Edges == PanelEdges.Clamped ? 6.97 : 4, Dimension.Number, "", buckling);
-            double critical = w.Let("sigma_cr", k * Math.PI * Math.PI * E / (12 * (1 - nu * nu)) * (t / b) * (t / b), Dimension.Stress, buckling, "flat plate");
+            double sigma_cr = w.Let("sigma_cr", k * Math.PI * Math.PI * E / (12 * (1 - nu * nu)) * (t / b) * (t / b), Dimension.Stress, buckling, "flat plate");
             if (panel.Radius is { } radius)
             {
                 double R = w.Given("R", radius.Meters, Dimension.Length, "radius");
                 double gamma = w.Let("gamma", 1 - 0.901 * (1 - Math.Exp(-Math.Sqrt(R / t) / 16)), Dimension.Number, buckling, "knock-down of SP-8007");
                 double curved = w.Let("curved", gamma * E * t / (R * Math.Sqrt(3 * (1 - nu * nu))), Dimension.Stress, buckling, "cylinder");
-                critical = w.Let("sigma_cr", Math.Max(critical, curved), Dimension.Stress, buckling);
+                sigma_cr = w.Let("sigma_cr", Math.Max(sigma_cr, curved), Dimension.Stress, buckling);
             }
-            return (w.Let("sigma", rho_g * h, Dimension.Stress), w.Let("allowed", critical / s, Dimension.Stress));
+            return (w.Let("sigma", rho_g * h, Dimension.Stress), w.Let("allowed", sigma_cr / s, Dimension.Stress));
         });
     }
 

@@ -23,13 +23,13 @@ public static class BlockChecks
         cut.Validate();
         return Check.Of(cut.Subject($"{family}.kern", "thrust within the kern, no open joint"), Dimension.Number, elastic, w =>
         {
-            if (!Thrust(w, cut, out double ex, out double ey))
+            if (!Thrust(w, cut, out double e_x, out double e_y))
                 return (1, 0);
             PlanMoments m = cut.Section.Plan.Whole;
             double A = w.Given("A", m.A, Dimension.Area), I_x = w.Given("I_x", m.YY, Dimension.AreaMomentOfInertia), I_y = w.Given("I_y", m.XX, Dimension.AreaMomentOfInertia);
-            (double x, double y) = cut.Section.Plan.Farthest(-ex / I_y, -ey / I_x);
+            (double x, double y) = cut.Section.Plan.Farthest(-e_x / I_y, -e_y / I_x);
             double x_far = w.Given("x_far", Math.Abs(x), Dimension.Length, "far edge"), y_far = w.Given("y_far", Math.Abs(y), Dimension.Length, "far edge");
-            return (w.Let("kern", A * (Math.Abs(ex) * x_far / I_y + Math.Abs(ey) * y_far / I_x), Dimension.Number, elastic, "1 where the far edge loses its compression"), 1);
+            return (w.Let("kern", A * (Math.Abs(e_x) * x_far / I_y + Math.Abs(e_y) * y_far / I_x), Dimension.Number, elastic, "1 where the far edge loses its compression"), 1);
         });
     }
 
@@ -69,11 +69,11 @@ public static class BlockChecks
             return Check.Of(subject, Dimension.Number, plainAci, w => PlainConcrete.Aci(w, cut));
         return Check.Of(subject, Dimension.Force, cut.Material is Concrete ? plain : block, w =>
         {
-            if (!Thrust(w, cut, out double ex, out double ey))
+            if (!Thrust(w, cut, out double e_x, out double e_y))
                 return (Math.Max(1, Math.Abs(cut.N)), 0);
             double Resistance(Working? w, in Bow bow) => cut.Material is Concrete concrete
-                ? PlainConcrete.Capacity(w, cut.Section, concrete, ex, ey, cut.FreeHeight.Meters, bow)
-                : MasonryStrength.Capacity(w, cut.Section, (Masonry)cut.Material, ex, ey, cut.FreeHeight.Meters, bow);
+                ? PlainConcrete.Capacity(w, cut.Section, concrete, e_x, e_y, cut.FreeHeight.Meters, bow)
+                : MasonryStrength.Capacity(w, cut.Section, (Masonry)cut.Material, e_x, e_y, cut.FreeHeight.Meters, bow);
             return (cut.N, Resistance(w, cut.Bows.MinBy(bow => Resistance(null, bow))));
         });
     }

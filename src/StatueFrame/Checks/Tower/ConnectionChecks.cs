@@ -34,9 +34,8 @@ public static class ConnectionChecks
         {
             double N = w.Given("N", Math.Abs(member.N), Dimension.Force, "axial force");
             double n = w.Given("n", joint.Count, Dimension.Number, "fasteners");
-            double F_v = Shear(w, joint, design), F_b = Bearing(w, member, joint, design);
-            double beta = 1;
-            double length = (joint.InLine - 1) * joint.p_1;
+            double F_v = w.Given("F_v", Shear(w, joint, design), Dimension.Force, "a fastener in shear"), F_b = w.Given("F_b", Bearing(w, member, joint, design), Dimension.Force, "the part in bearing");
+            double beta = w.Given("beta", 1, Dimension.Number, "no long joint"), length = (joint.InLine - 1) * joint.p_1;
             if (design.Code == DesignCode.En1993 && length > LongJoint * joint.d)
             {
                 w.Given(length, Dimension.SmallLength, "length of the joint");
@@ -101,19 +100,22 @@ public static class ConnectionChecks
         {
             double d_0 = w.Given("d_0", design.IsAisc ? joint.d : joint.d_0, Dimension.SmallLength, design.IsAisc ? "fastener" : "hole");
             (double edge, double pitch, double gauge) = design.IsAisc ? (1.25, 8.0 / 3, 8.0 / 3) : (1.2, 2.2, 2.4);
+            w.Given(edge, Dimension.Number, "holes to an edge at least", source);
             double e = w.Given("e", Math.Min(joint.e_1, joint.e_2), Dimension.SmallLength, "least distance to an end or edge");
-            double worst = w.Let("u_e", edge * d_0 / e, Dimension.Number, source, "edges");
+            double u = w.Let("u", edge * d_0 / e, Dimension.Number, source, "edges");
             if (joint.InLine > 1)
             {
                 double p_1 = w.Given("p_1", joint.p_1, Dimension.SmallLength, "pitch");
-                worst = w.Let("u_p", Math.Max(worst, pitch * d_0 / p_1), Dimension.Number, source, "with the pitch");
+                w.Given(pitch, Dimension.Number, "holes between fasteners at least", source);
+                u = w.Let("u", Math.Max(u, pitch * d_0 / p_1), Dimension.Number, source, "with the pitch");
             }
             if (joint.Lines > 1 && !joint.BothLegs)
             {
                 double p_2 = w.Given("p_2", joint.p_2, Dimension.SmallLength, "gauge");
-                worst = w.Let("u_g", Math.Max(worst, gauge * d_0 / p_2), Dimension.Number, source, "with the gauge");
+                w.Given(gauge, Dimension.Number, "holes between lines at least", source);
+                u = w.Let("u", Math.Max(u, gauge * d_0 / p_2), Dimension.Number, source, "with the gauge");
             }
-            return (worst, 1);
+            return (u, 1);
         });
     }
 

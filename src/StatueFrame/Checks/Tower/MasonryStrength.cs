@@ -34,11 +34,11 @@ internal static class MasonryStrength
     }
 
     /// <summary>exp(−u²/2) of Annex G: the part of Φ_m that slenderness takes, 1 for stocky sections.</summary>
-    public static double Slenderness(Working? w, double h_ef, double t, double e, double f_k, double E)
+    public static double Slenderness(Working? w, double h_ef, double t, double e_tot, double f_k, double E)
     {
         w.Given(t, Dimension.Length, "depth of the like solid rectangle, √12 i");
         double lambda = w.Let("lambda", h_ef / t * Math.Sqrt(f_k / E), Dimension.Number, slenderness);
-        double below = 0.73 - 1.17 * Math.Min(e / t, 0.5);
+        double below = w.Let("below", 0.73 - 1.17 * Math.Min(e_tot / t, 0.5), Dimension.Number, slenderness);
         double u = w.Let("u", Math.Max(0, (lambda - 0.063) / below), Dimension.Number, slenderness);
         return w.Let("reduction", Math.Exp(-u * u / 2), Dimension.Number, slenderness);
     }

@@ -138,11 +138,17 @@ public static class MemberChecks
             case DesignCode.En1993:
                 double gammaM0 = w.Given("gammaM0", design.GammaM0, Dimension.Number);
                 double N_pl = w.Let("N_pl", A * f_y / gammaM0, Dimension.Force, tensionEn, "yield of the gross section");
-                return m.Connection is null ? N_pl : w.Let("N_t", Math.Min(N_pl, NetSection.RuptureEn(w, m, design, A_net)), Dimension.Force, tensionEn);
+                if (m.Connection is null)
+                    return N_pl;
+                double N_u = NetSection.RuptureEn(w, m, design, A_net);
+                return w.Let("N_t", Math.Min(N_pl, N_u), Dimension.Force, tensionEn);
             default:
                 double c = w.Given("c", design.Aisc(0.9, 1.67), Dimension.Number, "φ or 1/Ω");
                 double P_y = w.Let("P_y", c * f_y * A, Dimension.Force, tensionAisc, "yield of the gross section");
-                return m.Connection is null ? P_y : w.Let("P_t", Math.Min(P_y, NetSection.RuptureAisc(w, m, design, A_net)), Dimension.Force, tensionAisc);
+                if (m.Connection is null)
+                    return P_y;
+                double P_u = NetSection.RuptureAisc(w, m, design, A_net);
+                return w.Let("P_t", Math.Min(P_y, P_u), Dimension.Force, tensionAisc);
         }
     }
 

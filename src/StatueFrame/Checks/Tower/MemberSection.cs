@@ -61,6 +61,8 @@ internal static class MemberSection
                 double M_n = s <= 0.07 * E / F_y ? w.Let("M_n", F_y * Z_y, Dimension.Moment, aiscRound)
                     : s <= 0.31 * E / F_y ? w.Let("M_n", Math.Min(F_y * Z_y, (0.021 * E / s + F_y) * S_y), Dimension.Moment, aiscRound)
                     : w.Let("M_n", 0.33 * E / s * S_y, Dimension.Moment, aiscRound);
+                w.Given("M_ny", M_n, Dimension.Moment, "both axes");
+                w.Given("M_nz", M_n, Dimension.Moment, "both axes");
                 return (M_n, M_n);
             case RectangularTube box:
                 double b = w.Given("b", MemberSlenderness.Flat(box), Dimension.Number, "flat width over wall");

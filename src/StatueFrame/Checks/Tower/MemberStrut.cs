@@ -43,7 +43,7 @@ internal static class MemberStrut
             {
                 w.Given(slope, Dimension.Number);
                 w.Given(lift, Dimension.Number);
-                lambda = w.Let("lambda_eff", slope * lambda + lift, Dimension.Number, m.Ends == MemberEnds.OneLeg ? webMembers : oneFastener, "effective slenderness, joined by one leg");
+                lambda = w.Let("lambda", slope * lambda + lift, Dimension.Number, m.Ends == MemberEnds.OneLeg ? webMembers : oneFastener, "effective slenderness, joined by one leg");
             }
             chi = Math.Min(chi, curve.Reduction(w, lambda));
         }
@@ -108,8 +108,8 @@ internal static class MemberStrut
         double r_z = Math.Sqrt(m.p.Iz / m.p.A), r_y = Math.Sqrt(m.p.Iy / m.p.A), L = m.L;
         if (m.Section is not AngleBar angle)
         {
-            double worst = w.Given("slenderness", Math.Max(m.WeakFactor * L / r_z, m.StrongFactor * L / r_y), Dimension.Number, "L_c/r");
-            return w.Let("F_e", Math.PI * Math.PI * E / (worst * worst), Dimension.Stress, Aisc);
+            double L_r = w.Given("L_r", Math.Max(m.WeakFactor * L / r_z, m.StrongFactor * L / r_y), Dimension.Number, "L_c/r");
+            return w.Let("F_e", Math.PI * Math.PI * E / (L_r * L_r), Dimension.Stress, Aisc);
         }
         double slenderness = m.Ends == MemberEnds.Centered
             ? w.Given("slenderness", Math.Max(m.WeakFactor * L / r_z, m.StrongFactor * L / r_y), Dimension.Number, "L_c/r")

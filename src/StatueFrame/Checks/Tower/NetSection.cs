@@ -13,11 +13,11 @@ internal static class NetSection
         double A = m.p.A;
         if (m.Connection is not { } joint)
             return A;
-        double d = design.IsAisc
+        double d_h = design.IsAisc
             ? w.Given("d_h", joint.d_0 + 0.0016, Dimension.SmallLength, "hole and 1/16 in", aisc)
             : w.Given("d_h", joint.d_0, Dimension.SmallLength, "hole", en);
-        double n = w.Given("n_h", joint.Lines, Dimension.Number, "holes across"), t = w.Given("t", ConnectionChecks.Thickness(m.Section), Dimension.SmallLength, "thickness at the holes");
-        return w.Let("A_net", Math.Max(0, A - n * d * t), Dimension.SmallArea, design.IsAisc ? aisc : en, "net area");
+        double n_h = w.Given("n_h", joint.Lines, Dimension.Number, "holes across"), t = w.Given("t", ConnectionChecks.Thickness(m.Section), Dimension.SmallLength, "thickness at the holes");
+        return w.Let("A_net", Math.Max(0, A - n_h * d_h * t), Dimension.SmallArea, design.IsAisc ? aisc : en, "net area");
     }
 
     /// <summary>Rupture by EN 1993, N.</summary>
@@ -45,8 +45,8 @@ internal static class NetSection
     public static double RuptureAisc(Working? w, LoadedMember m, BarDesign design, double A_net)
     {
         MemberConnection joint = m.Connection!;
-        double c = w.Given("c_u", design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω of rupture"), F_u = w.Given("F_u", m.f_u, Dimension.Stress, "ultimate strength");
-        double U = 1;
+        double c_u = w.Given("c_u", design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω of rupture"), F_u = w.Given("F_u", m.f_u, Dimension.Stress, "ultimate strength");
+        double U = w.Given("U", 1, Dimension.Number, "shear lag: none");
         if (m.Section is AngleBar angle && !joint.BothLegs)
         {
             double x = w.Given("x", angle.CentroidAlongShortLeg.Meters, Dimension.SmallLength, "centroid off the joined, longer leg");
@@ -55,7 +55,7 @@ internal static class NetSection
             U = l > 0 ? w.Let("U", Math.Max(case8, Math.Max(0, 1 - x / l)), Dimension.Number, aisc, "shear lag")
                 : w.Given("U", OutstandShare(angle), Dimension.Number, "one fastener: the share of the joined leg", aisc);
         }
-        return w.Let("P_u", c * F_u * U * A_net, Dimension.Force, aisc, "rupture of the net section");
+        return w.Let("P_u", c_u * F_u * U * A_net, Dimension.Force, aisc, "rupture of the net section");
     }
 
     private static double OutstandShare(AngleBar angle)

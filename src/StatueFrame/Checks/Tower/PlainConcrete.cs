@@ -4,7 +4,6 @@ namespace StatueFrame.Checks;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class PlainConcrete
 {
-    private const double AlphaPlain = 0.8;
 
     private static readonly Source strength = new("EN 1992-1-1:2004", "12.3.1, α_cc,pl = α_ct,pl = 0.8");
     private static readonly Source axial = new("EN 1992-1-1:2004", "12.6.1 (12.2)");
@@ -36,10 +35,10 @@ internal static class PlainConcrete
         double f_cd = Design(w, concrete);
         double f_ctm = w.Given("f_ctm", concrete.f_ctm, Dimension.Stress, "mean tensile strength", new Source("EN 1992-1-1:2004", "Table 3.1"));
         double gamma_C = concrete.PartialFactor;
-        double f_ctd = w.Let("f_ctd", AlphaPlain * 0.7 * f_ctm / gamma_C, Dimension.Stress, strength);
+        double f_ctd = w.Let("f_ctd", 0.8 * 0.7 * f_ctm / gamma_C, Dimension.Stress, strength);
         double sigma_cp = w.Let("sigma_cp", N / A_c, Dimension.Stress, shear);
         double sigma_lim = w.Let("sigma_lim", f_cd - 2 * Math.Sqrt(f_ctd * (f_ctd + f_cd)), Dimension.Stress, shear);
-        double over = Math.Max(0, sigma_cp - sigma_lim) / 2;
+        double over = w.Let("over", Math.Max(0, sigma_cp - sigma_lim) / 2, Dimension.Stress, shear);
         double f_cvd = w.Let("f_cvd", Math.Sqrt(Math.Max(0, f_ctd * f_ctd + sigma_cp * f_ctd - over * over)), Dimension.Stress, shear);
         return w.Let("V_Rd", f_cvd * A_c / 1.5, Dimension.Force, shear);
     }
@@ -68,6 +67,6 @@ internal static class PlainConcrete
     {
         double f_ck = w.Given("f_ck", concrete.f_k, Dimension.Stress, "cylinder strength", concrete.Source);
         double gamma_C = w.Given("gamma_C", concrete.PartialFactor, Dimension.Number);
-        return w.Let("f_cd", AlphaPlain * f_ck / gamma_C, Dimension.Stress, strength);
+        return w.Let("f_cd", 0.8 * f_ck / gamma_C, Dimension.Stress, strength);
     }
 }

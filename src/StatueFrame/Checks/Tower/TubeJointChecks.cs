@@ -86,7 +86,7 @@ internal static class TubeJointChecks
         double n = w.Given("n", flange.Count, Dimension.Number, "bolts");
         double F = w.Let("F", Math.Max(0, 4 * M / (n * d) + N / n), Dimension.Force, ring, "pull of the wall on one bolt's piece");
 
-        double F_t = BoltStrength.Tension(w, flange.Bolt, design), F_v = BoltStrength.Shear(w, flange.Bolt, 1, design);
+        double F_t = w.Given("F_t", BoltStrength.Tension(w, flange.Bolt, design), Dimension.Force, "strength of a bolt in tension"), F_v = w.Given("F_v", BoltStrength.Shear(w, flange.Bolt, 1, design), Dimension.Force, "in shear");
         double d_b = w.Given("d_b", flange.BoltCircle.Meters, Dimension.SmallLength, "circle of bolts"), D_f = w.Given("D_f", flange.OuterDiameter.Meters, Dimension.SmallLength, "flange");
         double t_f = w.Given("t_f", flange.Thickness.Meters, Dimension.SmallLength, "thickness of the flange");
         double d_0 = w.Given("d_0", flange.Bolt.d_0, Dimension.SmallLength, "hole");
@@ -103,10 +103,10 @@ internal static class TubeJointChecks
         double F_R = w.Let("F_R", Math.Min(F_t, Math.Min(F_1, F_2)), Dimension.Force, stub);
 
         double F_s = w.Let("F_s", V / n + 2 * T / (n * d_b), Dimension.Force, ring, "shear on a bolt");
-        double together = design.IsAisc
+        double u_b = design.IsAisc
             ? w.Let("u_b", (F / F_t + F_s / F_v) / 1.3, Dimension.Number, boltsAisc)
             : w.Let("u_b", F_s / F_v + F / (1.4 * F_t), Dimension.Number, bolts);
-        return w.Let("u", Math.Max(F / F_R, Math.Max(together, F_s / F_v)), Dimension.Number);
+        return w.Let("u", Math.Max(F / F_R, Math.Max(u_b, F_s / F_v)), Dimension.Number);
     }
 
     private static double Weld(
@@ -114,7 +114,7 @@ internal static class TubeJointChecks
     {
         (double D, double t, double d) = tube;
         (double N, double M, double V, double T) = load;
-        double c = w.Let("c", Math.PI * (weld.Throat is null ? d : D), Dimension.Length, meaning: "length round the tube");
+        double c = weld.Throat is null ? w.Let("c", Math.PI * d, Dimension.Length, meaning: "length round the tube") : w.Let("c", Math.PI * D, Dimension.Length, meaning: "length round the tube");
         double r = w.Let("r", c / (2 * Math.PI), Dimension.SmallLength);
         double q_n = w.Let("q_n", Math.Abs(N) / c + M / (Math.PI * r * r), Dimension.LineLoad, ring, "along the tube");
         double q_s = w.Let("q_s", 2 * V / c + T / (2 * Math.PI * r * r), Dimension.LineLoad, ring, "round the tube, shear at its greatest");

@@ -29,7 +29,8 @@ internal static class AcrossWindChecks
                 w?.Note(Invariant($"Wind towards {body.VortexHeading.Degrees:0.#}°, strip {r.ReferenceStrip}: the critical speed is beyond the range that needs a check."));
                 double v_crit = VortexShedding.CriticalSpeed(w, r.Width.Meters, r.Frequency.Hertz, r.Section.StrouhalNumber);
                 double v_m = w.Given("v_m", r.MeanSpeed.MetersPerSecond, Dimension.Speed, "mean wind speed where the vortices are shed");
-                return (w.Let("v_range", VortexShedding.RangeFactor * v_m, Dimension.Speed, VortexRange), v_crit);
+                double limit = w.Given("limit", VortexShedding.RangeFactor, Dimension.Number, "of the mean wind speed");
+                return (w.Let("v_range", limit * v_m, Dimension.Speed, VortexRange), v_crit);
             });
         }
         if (!r.Converged)
@@ -82,7 +83,8 @@ internal static class AcrossWindChecks
             double Sc = VortexShedding.Scruton(w, r.LogDecrement, r.EquivalentMass.KilogramsPerMeter, r.AirDensity.KilogramsPerCubicMeter, b);
             double v_CG = StatueFrame.Galloping.OnsetSpeed(w, Sc, r.GallopingFactor, n, b);
             double v_m = w.Given("v_m", r.MeanSpeed.MetersPerSecond, Dimension.Speed, "mean wind speed where the amplitude is greatest");
-            return (w.Let("v_range", VortexShedding.RangeFactor * v_m, Dimension.Speed, GallopingOnset), v_CG);
+            double limit = w.Given("limit", VortexShedding.RangeFactor, Dimension.Number, "of the mean wind speed");
+            return (w.Let("v_range", limit * v_m, Dimension.Speed, GallopingOnset), v_CG);
         });
         return r.AssumesFactor ? check.Assuming("factor of galloping instability 10 where it is not known") : check;
     }

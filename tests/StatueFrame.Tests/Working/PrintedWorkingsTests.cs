@@ -1,0 +1,57 @@
+using System.Text.RegularExpressions;
+using StatueFrame.Checks;
+
+namespace StatueFrame.Tests;
+
+/// <summary>The Heron as it is and under other rules; spoiled Herons are read in <c>WeakHeronTests</c>.</summary>
+public class PrintedWorkingsTests
+{
+    private static readonly StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+
+    [Fact]
+    public void Every_printed_line_of_the_heron_can_be_followed() => PrintedWorkings.CanBeFollowed(heron.Check().Checks);
+
+    [Theory]
+    [InlineData(DesignCode.En1993, BaseCode.Eurocode)]
+    [InlineData(DesignCode.AiscLrfd, BaseCode.American)]
+    [InlineData(DesignCode.AiscAsd, BaseCode.American)]
+    [InlineData(DesignCode.AllowableStress, BaseCode.Eurocode)]
+    public void Every_printed_line_under_other_rules_can_be_followed(DesignCode steel, BaseCode stand)
+    {
+        Criteria criteria = heron.Criteria with { BarCode = steel, TowerCode = steel, Base = heron.Criteria.Base with { Code = stand }, DesignLife = null, Durability = null };
+        Check[] checks = [.. ((Statue[])[heron.Statue, Bars(bar => bar with { Material = StructuralSteel.S355 }), Bars(bar => bar with { Material = StructuralSteel.S355, TowerFixing = bolts, SkinFixing = bolts })])
+            .SelectMany(statue => (heron with { Statue = statue, Criteria = criteria }).Check().Checks)];
+        PrintedWorkings.CanBeFollowed(checks);
+    }
+
+    /// <summary>The lines that no statue of these tests reaches are read in the source.</summary>
+    [Fact]
+    public void No_formula_of_the_source_has_code_in_it()
+    {
+        string[] files = Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories);
+        string[] formulas = [.. files.Select(File.ReadAllText).SelectMany(text => Regex.Matches(text, "w\\.Let\\(\"[^\"]+\", ").Select(match => FirstArgument(text[(match.Index + match.Length)..])))];
+        Assert.True(formulas.Length > 400);
+        // The listener is no part of what is printed.
+        Assert.DoesNotContain(formulas, formula => PrintedWorkings.HasCode(FormulaNode.Parse(formula.Replace("(w, ", "("))));
+    }
+
+    private static string FirstArgument(string text)
+    {
+        int depth = 0, end = 0;
+        for (; depth > 0 || text[end] is not (',' or ')'); end++)
+            depth += text[end] is '(' or '[' ? 1 : text[end] is ')' or ']' ? -1 : 0;
+        return text[..end];
+    }
+
+    private static readonly BoltedFixing bolts = new()
+    {
+        Bolt = new Bolt { Diameter = 16.Millimeters, Grade = BoltGrade.Class88 },
+        Rows = 2,
+        Pitch = 50.Millimeters,
+        EndDistance = 30.Millimeters,
+        Heel = 40.Millimeters,
+    };
+
+    private static Statue Bars(Func<Standoff, Standoff> change) =>
+        heron.Statue with { Standoffs = [.. heron.Statue.Standoffs.Select(ring => ((EvenRing)ring) with { Standoff = change(((EvenRing)ring).Standoff) })] };
+}
