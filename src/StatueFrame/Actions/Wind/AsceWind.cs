@@ -10,8 +10,9 @@ namespace StatueFrame;
 /// apply it again. The map speeds are for strength design: their load factor is 1.0.
 /// </summary>
 /// <remarks>
-/// Immutable and safe to share between threads. The metric form of the formulas is used, which rounds 33 ft to 10 m. Mean
-/// speed and turbulence do not contain K_zt. Source: ASCE/SEI 7-16 and 7-22, 26.5 to 26.11.
+/// Immutable and safe to share between threads. The metric form of the formulas is used, which rounds 33 ft to 10 m. The mean
+/// speed contains √K_zt, as the gust speed does, which the standard leaves out of its gust factor: vortices, galloping, comfort
+/// and gusts meet the wind that blows on the hill. Source: ASCE/SEI 7-16 and 7-22, 26.5 to 26.11.
 /// </remarks>
 public sealed record AsceWind : WindProfile
 {
@@ -24,8 +25,14 @@ public sealed record AsceWind : WindProfile
     /// <summary>Exposure B, C or D.</summary>
     public required AsceExposure Exposure { get; init; }
 
-    /// <summary>Topographic factor K_zt, at least 1; null takes 1. Give the greatest over the height.</summary>
+    /// <summary>
+    /// Topographic factor K_zt for all heights, at least 1; null takes 1, or that of <see cref="Orography"/>. Give the greatest
+    /// over the height.
+    /// </summary>
     public double? TopographicFactor { get; init; }
+
+    /// <summary>The rise the statue stands on, for K_zt by height (26.8); null takes flat ground. Not with <see cref="TopographicFactor"/>.</summary>
+    public Orography? Orography { get; init; }
 
     /// <summary>
     /// Wind directionality factor K_d, from 0.8 to 1; null takes 1, which makes no reduction. Table 26.6-1 has 0.85 for
@@ -54,6 +61,13 @@ public sealed record AsceWind : WindProfile
     public double ExposureCoefficient(Length heightAboveGround) =>
         Constants.Kz(heightAboveGround.Meters);
 
+    /// <summary>Topographic factor K_zt = (1 + K₁K₂K₃)² of the rise, or the one given (26.8).</summary>
+    /// <param name="heightAboveGround">Height above the ground of the site.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The height is not from 0 to 2000 m, or the exposure is unknown.</exception>
+    public double TopographicFactorAt(Length heightAboveGround) => KztSi(Checked(heightAboveGround));
+
+    private double KztSi(double z) => TopographicFactor ?? (Orography is { } rise ? AsceTopography.Factor(rise, Exposure, z) : 1);
+
     internal AsceTerrain Constants => AsceTerrain.Of(Edition, Exposure);
 
     internal override double AveragingTimeSi => 3600;
@@ -66,8 +80,6 @@ public sealed record AsceWind : WindProfile
         {
             if (DirectionalityFactor is { } kd and < 1)
                 yield return Invariant($"The gust values contain the directionality factor {kd:0.00}, which is for design: in a gust of the speed shown they may be 1/{kd:0.00} times as great.");
-            if (TopographicFactor > 1)
-                yield return "The mean speed does not contain the topographic factor, the gust speed does: read the anemometer by its gusts.";
         }
     }
 
@@ -77,7 +89,7 @@ public sealed record AsceWind : WindProfile
 
     internal override (double Value, Source Source) RigidGustFactor => (0.85, EditionSource("26.11.1, rigid structures"));
 
-    internal override (double SpeedUp, double Load) OnMean => (Math.Sqrt(TopographicFactor ?? 1), DirectionalityFactor ?? 1);
+    internal override double LoadOfMean => DirectionalityInUse;
 
     internal override Source SpectrumSource => Source.Asce7_22("26.11 (26.11-13), shape");
 
@@ -92,9 +104,9 @@ public sealed record AsceWind : WindProfile
     }
 
     internal override double GustSpeedSi(double z) =>
-        BasicSpeed.MetersPerSecond * Math.Sqrt(Constants.Kz(z) * (TopographicFactor ?? 1));
+        BasicSpeed.MetersPerSecond * Math.Sqrt(Constants.Kz(z) * KztSi(z));
 
-    internal override double MeanSpeedSi(double z) => BasicSpeed.MetersPerSecond * Constants.MeanRatio(z);
+    internal override double MeanSpeedSi(double z) => BasicSpeed.MetersPerSecond * Constants.MeanRatio(z) * Math.Sqrt(KztSi(z));
 
     internal override double TurbulenceIntensitySi(double z) => Constants.Intensity(z);
 
@@ -115,7 +127,7 @@ public sealed record AsceWind : WindProfile
     {
         if (DirectionalityFactor is null)
             yield return new Assumption("wind directionality factor K_d", "1.0, no reduction; the table has 0.85 to 1.0 by kind of structure", EditionSource("Table 26.6-1"));
-        if (TopographicFactor is null)
+        if (TopographicFactor is null && Orography is null)
             yield return new Assumption("topographic factor K_zt", "1.0 (flat ground)", EditionSource("26.8"));
         if (AirDensity is null && GroundElevation is null)
             yield return new Assumption("ground elevation factor K_e", "1.0 (sea level)", EditionSource("26.9"));
@@ -131,6 +143,9 @@ public sealed record AsceWind : WindProfile
         v.Defined(Exposure);
         if (TopographicFactor is { } kzt)
             v.InRange(kzt, 1, 4, "1.0 on flat ground.", nameof(TopographicFactor));
+        if (TopographicFactor is not null && Orography is not null)
+            v.Add(nameof(Orography), "must not be given together with TopographicFactor", "The rise gives K_zt by height; leave out one of them.");
+        Orography?.Validate(v.At(nameof(Orography)));
         if (DirectionalityFactor is { } kd)
             v.InRange(kd, 0.8, 1, "See Table 26.6-1.", nameof(DirectionalityFactor));
         if (GroundElevation is { } ze)

@@ -38,7 +38,7 @@ internal sealed record MeanPressureWind(WindProfile Of) : WindProfile
 
     internal override (double Value, Source Source) RigidGustFactor => Of.RigidGustFactor;
 
-    internal override (double SpeedUp, double Load) OnMean => Of.OnMean;
+    internal override double LoadOfMean => Of.LoadOfMean;
 
     internal override Source SpectrumSource => Of.SpectrumSource;
 

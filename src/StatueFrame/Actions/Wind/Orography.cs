@@ -3,7 +3,8 @@ using UnitsNet;
 namespace StatueFrame;
 
 /// <summary>
-/// A single rise of the ground that speeds up the mean wind by the factor c_o(z) = 1 + 2 s Φ on a slope Φ from 0.05 to
+/// A single rise of the ground that speeds up the wind. Under <see cref="AsceWind"/> it gives K_zt of ASCE/SEI 7, 26.8. Under
+/// <see cref="En1991Wind"/> it speeds up the mean wind by the factor c_o(z) = 1 + 2 s Φ on a slope Φ from 0.05 to
 /// 0.3, and 1 + 0.6 s on a steeper one; s is read at the place of the site, relative to the crest, and at the height
 /// above the ground there. For one rise in otherwise flat terrain, and one direction of the wind.
 /// </summary>

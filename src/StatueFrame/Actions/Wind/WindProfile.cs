@@ -98,8 +98,8 @@ public abstract record WindProfile
     internal virtual (double Value, Source Source) RigidGustFactor =>
         (1.0, Source.En1991_1_4("6.2 (1): c_s c_d = 1 for structures that do not respond dynamically"));
 
-    /// <summary>What the mean speed does not contain, and by what a mean load is multiplied besides.</summary>
-    internal virtual (double SpeedUp, double Load) OnMean => (1, 1);
+    /// <summary>By what the load of its mean speed is multiplied besides.</summary>
+    internal virtual double LoadOfMean => 1;
 
     /// <summary>The spectrum of its gusts comes from here.</summary>
     internal virtual Source SpectrumSource => Source.En1991_1_4("B.1 (B.2)");
@@ -121,7 +121,7 @@ public abstract record WindProfile
     /// <summary>The profile's name.</summary>
     public sealed override string ToString() => Name;
 
-    private double Checked(Length height)
+    private protected double Checked(Length height)
     {
         double z = height.Meters;
         if (!(z >= 0 && z <= 2000))

@@ -13,7 +13,7 @@ internal sealed class BandWind
         Direction = new Vector3D(Math.Cos(heading.Radians), Math.Sin(heading.Radians), 0);
         Across = new Vector3D(-Direction.Y, Direction.X, 0);
         Bands = new Band[model.BandCount];
-        (double speedUp, double load) = wind.Profile.OnMean;
+        double load = wind.Profile.LoadOfMean;
         for (int i = 0; i < Bands.Length; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);
@@ -22,7 +22,7 @@ internal sealed class BandWind
             WindExposure exposure = band.Exposure(local);
             Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
             double z = Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z);
-            double V = speedUp * wind.Profile.MeanSpeedSi(z), C = wind.CoefficientFor(band, heading.Radians).Along;
+            double V = wind.Profile.MeanSpeedSi(z), C = wind.CoefficientFor(band, heading.Radians).Along;
             (Vector3D along, Vector3D across) = Spans(body, band, local, exposure.ProjectedArea);
             Bands[i] = new Band(
                 body.BandPlaces[index], at, exposure.ProjectedArea, C, V, wind.Profile.TurbulenceIntensitySi(z),

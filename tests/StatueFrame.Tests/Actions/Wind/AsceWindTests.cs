@@ -102,6 +102,8 @@ public class AsceWindTests
         AssertProblem(wind with { Edition = (AsceEdition)4 }, "Edition");
         AssertProblem(wind with { Exposure = (AsceExposure)4 }, "Exposure");
         AssertProblem(wind with { TopographicFactor = 0.5 }, "TopographicFactor");
+        AssertProblem(wind with { TopographicFactor = 1.2, Orography = OrographyTests.Hill }, "Orography");
+        AssertProblem(wind with { Orography = OrographyTests.Hill with { Height = M(-3) } }, "Orography.Height");
         AssertProblem(wind with { DirectionalityFactor = double.NaN }, "DirectionalityFactor");
         AssertProblem(wind with { GroundElevation = M(90_000) }, "GroundElevation");
         AssertProblem(wind with { GroundElevation = M(100), AirDensity = Density.FromKilogramsPerCubicMeter(1.2) }, "GroundElevation");

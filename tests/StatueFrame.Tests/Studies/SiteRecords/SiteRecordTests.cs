@@ -21,8 +21,11 @@ public class SiteRecordTests
         Gen.Select(Gen.Double[0.5, 4], Gen.Double[0.004, 0.03], Gen.Double[0.001, 0.05], Gen.Int[1, 1_000_000]).Sample((f, zeta, noise, seed) =>
         {
             MeasuredMode mode = FreeDecay.Of(Records.Decay(40, 40, noise, seed, (f, zeta, 1)), f.Hertz);
-            Assert.InRange(mode.Frequency.Hertz, f - 6 * mode.FrequencyError.Hertz - 1e-6 * f, f + 6 * mode.FrequencyError.Hertz + 1e-6 * f);
-            Assert.InRange(mode.DampingRatio, zeta - 6 * mode.DampingError - 1e-5, zeta + 6 * mode.DampingError + 1e-5);
+            // Errors from n blocks have 2n − 4 degrees of freedom: by Student's distribution these many are missed once in 100 000 tries,
+            // with 6 blocks, and with 4, which are warned of.
+            double errors = mode.Warnings.Any(warning => warning.StartsWith("Few cycles", StringComparison.Ordinal)) ? 30 : 10;
+            Assert.InRange(mode.Frequency.Hertz, f - errors * mode.FrequencyError.Hertz - 1e-6 * f, f + errors * mode.FrequencyError.Hertz + 1e-6 * f);
+            Assert.InRange(mode.DampingRatio, zeta - errors * mode.DampingError - 1e-5, zeta + errors * mode.DampingError + 1e-5);
             Assert.True(mode.DampingError < 0.3 * zeta);
         }, iter: 40);
 
