@@ -96,6 +96,8 @@ public sealed record WindAction : StatueAction
     {
         foreach (Assumption assumption in Profile.Assumptions)
             yield return assumption;
+        if (Profile is not En1991Wind)
+            yield return new Assumption("surroundings", "those of the profile all round, no building near that turns the wind down or sheds a wake", Source.Assumed("wind"));
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (Eccentricity is null)

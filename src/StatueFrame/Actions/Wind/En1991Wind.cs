@@ -38,6 +38,12 @@ public sealed record En1991Wind : WindProfile
     /// <summary>The rise of the ground from which c_o(z) is worked out; not together with <see cref="OrographyFactor"/>.</summary>
     public Orography? Orography { get; init; }
 
+    /// <summary>
+    /// A building more than twice as tall as what stands round the statue, which turns the wind down on it (A.4): the wind of z_n then blows
+    /// at all heights below z_n. Null for none.
+    /// </summary>
+    public TallNeighbor? Neighbor { get; init; }
+
     /// <inheritdoc/>
     public override string Name => Invariant($"EN 1991-1-4, {FundamentalVelocity.MetersPerSecond:g4} m/s, terrain {(Terrain == TerrainCategory.Zero ? "0" : Terrain.ToString())}");
 
@@ -82,14 +88,14 @@ public sealed record En1991Wind : WindProfile
     internal override double MeanSpeedSi(double z)
     {
         (double z0, double zMin) = Roughness(Terrain);
-        double kr = 0.19 * Math.Pow(z0 / 0.05, 0.07);
-        return kr * Math.Log(Math.Max(z, zMin) / z0) * OrographyFactorSi(z) * BasicVelocitySi;
+        double kr = 0.19 * Math.Pow(z0 / 0.05, 0.07), met = Met(z);
+        return kr * Math.Log(Math.Max(met, zMin) / z0) * OrographyFactorSi(met) * BasicVelocitySi;
     }
 
     internal override double TurbulenceIntensitySi(double z)
     {
         (double z0, double zMin) = Roughness(Terrain);
-        double reached = Math.Max(z, zMin);
+        double reached = Math.Max(Met(z), zMin);
         return (TurbulenceFactor ?? 1) / (OrographyFactorSi(reached) * Math.Log(reached / z0));
     }
 
@@ -102,8 +108,11 @@ public sealed record En1991Wind : WindProfile
     internal override double TurbulenceLengthScaleSi(double z)
     {
         (double z0, double zMin) = Roughness(Terrain);
-        return LengthScale(Math.Max(z, zMin), z0);
+        return LengthScale(Math.Max(Met(z), zMin), z0);
     }
+
+    /// <summary>The height whose wind is met at a height.</summary>
+    private double Met(double z) => Math.Max(z, Neighbor?.ReferenceHeightSi ?? 0);
 
     internal double OrographyFactorSi(double z) => OrographyFactor ?? Orography?.FactorSi(z) ?? 1;
 
@@ -141,6 +150,8 @@ public sealed record En1991Wind : WindProfile
             yield return new Assumption("turbulence factor k_I", "1.0", Source.En1991_1_4("4.4(1) note 2"));
         if (OrographyFactor is null && Orography is null)
             yield return new Assumption("orography factor c_o", "1.0 (flat ground)", Source.En1991_1_4("4.3.1(1) note 1"));
+        if (Neighbor is null)
+            yield return new Assumption("surroundings", "the terrain's own all round, no building near that is far taller", Source.En1991_1_4("4.3.4 (1) and A.4"));
     }
 
     internal override void Validate(Validator v)
@@ -153,6 +164,7 @@ public sealed record En1991Wind : WindProfile
         Factor(TurbulenceFactor, 0.3, 2, nameof(TurbulenceFactor));
         Factor(OrographyFactor, 0.5, 2.5, nameof(OrographyFactor));
         Orography?.Validate(v.At(nameof(Orography)));
+        Neighbor?.Validate(v.At(nameof(Neighbor)));
         if (OrographyFactor is not null && Orography is not null)
             v.Add(nameof(OrographyFactor), "must not be given together with Orography", "Leave out one of them.");
 
