@@ -11,10 +11,12 @@ using UnitsNet;
 // The tower: braced panels up to the shoulders, then a tapering tube inside the neck. After the base, a level stands at
 // the middle of every metre, where a ring of standoffs carries that metre's band of skin.
 var frame = new LevelFrame { Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters), PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters), Material = StructuralSteel.S355 };
+// Arms from the neck's tube, and from the wing's root, to the four legs.
+var hub = new Hub { Arms = new RectangularTube(250.Millimeters, 250.Millimeters, 16.Millimeters), Material = StructuralSteel.S355, Throat = 12.Millimeters };
 TowerLevel[] shaft =
 [
     new TowerLevel("base", 0.Meters) { Plan = TowerPlan.Square(2.8.Meters) },
-    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters), Frame = frame }),
+    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters), Frame = frame, Hub = i is 14 or 18 ? hub : null }),
 ];
 TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{i}", (i - 0.5).Meters))];
 
@@ -64,7 +66,7 @@ var armature = new Armature
     Material = StainlessSteel.Duplex2205,
     Spacing = 0.35.Meters,
     PanelLength = 0.5.Meters,
-    Span = 0.5.Meters,
+    Span = 0.55.Meters,
     Edges = PanelEdges.Clamped,
 };
 var seam = new RivetedSeam
@@ -229,7 +231,7 @@ var heron = new Statue
     {
         Courses =
         [
-            new PedestalCourse { Section = BlockSection.Rectangle(7.5.Meters, 7.5.Meters), Height = 3.5.Meters, Material = Concrete.OfStrength(35.Megapascals) with { CreepCoefficient = 1.5 } },
+            new PedestalCourse { Section = BlockSection.Rectangle(7.5.Meters, 7.5.Meters), Height = 3.2.Meters, Material = Concrete.OfStrength(35.Megapascals) with { CreepCoefficient = 1.5 } },
             .. Enumerable.Range(0, 3).Select(_ => new PedestalCourse { Section = BlockSection.Rectangle(8.Meters, 8.Meters), Height = 1.Meters, Material = granite }),
         ],
     },

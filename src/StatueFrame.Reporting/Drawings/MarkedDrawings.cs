@@ -169,8 +169,8 @@ public static class MarkedDrawings
     {
         TowerLevel at = LevelOf(body, level);
         Vector3D[] legs = at.Legs;
-        foreach ((Vector3D from, Vector3D to, _) in at.Frame?.Members(legs) ?? [])
-            pen.Line(DrawnLayer.Member, (from.X, from.Y), (to.X, to.Y));
+        foreach (LevelMember member in at.Members)
+            pen.Line(DrawnLayer.Member, (member.From.X, member.From.Y), (member.To.X, member.To.Y));
         Vector3D center = at.Center;
         for (int i = 0; i < legs.Length; i++)
         {

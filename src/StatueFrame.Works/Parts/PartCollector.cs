@@ -32,8 +32,8 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
         {
             TowerLevel level = body.Tower.Levels[i];
             int n = 0;
-            foreach ((Vector3D from, Vector3D to, Section section) in level.Frame?.Members(level.Legs) ?? [])
-                AddLine(PartKind.Horizontal, Invariant($"{body.Prefix}{level.Name}, member {++n}"), section, level.Frame!.Material, body.Axes.ToGlobal(from), body.Axes.ToGlobal(to), $"ring on {body.Prefix}{level.Name}");
+            foreach (LevelMember member in level.Members)
+                AddLine(PartKind.Horizontal, Invariant($"{body.Prefix}{level.Name}, member {++n}"), member.Section, member.Material, body.Axes.ToGlobal(member.From), body.Axes.ToGlobal(member.To), $"ring on {body.Prefix}{level.Name}");
         }
         foreach (RingElement ring in body.Rings)
             AddRing(body, ring);

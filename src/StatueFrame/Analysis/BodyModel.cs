@@ -43,16 +43,15 @@ internal sealed class BodyModel
 
     public bool HasSeams => Seams is not null;
 
-    /// <summary>The members of the level frames as point masses: on which level, how heavy, kg, and where, m.</summary>
+    /// <summary>The members that lie in levels as point masses: on which level, how heavy, kg, and where, m.</summary>
     public IEnumerable<(Place Level, double Mass, Vector3D At)> FrameMasses
     {
         get
         {
             for (int i = 0; i < Levels.Length; i++)
             {
-                TowerLevel level = Tower.Levels[i];
-                foreach ((Vector3D from, Vector3D to, Section section) in level.Frame?.Members(level.Legs) ?? [])
-                    yield return (Levels[i], level.Frame!.MassOf(from, to, section), Axes.ToGlobal(0.5 * (from + to)));
+                foreach (LevelMember member in Tower.Levels[i].Members)
+                    yield return (Levels[i], member.Mass, Axes.ToGlobal(0.5 * (member.From + member.To)));
             }
         }
     }

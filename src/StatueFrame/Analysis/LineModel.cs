@@ -119,8 +119,8 @@ public sealed class LineModel
     {
         TowerLevel level = body.Tower.Levels[index];
         Place place = body.Levels[index];
-        foreach ((Vector3D from, Vector3D to, _) in level.Frame?.Members(level.Legs) ?? [])
-            strands.Add(new Strand(LineKind.Brace, body.Prefix + level.Name, [new Vertex(body.Axes.ToGlobal(from), place, place, 0), new Vertex(body.Axes.ToGlobal(to), place, place, 0)]));
+        foreach (LevelMember member in level.Members)
+            strands.Add(new Strand(LineKind.Brace, body.Prefix + level.Name, [new Vertex(body.Axes.ToGlobal(member.From), place, place, 0), new Vertex(body.Axes.ToGlobal(member.To), place, place, 0)]));
     }
 
     private void AddBand(BodyModel body, int index)

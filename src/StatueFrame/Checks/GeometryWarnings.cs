@@ -15,13 +15,22 @@ internal static class GeometryWarnings
     private const double LeastMassPart = 0.95;
 
     public static IEnumerable<string> Of(StatueModel model, bool hasFineModel) =>
-        model.Bodies.SelectMany(body => BarsPastAxis(body).Concat(BarsOutsideSkin(body)).Concat(TowerOutsideSkin(body)).Concat(ArmatureMass(body)).Concat(hasFineModel ? [] : BareSheet(body))).Concat(LegsOffPlates(model));
+        model.Bodies.SelectMany(body => BarsPastAxis(body).Concat(BarsOutsideSkin(body)).Concat(TowerOutsideSkin(body)).Concat(ArmatureMass(body)).Concat(hasFineModel ? [] : BareSheet(body))).Concat(LegsOffPlates(model)).Concat(BaseBelowPedestal(model.Statue));
 
     /// <summary>Where the bounds on the skin are known to fail: see the theory page on the reduced model against the fine one.</summary>
     private static IEnumerable<string> BareSheet(BodyModel body)
     {
         if (body.Rings.Length > 0 && body.Skin!.Armature is null)
             yield return $"Skin of {body.Name}: no armature is described. On figures of bare sheet a shell model stresses one ring of standoffs in seven more than the bounds on the skin do, by up to 2.4 times, and points on the skin sway up to several times as much: give the armature, or run the fine model (Criteria.{nameof(Criteria.Fine)}).";
+    }
+
+    /// <summary>A base that stands lower above ground than its own pedestal is tall meets less wind than it should.</summary>
+    private static IEnumerable<string> BaseBelowPedestal(Statue statue)
+    {
+        double buried = statue.Foundation is { } block ? Math.Max(0, block.Depth.Meters - block.Thickness.Meters) : 0;
+        double tall = statue.Pedestal?.Courses.Sum(course => course.Height.Meters) ?? 0, above = statue.BaseAboveGround.Meters;
+        if (above < tall - buried - Slack)
+            yield return Invariant($"The base is said to stand {above:0.##} m above ground, and its pedestal reaches {tall - buried:0.##} m: the wind is taken too low (Statue.{nameof(Statue.BaseAboveGround)}).");
     }
 
     private static IEnumerable<string> BarsPastAxis(BodyModel body)

@@ -93,6 +93,7 @@ internal sealed class StatueSheet
             lists.Append(part);
         lists.Guard("skin", () => SkinSheet.AddAtRest(model, criteria, lists));
         lists.Guard("levels", () => LevelSheet.AddAtRest(model, lists));
+        lists.Guard("hubs", () => HubSheet.AddAtRest(model, lists));
         if (model.Statue.Corrosion is { } corrosion)
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
@@ -237,7 +238,12 @@ internal sealed class StatueSheet
             lists.Checks.Add(entry.NotChecked(entry.Needs));
         foreach (SwayLimit limit in criteria.Sway.Where(limit => lists.Checks.All(c => c.Id != "sway.limit" || c.Where != limit.Point)))
             lists.Checks.Add(Catalogue.Find("sway.limit")!.NotChecked("no service situation was given", limit.Point));
+        foreach (BodyModel body in model.Bodies.Where(body => criteria.Sway.Count > 0 && !criteria.Sway.Any(limit => IsOn(limit, body))))
+            lists.Checks.Add(Catalogue.Find("sway.limit")!.NotChecked($"no limit is given for a point on it (Criteria.{nameof(Criteria.Sway)})", body.Name));
         foreach (Platform platform in criteria.Platforms.Where(platform => lists.Checks.All(c => c.Id != "comfort.sway" || c.Where != platform.Point)))
             lists.Checks.Add(Catalogue.Find("comfort.sway")!.NotChecked($"there is no situation \"{platform.Situation}\" with wind", platform.Point));
     }
+
+    private bool IsOn(SwayLimit limit, BodyModel body) =>
+        model.Statue.Points.FirstOrDefault(point => point.Name == limit.Point)?.On is { } on && (body.Prefix.Length > 0 ? on.StartsWith(body.Prefix, StringComparison.Ordinal) : !on.Contains('/'));
 }

@@ -73,6 +73,8 @@ public sealed record Tower
                 at.Add(nameof(TowerLevel.Elevation), $"must be at least 1 mm above the level before it ({QuantityText.Of(level.Elevation)} after {QuantityText.Of(below.Elevation)})", "List the levels from the base up.");
             if (level.Name is { } name && !names.TryAdd(name, i))
                 at.Add(nameof(TowerLevel.Name), $"\"{name}\" is also the name of Levels[{names[name]}]", "Level names must be unique in a tower.");
+            if (level.Hub is not null && !MeetsLattice(i))
+                at.Add(nameof(TowerLevel.Hub), "has no lattice above or below whose legs it could reach", "Leave the hub out: a core or a tube takes the forces itself.");
             below = level;
         }
         if (Levels?.Count < 2)
@@ -87,6 +89,8 @@ public sealed record Tower
         }
         v.Required(Base)?.Validate(v.At(nameof(Base)));
     }
+
+    private bool MeetsLattice(int level) => Segments is not null && Segments.Where((segment, i) => (i == level || i == level - 1) && segment is LatticeSegment).Any();
 
     private static void ValidatePlans(Validator at, LatticeSegment lattice, TowerLevel bottom, TowerLevel top)
     {

@@ -29,6 +29,27 @@ public sealed record TowerLevel(string Name, Length Elevation)
     /// </summary>
     public LevelFrame? Frame { get; init; }
 
+    /// <summary>
+    /// The arms that hand to the legs what a tube on the lattice, or a limb that starts here, brings to the level; null leaves the way of
+    /// these forces open. Needs a <see cref="Plan"/> with legs.
+    /// </summary>
+    public Hub? Hub { get; init; }
+
+    /// <summary>All members that lie in the level: those of its frame, and the arms of its hub from the middle to every leg.</summary>
+    internal IEnumerable<LevelMember> Members
+    {
+        get
+        {
+            Vector3D[] legs = Legs;
+            foreach ((Vector3D from, Vector3D to, Section section) in Frame?.Members(legs) ?? [])
+                yield return new(from, to, section, Frame!.Material);
+            if (Hub is null)
+                yield break;
+            foreach (Vector3D leg in legs)
+                yield return new(Center, leg, Hub.Arms, Hub.Material);
+        }
+    }
+
     /// <summary>Where the legs stand, m; empty without legs.</summary>
     internal Vector3D[] Legs => Plan is null ? [] : Array.ConvertAll(Plan.Legs, leg => Center + new Vector3D(leg.X, leg.Y, 0));
 
@@ -46,5 +67,8 @@ public sealed record TowerLevel(string Name, Length Elevation)
         Frame?.Validate(v.At(nameof(Frame)));
         if (Frame is not null && (Plan is null || Plan.Feet < 3))
             v.Add(nameof(Frame), "has no legs to lie between", "Give the level a Plan with legs, or leave the frame out.");
+        Hub?.Validate(v.At(nameof(Hub)));
+        if (Hub is not null && (Plan is null || Plan.Feet < 3))
+            v.Add(nameof(Hub), "has no legs to hand forces to", "Give the level a Plan with legs, or leave the hub out.");
     }
 }

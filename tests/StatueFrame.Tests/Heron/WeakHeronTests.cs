@@ -56,6 +56,9 @@ public class WeakHeronTests
         ["soft brackets in the neck"] = (Storm, "brackets.bending", h => Brackets(h, 19, bracket => bracket with { Section = new RectangularTube(30.Millimeters, 30.Millimeters, 2.Millimeters) })),
         ["one level of thin horizontals"] = (Storm, "levels.bending", h => Frame(h, 12, frame => frame with { Horizontals = new RectangularTube(100.Millimeters, 100.Millimeters, 5.Millimeters) })),
         ["one level that gives"] = (Storm, "levels.stiffness", h => Frame(h, 2, frame => frame with { Horizontals = new RectangularTube(90.Millimeters, 90.Millimeters, 8.Millimeters) })),
+        ["thin arms under the neck"] = (Storm, "hubs.bending", h => Hub(h, 18, hub => hub with { Arms = new RectangularTube(120.Millimeters, 120.Millimeters, 6.Millimeters) })),
+        ["mean welds at the wing's root"] = (Storm, "hubs.welds", h => Hub(h, 14, hub => hub with { Throat = 4.Millimeters })),
+        ["soft arms at the wing's root"] = (Storm, "hubs.stiffness", h => Hub(h, 14, hub => hub with { Arms = new RectangularTube(220.Millimeters, 220.Millimeters, 16.Millimeters) })),
         ["legs too small for what brackets give them"] = (Storm, "tower.bending", h => Lattice(h, lattice => lattice with { Legs = new AngleBar(150.Millimeters, 20.Millimeters) })),
 
         ["braces of wire"] = (Storm, "tower.compression", h => Lattice(h, lattice => lattice with { Braces = new AngleBar(35.Millimeters, 4.Millimeters) })),
@@ -196,6 +199,9 @@ public class WeakHeronTests
     private static StatueDocument Frame(StatueDocument h, int level, Func<LevelFrame, LevelFrame> change) =>
         Statue(h, s => s with { Tower = s.Tower with { Levels = [.. s.Tower.Levels.Select((own, i) => i == level ? own with { Frame = change(own.Frame!) } : own)] } });
 
+    private static StatueDocument Hub(StatueDocument h, int level, Func<Hub, Hub> change) =>
+        Statue(h, s => s with { Tower = s.Tower with { Levels = [.. s.Tower.Levels.Select((own, i) => i == level ? own with { Hub = change(own.Hub!) } : own)] } });
+
     private static StatueDocument Skin(StatueDocument document, Func<Skin, Skin> change) => Statue(document, s => s with { Skin = change(s.Skin!) });
 
     private static StatueDocument Bars(StatueDocument document, Func<Standoff, Standoff> change) =>
@@ -284,7 +290,7 @@ public class WeakHeronTests
     /// <summary>A core of reinforced concrete in place of the lattice.</summary>
     private static StatueDocument Core(StatueDocument document, Length reinforcement) => Statue(document, s => s with
     {
-        Tower = Segments(s.Tower, segment => segment is LatticeSegment
+        Tower = Segments(s.Tower with { Levels = [.. s.Tower.Levels.Select(level => level with { Hub = null })] }, segment => segment is LatticeSegment
             ? new ConcreteSegment
             {
                 Section = BlockSection.Rectangle(1.2.Meters, 1.2.Meters),

@@ -79,7 +79,9 @@ public static class CorrodedStatue
             PlanBracing = frame.PlanBracing is { } across ? CorrodedSection.Of(across, Loss(frame.Material, face)) : null,
         };
 
-        Tower TowerAfter(Tower tower, CorrosionFace face) => tower with { Levels = tower.Levels.Select(level => level.Frame is null ? level : level with { Frame = FrameAfter(level.Frame, face) }).ToValueList(), Segments = tower.Segments.Select(segment => SegmentAfter(segment, face)).ToValueList() };
+        Hub? HubAfter(Hub? hub, CorrosionFace face) => hub is null ? null : hub with { Arms = CorrodedSection.Of(hub.Arms, Loss(hub.Material, face)) };
+
+        Tower TowerAfter(Tower tower, CorrosionFace face) => tower with { Levels = tower.Levels.Select(level => level with { Frame = FrameAfter(level.Frame, face), Hub = HubAfter(level.Hub, face) }).ToValueList(), Segments = tower.Segments.Select(segment => SegmentAfter(segment, face)).ToValueList() };
 
         TowerSegment SegmentAfter(TowerSegment segment, CorrosionFace face)
         {

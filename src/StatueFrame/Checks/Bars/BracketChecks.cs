@@ -16,13 +16,16 @@ internal static class BracketChecks
         "brackets.bending", "member under axial force, bending, shear and torsion", Nature.Strength, "every bracket, every state", "section and stability together", "1", NoStrength,
         (load, situation) => MemberChecks.Bending(load.Member(situation), load.Design));
 
-    internal static readonly FormulaEntry<BracketLoad> WeldEntry = new(
-        "brackets.welds", "fillet weld round the end of a bracket", Nature.Strength, "every bracket, every state", "stress of the throat by elastic theory of lines", "strength of the throat", NoStrength)
+    internal static readonly FormulaEntry<BracketLoad> WeldEntry = WeldsOf("brackets.welds", "fillet weld round the end of a bracket", "every bracket, every state", $"{nameof(Bracket)}.{nameof(Bracket.Throat)}");
+
+    /// <summary>The entry for fillet welds all round the end of a cantilever.</summary>
+    internal static FormulaEntry<BracketLoad> WeldsOf(string id, string title, string parts, string member) => new(
+        id, title, Nature.Strength, parts, "stress of the throat by elastic theory of lines", "strength of the throat", NoStrength)
     {
         Dimension = Dimension.Stress,
         Where = (in BracketLoad load) => load.Where,
         Rule = (in BracketLoad load) => load.Design.IsAisc ? aisc : simplified,
-        Lacks = (in BracketLoad load) => load.Bracket.Bracket.Throat is null ? $"the weld is not described (Bracket.{nameof(Bracket.Throat)})"
+        Lacks = (in BracketLoad load) => load.Bracket.Bracket.Throat is null ? $"the weld is not described ({member})"
             : load.Bracket.Bracket.Section is AngleBar ? "a weld all round an angle is not worked out"
             : load.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
             : load.Design.Uncovered,

@@ -44,7 +44,7 @@ internal static class LoadPath
     }
 
     private static IEnumerable<Aspect> Aspects(StatueModel model, Criteria criteria) =>
-        [.. OfSkin(model), .. OfBars(model, criteria), .. OfTower(model), .. OfLimbs(model), .. OfBase(model), .. OfLife(model, criteria)];
+        [.. OfSkin(model), .. OfBars(model, criteria), .. OfTower(model), .. OfLimbs(model), .. OfFittings(model), .. OfBase(model), .. OfLife(model, criteria)];
 
     private static IEnumerable<Aspect> OfSkin(StatueModel model)
     {
@@ -52,7 +52,7 @@ internal static class LoadPath
             yield break;
         yield return new("sheet", "panels between armature bars", ["sheet.panel-bending", "sheet.buckling"], "the skin's armature is not described, or no strength situation has wind");
         yield return new("seams", "rivets and sheet", ["seams.shear", "seams.bearing", "seams.net-section", "seams.pull-through"], "the skin's seams are not described, or no strength situation has wind");
-        yield return new("armature", "bars between standoffs", ["armature.bending"], "the skin's armature is not described, or no strength situation has wind");
+        yield return new("armature", "bars between standoffs", ["armature.bending", "armature.span"], "the skin's armature is not described, or no strength situation has wind");
         yield return new("saddles", "straps over the armature, their rivets and pull-off", [], NoMethod);
     }
 
@@ -122,7 +122,7 @@ internal static class LoadPath
             for (int i = 1; i < body.Segments.Length; i++)
             {
                 if (body.Segments[i].Segment.GetType() != body.Segments[i - 1].Segment.GetType())
-                    yield return new("tower", $"transition at {body.Prefix}{body.Tower.Levels[i].Name}", [], NoMethod);
+                    yield return HubAt(body, i, "tower", $"transition at {body.Prefix}{body.Tower.Levels[i].Name}");
             }
         }
         yield return new("statue", "buckling of the whole", ["stability.buckling"]);
@@ -150,7 +150,26 @@ internal static class LoadPath
     private static IEnumerable<Aspect> OfLimbs(StatueModel model)
     {
         foreach (Limb limb in model.Statue.Limbs)
-            yield return new("limbs", $"root of {limb.Name} on {limb.From}: members of both sides that take its six forces", [], NoMethod);
+        {
+            (BodyModel body, int level) = model.Bodies.SelectMany(body => body.Levels.Select((_, i) => (body, i)))
+                .First(at => at.body.Prefix + at.body.Tower.Levels[at.i].Name == limb.From);
+            yield return HubAt(body, level, "limbs", $"root of {limb.Name} on {limb.From}");
+        }
+    }
+
+    private static IEnumerable<Aspect> OfFittings(StatueModel model)
+    {
+        if (model.Statue.Fittings.Count > 0)
+            yield return new("fittings", $"what fixes {string.Join(", ", model.Statue.Fittings.Select(fitting => $"{fitting.Name} to {fitting.On}"))}, and what it does to the part it hangs on", [], NoMethod);
+    }
+
+    /// <summary>What hands forces to the legs of a lattice; on anything else there is no method.</summary>
+    private static Aspect HubAt(BodyModel body, int level, string link, string what)
+    {
+        TowerLevel at = body.Tower.Levels[level];
+        return at.Hub is not null ? new(link, what, ["hubs.bending", "hubs.welds", "hubs.stiffness"], Parts: [body.Prefix + at.Name])
+            : at.Plan is { Feet: >= 3 } ? new(link, what, [], $"what hands its six forces to the legs is not described (TowerLevel.{nameof(TowerLevel.Hub)})")
+            : new(link, what, [], NoMethod);
     }
 
     private static IEnumerable<Aspect> OfBase(StatueModel model)

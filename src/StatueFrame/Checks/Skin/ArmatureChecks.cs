@@ -1,3 +1,5 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Checks;
@@ -11,6 +13,54 @@ namespace StatueFrame.Checks;
 public static class ArmatureChecks
 {
     private static readonly Source spans = new("AISC Steel Construction Manual, 14th ed.", "Table 3-23: simple beam; three equal spans, all loaded");
+
+    /// <summary>The span that the other checks of the armature rest on, against where the standoffs are.</summary>
+    internal static readonly FormulaEntry<HeldSpan> SpanEntry = new(
+        "armature.span", "span of armature bars against the distance of standoffs", Nature.Range, "every ring behind an armature", "distance of neighboring standoffs of the ring, or of the next ring where that is less", "span given for the armature",
+        "the skin's armature is not described")
+    {
+        Dimension = Dimension.SmallLength,
+        Where = (in HeldSpan held) => held.Where,
+        Rule = (in HeldSpan _) => Source.Assumed("skin: a bar of the armature spans from standoff to standoff, one way or the other"),
+        Run = (Working? w, in HeldSpan held) =>
+        {
+            double s = w.Given("s", held.InRing, Dimension.SmallLength, "greatest distance of neighboring standoffs of the ring"), least = s;
+            if (double.IsFinite(held.ToNext))
+            {
+                double h = w.Given("h", held.ToNext, Dimension.SmallLength, "distance of the next ring");
+                least = w.Let("L_min", Math.Min(s, h), Dimension.SmallLength);
+            }
+            return (least, w.Given("L", held.Span, Dimension.SmallLength, "span given for the armature (Armature.Span)"));
+        },
+    };
+
+    /// <summary>Where an armature is held at a ring. SI units.</summary>
+    /// <param name="Where">The band.</param>
+    /// <param name="InRing">Greatest distance of neighboring standoffs of the ring, m.</param>
+    /// <param name="ToNext">Distance of the farther of the next rings, m; infinite without any.</param>
+    /// <param name="Span">The span given, m.</param>
+    internal readonly record struct HeldSpan(string Where, double InRing, double ToNext, double Span);
+
+    /// <summary>The rings of a body with the distances of their standoffs.</summary>
+    internal static IEnumerable<HeldSpan> Spans(BodyModel body, Armature armature)
+    {
+        (string Band, Vector3D[] Ends, double Z)[] rings = [.. body.Rings.Select(ring => (ring.BandName, Array.ConvertAll(ring.Bars, bar => body.Axes.ToLocal(bar.Bar.Place.SkinEnd))))
+            .Select(ring => (ring.BandName, ring.Item2, ring.Item2.Average(end => end.Z))).OrderBy(ring => ring.Item3)];
+        for (int i = 0; i < rings.Length; i++)
+        {
+            (string band, Vector3D[] ends, double z) = rings[i];
+            double below = i > 0 ? z - rings[i - 1].Z : 0, above = i + 1 < rings.Length ? rings[i + 1].Z - z : 0, next = Math.Max(below, above);
+            yield return new(band, Apart(ends), next > 0 ? next : double.PositiveInfinity, armature.Span.Meters);
+        }
+    }
+
+    /// <summary>Greatest distance of points that are neighbors round their middle, m.</summary>
+    private static double Apart(Vector3D[] ends)
+    {
+        double x = ends.Average(end => end.X), y = ends.Average(end => end.Y);
+        Vector3D[] round = [.. ends.OrderBy(end => Math.Atan2(end.Y - y, end.X - x))];
+        return round.Select((end, i) => (round[(i + 1) % round.Length] - end).Length).Max();
+    }
 
     /// <summary>Stress in a bar against a fraction of its yield strength.</summary>
     /// <param name="armature">The armature.</param>

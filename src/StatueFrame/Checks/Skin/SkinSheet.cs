@@ -55,6 +55,7 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
         if (skin.Armature is { } armature)
         {
             SheetPanel panel = PanelOf(skin, armature, thinnest, body.Name, null);
+            lists.Run(ArmatureChecks.SpanEntry, ArmatureChecks.Spans(body, armature));
             lists.Checks.Add(SheetChecks.Sag(panel, design.SagLimit));
             lists.Checks.Add(SheetChecks.Buckling(panel, Length.FromMeters(tallest), design.BucklingSafety));
             lists.Checks.Add(design.MaintenanceLoad is { } load

@@ -24,7 +24,7 @@ public class AsceTopographyTests
         Row("K₃ of an escarpment, z/L_h = 0.5", 0.29, () => SpeedUp(escarpment, 80) / SpeedUp(escarpment)),
     ];
 
-    private static PublishedValue Row(string what, double value, Func<double> own) => new(what, Figure.ToString(), value, "-", 0.005 / value, own, ValueKind.FromMemory);
+    private static PublishedValue Row(string what, double value, Func<double> own) => new(what, Figure.ToString(), value, "-", 0.0051 / value, own, ValueKind.FromMemory);
 
     private static AsceWind Plain(AsceEdition edition, AsceExposure exposure) => new() { Edition = edition, Exposure = exposure, BasicSpeed = Mps(50) };
 

@@ -128,7 +128,7 @@ public class BaseSheetTests
         double Sway(double MPa) => Assert.Single(Tied(s => s with { Foundation = FoundationChecksTests.Block with { Soil = FoundationChecksTests.Block.Soil with { ShearModulus = MPa.Megapascals } } }).Check().Checks, c => c.Id == "foundation.sway").Demand!.Value;
         double stiff = Sway(1e4), soft = Sway(5);
         Assert.True(soft > stiff * 1.05);
-        double rigid = Assert.Single(Tied().Check().Checks, c => c.Id == "sway.limit").Demand!.Value;
+        double rigid = Assert.Single(Tied().Check().Checks, c => c.Id == "sway.limit" && c.Demand is not null).Demand!.Value;
         Assert.Equal(rigid, Sway(9e4), 0.02 * rigid);
     }
 
