@@ -56,6 +56,14 @@ internal sealed class BodyModel
         }
     }
 
+    /// <summary>How far a place is in plan from the tower's own members at the level of a ring, m; from its axis where nothing says its shape.</summary>
+    public double DistanceToTower(RingElement ring, Vector3D place)
+    {
+        int level = Tower.IndexOfLevel(ring.Level[Prefix.Length..]);
+        Vector3D at = Axes.ToLocal(place) - Tower.Levels[level].Center;
+        return Tower.OutlineAt(level)?.DistanceTo(at.X, at.Y) ?? Math.Sqrt(at.X * at.X + at.Y * at.Y);
+    }
+
     public string Name => Prefix.Length == 0 ? "trunk" : Prefix.TrimEnd('/');
 
     public string BandName(int band) => Prefix + StatueNames.OfBand(band);

@@ -53,7 +53,8 @@ public sealed record Standoff
 
     /// <summary>
     /// Free distance from the bar's skin end, or what hangs there, to the tower in the unloaded statue, along the skin's
-    /// normal, less what must be left; null when it is not described, which leaves it unchecked.
+    /// normal, less what must be left; null when it is not described, which leaves it unchecked. No more counts than there is
+    /// from the skin to the tower at the level.
     /// </summary>
     public Length? Clearance { get; init; }
 

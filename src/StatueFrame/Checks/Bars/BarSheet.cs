@@ -236,16 +236,20 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     private void AddClearance(int number)
     {
         (RingElement ring, int band) = model.Rings[number];
-        lists.Run(SaddleChecks.ClearanceEntry, ring.Bars.Where(bar => bar.Standoff.Clearance is not null).Select(bar =>
-            new SaddleChecks.GapLoad(bar.Where, bar.Standoff.Clearance!.Value.Meters, demands.Response.Cases.Max(loadCase => loadCase.Approach(ring, bar, band)))));
+        BodyModel body = BodyOf(ring);
+        // There is no more room than there is from the skin to the tower.
+        lists.Run(SaddleChecks.ClearanceEntry, ring.Bars.Where(bar => bar.Standoff.Clearance is not null).Select(bar => new SaddleChecks.GapLoad(
+            bar.Where, Math.Min(bar.Standoff.Clearance!.Value.Meters, body.DistanceToTower(ring, bar.Bar.Place.SkinEnd)), demands.Response.Cases.Max(loadCase => loadCase.Approach(ring, bar, band)))));
         if (Array.Exists(ring.Bars, bar => bar.Standoff.Clearance is null))
             Miss(SaddleChecks.ClearanceEntry, $"it is not described (Standoff.{nameof(Standoff.Clearance)})", ring);
     }
 
+    private BodyModel BodyOf(RingElement ring) => model.Bodies.First(body => Array.IndexOf(body.Rings, ring) >= 0);
+
     /// <summary>The weakest metal of the tower's segments at a ring's level.</summary>
     private Material? TowerMetal(RingElement ring)
     {
-        BodyModel body = model.Bodies.First(b => Array.IndexOf(b.Rings, ring) >= 0);
+        BodyModel body = BodyOf(ring);
         int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
         return body.Segments.Where((_, i) => i == level - 1 || i == level)
             .Select(s => s.Segment switch { LatticeSegment lattice => lattice.Material, MemberSegment member => member.Material, _ => null })

@@ -209,18 +209,6 @@ internal static class LoadPath
     }
 
     /// <summary>How far the tower end of each bar without a described bracket is from the tower's own members at its level, m.</summary>
-    private static IEnumerable<double> BracketsMissing(BodyModel body)
-    {
-        foreach (RingElement ring in body.Rings)
-        {
-            int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
-            PlanCurve? outline = body.Tower.OutlineAt(level);
-            Mechanics.Vector3D center = body.Tower.Levels[level].Center;
-            foreach (BarModel bar in ring.Bars.Where(bar => bar.Bar.Place.Bracket is null))
-            {
-                Mechanics.Vector3D at = body.Axes.ToLocal(bar.Bar.Place.TowerEnd) - center;
-                yield return outline?.DistanceTo(at.X, at.Y) ?? Math.Sqrt(at.X * at.X + at.Y * at.Y);
-            }
-        }
-    }
+    private static IEnumerable<double> BracketsMissing(BodyModel body) =>
+        body.Rings.SelectMany(ring => ring.Bars.Where(bar => bar.Bar.Place.Bracket is null).Select(bar => body.DistanceToTower(ring, bar.Bar.Place.TowerEnd)));
 }
