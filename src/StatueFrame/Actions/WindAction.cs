@@ -21,6 +21,8 @@ public sealed record WindAction : StatueAction
     private static readonly Source DefaultForceCoefficientSource =
         Source.Asce7_22("Figure 29.4-1, square plan, wind on a face, height 7 widths");
 
+    private static readonly Source lift = new("Hoerner, Fluid-Dynamic Drag and Fluid-Dynamic Lift", "flat plates aslant to the wind: normal force up to 1.2, lift about 0.8 near 40°; from memory");
+
     /// <summary>Wind speed and pressure over height.</summary>
     public required WindProfile Profile { get; init; }
 
@@ -60,6 +62,13 @@ public sealed record WindAction : StatueAction
     public double? Eccentricity { get; init; }
 
     /// <summary>
+    /// Coefficient C_L of the force on limbs that is square to the wind and to the limb's axis, 0 to 3, on the area seen that way: in
+    /// situations of strength up to eight headings are also run with it, up and down. Null takes 0.8, which the sheet lists as
+    /// assumed; 0 leaves it out. It turns with the limb: on one held out level against the wind's side it lifts.
+    /// </summary>
+    public double? LiftCoefficient { get; init; }
+
+    /// <summary>
     /// Whose force coefficients hold for lattices that no skin covers; null takes ASCE 7 for an <see cref="AsceWind"/> and
     /// EN 1993-3-1 for all others.
     /// </summary>
@@ -75,6 +84,11 @@ public sealed record WindAction : StatueAction
     internal int Side { get; init; }
 
     internal double EccentricityInUse => Eccentricity ?? 0.15;
+
+    /// <summary>1 to lift limbs, −1 to press them down, 0 for neither.</summary>
+    internal int LiftWay { get; init; }
+
+    internal double LiftCoefficientInUse => LiftCoefficient ?? 0.8;
 
     internal LatticeRule LatticeRuleInUse =>
         LatticeRule ?? Profile.LatticeRule;
@@ -92,7 +106,8 @@ public sealed record WindAction : StatueAction
 
     /// <summary>What the library took for the user: the profile's assumptions, the force coefficient, the gust factor.</summary>
     /// <param name="allBandsHaveCoefficient">True when no band needs the action's force coefficient.</param>
-    internal IEnumerable<Assumption> Assumptions(bool allBandsHaveCoefficient)
+    /// <param name="hasLimbs">True when it may lift limbs.</param>
+    internal IEnumerable<Assumption> Assumptions(bool allBandsHaveCoefficient, bool hasLimbs)
     {
         foreach (Assumption assumption in Profile.Assumptions)
             yield return assumption;
@@ -102,6 +117,8 @@ public sealed record WindAction : StatueAction
             yield return coefficient;
         if (Eccentricity is null)
             yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, from up to eight headings, in strength", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
+        if (hasLimbs && LiftCoefficient is null)
+            yield return new Assumption("lift on limbs", Invariant($"C_L {LiftCoefficientInUse}, up and down, from up to eight headings, in strength"), lift);
         if (GustEffectFactor is null && GustByBand.Count == 0)
             yield return new Assumption("gust factor", Invariant($"{Profile.RigidGustFactor.Value}, a statue that is rigid for gusts"), Profile.RigidGustFactor.Source);
     }
@@ -130,6 +147,8 @@ public sealed record WindAction : StatueAction
             v.At(nameof(GustByBand), i).InRange(factor, 0.3, 5, "Gust factors lie near 0.85 to 1.5.", "");
         if (Eccentricity is { } e)
             v.InRange(e, 0, 0.5, "0.15 is usual; 0 is the middle.", nameof(Eccentricity));
+        if (LiftCoefficient is { } c)
+            v.InRange(c, 0, 3, "Plates aslant to the wind reach about 0.8; 0 leaves lift out.", nameof(LiftCoefficient));
         if (LatticeRule is { } rule)
             v.Defined(rule, nameof(LatticeRule));
     }

@@ -113,10 +113,27 @@ internal sealed class Loads
             (double along, double aside) = wind.CoefficientFor(band, Heading!.Value.Radians);
             Vector3D pressure = factor * wind.GustFactorOf(i) * q * (along * WindDirection + aside * across);
             Vector3D force = exposure.ProjectedArea * pressure;
-            BandPressures[i] = pressure;
             WindForce += force;
+            if (wind.LiftWay != 0 && body.Prefix.Length > 0 && exposure.ProjectedArea > 0)
+            {
+                Vector3D lift = factor * wind.GustFactorOf(i) * q * wind.LiftWay * wind.LiftCoefficientInUse * LiftArea(body, band);
+                force += lift;
+                pressure += 1 / exposure.ProjectedArea * lift;
+            }
+            BandPressures[i] = pressure;
             AddForce(model, nodal, body.BandPlaces[index], force, at);
         }
+    }
+
+    /// <summary>The area of a limb's band seen square to the wind and to the limb's axis, m², along that direction, upward.</summary>
+    private Vector3D LiftArea(BodyModel body, SkinBand band)
+    {
+        Vector3D square = WindDirection.Cross(body.Axes.Axes.Z);
+        if (square.Length < 1e-6)
+            return Vector3D.Zero;
+        Vector3D way = (square.Z < 0 ? -1 : 1) / square.Length * square;
+        // A wind that blows along the limb has nothing to lift it by: only its part across the axis counts.
+        return square.Length * square.Length * band.Exposure(body.Axes.Axes.ToLocal(way)).ProjectedArea * way;
     }
 
     private void AddBareWind(StatueModel model, WindAction wind, double ice, double factor, Span<double> nodal)

@@ -101,7 +101,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield break;
         lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));
         lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
-        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient).Concat(BareTowerNotes.Assumptions(model, wind)))
+        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0 && response.Situation.LimitState == LimitState.Strength).Concat(BareTowerNotes.Assumptions(model, wind)))
             yield return assumption;
     }
 

@@ -12,7 +12,7 @@ internal static class SwayCurveNotes
 
     public static ValueList<Assumption> Assumptions(SwayCurve curve, SwayDynamics? dynamics)
     {
-        var all = curve.Wind.Assumptions(curve.Model.AllBandsHaveCoefficient).ToList();
+        var all = curve.Wind.Assumptions(curve.Model.AllBandsHaveCoefficient, hasLimbs: false).ToList();
         if (dynamics is not null)
         {
             all.RemoveAll(a => a.Subject == "gust factor");

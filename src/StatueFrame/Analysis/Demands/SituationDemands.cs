@@ -31,7 +31,7 @@ internal sealed class SituationDemands : PartDemands
             Add(given);
             if (weight > 1)
                 Add(model.Respond(WithWeight(situation, 1 / weight), OwnWeights));
-            foreach ((Situation aside, string side) in OffCenter(situation))
+            foreach ((Situation aside, string side) in Aside(situation, model.Statue.Limbs.Count > 0))
                 Add(model.Respond(aside, side));
 
             void Add(Response response) => sources.Add(Source(response, shock, earthquake));
@@ -105,23 +105,31 @@ internal sealed class SituationDemands : PartDemands
         : earthquake is not null ? new PeakDemands(response, earthquake.Peaks, EarthquakeFactor, "earthquake")
         : new SteadyDemands(response);
 
-    /// <summary>Headings in which wind is also taken off the middle; the code asks for it along two axes.</summary>
-    private const int MostOffCenter = 8;
+    /// <summary>Headings in which wind is also taken off the middle, and with lift; the code asks for the former along two axes.</summary>
+    private const int MostAside = 8;
 
-    /// <summary>The wind of a situation of strength off the middle of the figure, to either side, in some of its headings, evenly chosen.</summary>
-    private static IEnumerable<(Situation Situation, string Label)> OffCenter(Situation situation)
+    /// <summary>
+    /// The wind of a situation of strength off the middle of the figure, to either side, and with lift on its limbs, up and down, in
+    /// some of its headings, evenly chosen.
+    /// </summary>
+    private static IEnumerable<(Situation Situation, string Label)> Aside(Situation situation, bool hasLimbs)
     {
-        if (situation.LimitState != LimitState.Strength || situation.Wind is not { Action: WindAction { EccentricityInUse: > 0 } all })
+        if (situation.LimitState != LimitState.Strength || situation.Wind is not { Action: WindAction all })
             yield break;
-        int step = (all.Headings.Count + MostOffCenter - 1) / MostOffCenter;
+        int step = (all.Headings.Count + MostAside - 1) / MostAside;
         ValueList<UnitsNet.Angle> headings = [.. all.Headings.Where((_, i) => i % step == 0)];
-        foreach (int side in (int[])[1, -1])
+        foreach (int way in (int[])[1, -1])
         {
-            yield return (situation with
-            {
-                Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? WindAction.OffCenterShare * a.Factor * (wind with { Side = side, Headings = headings }) : a)],
-            }, side > 0 ? "off its middle to the left" : "off its middle to the right");
+            if (all.EccentricityInUse > 0)
+                yield return (With(WindAction.OffCenterShare, wind => wind with { Side = way, Headings = headings }), way > 0 ? "off its middle to the left" : "off its middle to the right");
+            if (hasLimbs && all.LiftCoefficientInUse > 0)
+                yield return (With(1, wind => wind with { LiftWay = way, Headings = headings }), way > 0 ? "lifting limbs" : "pressing limbs down");
         }
+
+        Situation With(double share, Func<WindAction, WindAction> change) => situation with
+        {
+            Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? share * a.Factor * change(wind) : a)],
+        };
     }
 
     private static Situation WithWeight(Situation situation, double times) => situation with

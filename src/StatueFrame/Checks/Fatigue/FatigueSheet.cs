@@ -54,7 +54,7 @@ internal sealed class FatigueSheet
             heats.Add(model.Respond(new Situation { Name = heat.Name, Actions = [heat] }));
         assumptions =
         [
-            .. winds.SelectMany(w => ((WindAction)w.Windy.Situation.Wind!.Action).Assumptions(model.AllBandsHaveCoefficient)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
+            .. winds.SelectMany(w => ((WindAction)w.Windy.Situation.Wind!.Action).Assumptions(model.AllBandsHaveCoefficient, hasLimbs: false)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
             .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null && criteria.Annex is null ? [safety] : (ReadOnlySpan<Assumption>)[],
         ];
     }

@@ -30,7 +30,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         }
         AddPlatforms();
         AddLocalPressure();
-        lists.Assume(wind.Assumptions(model.AllBandsHaveCoefficient), firstCheck);
+        lists.Assume(wind.Assumptions(model.AllBandsHaveCoefficient, hasLimbs: false), firstCheck);
     }
 
     /// <summary>
