@@ -68,6 +68,11 @@ var armature = new Armature
     PanelLength = 0.5.Meters,
     Span = 0.55.Meters,
     Edges = PanelEdges.Clamped,
+    Straps = new SaddleStrap
+    {
+        Distance = 0.2.Meters, Width = 40.Millimeters, Thickness = 2.Millimeters, Material = Copper.HalfHardR240,
+        Rivet = Rivet.Of(5.Millimeters, Copper.HalfHardR240), Rivets = 4, Reach = 12.Millimeters,
+    },
 };
 var seam = new RivetedSeam
 {

@@ -33,6 +33,9 @@ public sealed record Armature
     /// <summary>Radius of curvature of the panels across the bars; null takes them as flat.</summary>
     public Length? PanelRadius { get; init; }
 
+    /// <summary>The straps that hold the sheet to the bars; null when they are not described, which leaves them open.</summary>
+    public SaddleStrap? Straps { get; init; }
+
     /// <summary>Greatest deflection of a panel or bar over its span, 1/1000 to 1/10.</summary>
     public double DeflectionLimit { get; init; } = 1.0 / 50;
 
@@ -46,6 +49,7 @@ public sealed record Armature
         v.Defined(Edges);
         if (PanelRadius is { } radius)
             v.Positive(radius, radius.Meters, 0.05, 1000, nameof(PanelRadius));
+        Straps?.Validate(v.At(nameof(Straps)));
         v.InRange(DeflectionLimit, 1e-3, 0.1, "It is deflection over span, near 1/50 for thin sheet.");
     }
 }

@@ -34,6 +34,8 @@ public class WeakHeronTests
         ["rivets close as a zip"] = (Storm, "seams.net-section", h => Skin(h, skin => skin with { Thickness = 0.2.Millimeters, SheetSeam = skin.SheetSeam! with { Pitch = 6.5.Millimeters, StrapThickness = 0.2.Millimeters } })),
         ["heads that pull through"] = (Storm, "seams.pull-through", h => Skin(h, skin => skin with { Thickness = 0.2.Millimeters, Armature = skin.Armature! with { Spacing = 2.9.Meters, PanelLength = 9.Meters }, SheetSeam = skin.SheetSeam! with { Pitch = 490.Millimeters, Rows = 1, HeadDiameter = 5.5.Millimeters } })),
 
+        ["thin straps"] = (Storm, "straps.bending", h => Straps(h, strap => strap with { Thickness = 0.4.Millimeters })),
+        ["straps on few thin rivets"] = (Storm, "straps.pull-off", h => Skin(Straps(h, strap => strap with { Rivet = Rivet.Of(2.Millimeters, Copper.HalfHardR240), Rivets = 2, Distance = 0.5.Meters, Thickness = 4.Millimeters }), skin => skin with { Armature = skin.Armature! with { Spacing = 1.5.Meters } })),
         ["one ring of thin flats"] = (Storm, "bars.bending", h => Ring(h, 12, bar => bar with { Section = new FlatBar(90.Millimeters, 13.Millimeters) })),
         ["one ring of slender flats"] = (Storm, "bars.beam-column", h => Ring(h, 12, bar => bar with { Section = new FlatBar(90.Millimeters, 9.Millimeters) })),
         ["one ring of flats that bow"] = (Storm, "bars.second-order", h => Ring(h, 12, bar => bar with { Section = new FlatBar(90.Millimeters, 9.Millimeters), Slide = SaddleSlide.None })),
@@ -198,6 +200,9 @@ public class WeakHeronTests
 
     private static StatueDocument Frame(StatueDocument h, int level, Func<LevelFrame, LevelFrame> change) =>
         Statue(h, s => s with { Tower = s.Tower with { Levels = [.. s.Tower.Levels.Select((own, i) => i == level ? own with { Frame = change(own.Frame!) } : own)] } });
+
+    private static StatueDocument Straps(StatueDocument h, Func<SaddleStrap, SaddleStrap> change) =>
+        Skin(h, skin => skin with { Armature = skin.Armature! with { Straps = change(skin.Armature.Straps!) } });
 
     private static StatueDocument Hub(StatueDocument h, int level, Func<Hub, Hub> change) =>
         Statue(h, s => s with { Tower = s.Tower with { Levels = [.. s.Tower.Levels.Select((own, i) => i == level ? own with { Hub = change(own.Hub!) } : own)] } });

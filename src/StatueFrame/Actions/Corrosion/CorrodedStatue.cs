@@ -67,7 +67,7 @@ public static class CorrodedStatue
             return skin with
             {
                 Thickness = skin.Thickness - lost,
-                Armature = skin.Armature is { } armature ? armature with { Bar = CorrodedSection.Of(armature.Bar, Loss(armature.Material, CorrosionFace.SkinInside)) } : null,
+                Armature = skin.Armature is { } armature ? armature with { Bar = CorrodedSection.Of(armature.Bar, Loss(armature.Material, CorrosionFace.SkinInside)), Straps = armature.Straps is { } own ? own with { Thickness = own.Thickness - Length.FromMeters(2 * Loss(own.Material, CorrosionFace.SkinInside)) } : null } : null,
                 SheetSeam = skin.SheetSeam is { StrapThickness: { } strap } seam ? seam with { StrapThickness = strap - Length.FromMeters(2 * Loss(skin.Material, CorrosionFace.SkinInside)) } : skin.SheetSeam,
                 Stations = skin.Stations.Select(station => station with { Thickness = station.Thickness - lost }).ToValueList(),
             };

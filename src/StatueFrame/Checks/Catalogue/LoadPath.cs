@@ -53,7 +53,11 @@ internal static class LoadPath
         yield return new("sheet", "panels between armature bars", ["sheet.panel-bending", "sheet.buckling"], "the skin's armature is not described, or no strength situation has wind");
         yield return new("seams", "rivets and sheet", ["seams.shear", "seams.bearing", "seams.net-section", "seams.pull-through"], "the skin's seams are not described, or no strength situation has wind");
         yield return new("armature", "bars between standoffs", ["armature.bending", "armature.span"], "the skin's armature is not described, or no strength situation has wind");
-        yield return new("saddles", "straps over the armature, their rivets and pull-off", [], NoMethod);
+        string[] loose = [.. model.Bodies.Where(body => body.Bands.Length > 0 && body.Skin!.Armature?.Straps is null).Select(body => body.Name)];
+        if (loose.Length > 0)
+            yield return new("saddles", $"straps over the armature of {string.Join(", ", loose)}, their rivets and pull-off", [], $"they are not described (Armature.{nameof(Armature.Straps)})");
+        if (model.Bodies.Any(body => body.Bands.Length > 0 && body.Skin!.Armature?.Straps is not null))
+            yield return new("saddles", "straps over the armature, their rivets and pull-off", ["straps.pull-off", "straps.shear", "straps.bending"]);
     }
 
     private static IEnumerable<Aspect> OfBars(StatueModel model, Criteria criteria)

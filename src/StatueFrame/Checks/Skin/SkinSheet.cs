@@ -86,6 +86,8 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
         lists.Checks.Add(SheetChecks.PanelDeflection(panel, inward, suction, armature.DeflectionLimit));
         lists.Checks.Add(ArmatureChecks.Bending(armature, greater, Pressure.FromPascals(panel.Weight), Fraction, where, situation));
         lists.Checks.Add(ArmatureChecks.Deflection(armature, greater, where, situation));
+        if (armature.Straps is not null)
+            lists.Checks.AddRange(StrapChecks.All(skin, Length.FromMeters(band.MidThickness), suction, SeamDesign(skin, criteria), Fraction, where, situation));
     }
 
     private void AddSeam(BodyModel body, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction, HeatField? field)

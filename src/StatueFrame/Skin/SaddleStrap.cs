@@ -1,0 +1,45 @@
+using UnitsNet;
+
+namespace StatueFrame;
+
+/// <summary>The straps that hold the sheet to the bars of its armature: bridges over the bar, riveted to the sheet on both sides of it.</summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+public sealed record SaddleStrap
+{
+    /// <summary>Distance of straps along a bar, 20 mm to 500 mm.</summary>
+    public required Length Distance { get; init; }
+
+    /// <summary>Width of a strap along the bar, 5 mm to 300 mm.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Thickness of a strap, 0.2 mm to 20 mm.</summary>
+    public required Length Thickness { get; init; }
+
+    /// <summary>Its metal.</summary>
+    public required Material Material { get; init; }
+
+    /// <summary>The rivets to the sheet.</summary>
+    public required Rivet Rivet { get; init; }
+
+    /// <summary>Rivets of a strap, both sides together: 2 or 4.</summary>
+    public int Rivets { get; init; } = 2;
+
+    /// <summary>From the rivets to where the strap rises along the bar, 2 mm to 200 mm: the lever of its bending.</summary>
+    public required Length Reach { get; init; }
+
+    /// <summary>A strap on one line, as in "40×1.5 mm of copper, every 200 mm, 2 rivets of 5 mm".</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"{Width.Millimeters:0.##}×{Thickness.Millimeters:0.##} mm of {Material?.Name}, every {Distance.Millimeters:0.##} mm, {Rivets} rivets of {1000 * (Rivet?.d_0 ?? 0):0.##} mm");
+
+    internal void Validate(Validator v)
+    {
+        v.Positive(Distance, Distance.Meters, 0.02, 0.5);
+        v.Positive(Width, Width.Meters, 0.005, 0.3);
+        v.Positive(Thickness, Thickness.Meters, 2e-4, 0.02);
+        v.Required(Material)?.Validate(v.At(nameof(Material)));
+        v.Required(Rivet)?.Validate(v.At(nameof(Rivet)));
+        if (Rivets is not (2 or 4))
+            v.Add(nameof(Rivets), FormattableString.Invariant($"must be 2 or 4, is {Rivets}"), "One or two on each side of the bar.");
+        v.Positive(Reach, Reach.Meters, 0.002, 0.2);
+    }
+}

@@ -1,0 +1,75 @@
+using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Catalogue;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+
+namespace StatueFrame.Tests.Checks.Sheets;
+
+/// <summary>The straps that hold the sheet to the bars of its armature.</summary>
+public class StrapChecksTests
+{
+    private static readonly SaddleStrap strap = new()
+    {
+        Distance = 0.25.Meters,
+        Width = 40.Millimeters,
+        Thickness = 2.Millimeters,
+        Material = Copper.HalfHardR240,
+        Rivet = Rivet.Of(4.Millimeters, Copper.HalfHardR240),
+        Reach = 15.Millimeters,
+    };
+
+    private static Skin With(SaddleStrap? own)
+    {
+        Skin skin = SmallWhole.Of().Statue.Skin!;
+        return skin with { Armature = skin.Armature! with { Straps = own } };
+    }
+
+    private static CheckSheet Sheet(SaddleStrap? own)
+    {
+        SmallStatue whole = SmallWhole.Of();
+        return (whole.Statue with { Skin = With(own), Limbs = [], Points = [.. whole.Statue.Points.Where(point => !point.On.Contains('/'))] }).Check(whole.Criteria, whole.Situations);
+    }
+
+    private static double Use(SaddleStrap own, string id) => Sheet(own).Checks.Where(check => check.Id == id).Max(check => check.Utilization)!.Value;
+
+    /// <summary>By hand: F = 2 kPa · 0.4 m · 0.25 m = 200 N, M = 100 N · 15 mm, W = 40 · 2²/6 mm³, and 100 N on 80 mm².</summary>
+    [Fact]
+    public void A_strap_bends_as_by_hand()
+    {
+        Check bending = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.bending");
+        Assert.Equal(1.5 / (0.04 * 0.002 * 0.002 / 6) + 100 / 80e-6, bending.Demand!.Value, 1);
+        Check pull = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.pull-off");
+        Assert.Equal(100, pull.Demand!.Value, 1e-9);
+        Check shear = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.shear");
+        Assert.Equal(Copper.HalfHardR240.Density.KilogramsPerCubicMeter * 9.80665 * 0.0025 * 0.4 * 0.25 / 2, shear.Demand!.Value, 1e-9);
+    }
+
+    private static BarDesign SkinRules() => SkinSheet.SeamDesign(With(strap), new Criteria());
+
+    [Fact]
+    public void Straps_close_their_link()
+    {
+        LinkState State(SaddleStrap? own) => Assert.Single(Sheet(own).LoadPath, link => link.Link == "saddles" && link.What.StartsWith("straps", StringComparison.Ordinal)).State;
+        Assert.Equal(LinkState.Open, State(null));
+        Assert.Equal(LinkState.Holds, State(strap));
+        Assert.Equal(LinkState.Fails, State(strap with { Thickness = 0.3.Millimeters }));
+    }
+
+    [Fact]
+    public void A_weaker_strap_never_helps()
+    {
+        foreach (SaddleStrap weaker in (SaddleStrap[])[strap with { Thickness = 1.5.Millimeters }, strap with { Distance = 0.4.Meters }, strap with { Reach = 25.Millimeters }, strap with { Rivet = Rivet.Of(3.Millimeters, Copper.HalfHardR240) }, strap with { Width = 25.Millimeters }])
+        {
+            foreach (string id in (string[])["straps.pull-off", "straps.shear", "straps.bending"])
+                Assert.True(Use(weaker, id) >= Use(strap, id) - 1e-12, $"{id}: {weaker}");
+        }
+    }
+
+    [Fact]
+    public void Bad_straps_are_problems_at_their_paths()
+    {
+        string[] paths = [.. (SmallWhole.Of().Statue with { Skin = With(strap with { Rivets = 3, Distance = Length.Zero }) }).FindProblems().Select(problem => problem.Path)];
+        Assert.Contains(paths, path => path.EndsWith("Armature.Straps.Rivets", StringComparison.Ordinal));
+        Assert.Contains(paths, path => path.EndsWith("Armature.Straps.Distance", StringComparison.Ordinal));
+    }
+}
