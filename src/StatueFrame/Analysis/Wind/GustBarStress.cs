@@ -1,52 +1,82 @@
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
+using StatueFrame.Mechanics.Statics;
 
 namespace StatueFrame.Analysis;
 
-/// <summary>The stress of one standoff in gusts, at the worst of the four corners of its two ends: there it is linear in the loads.</summary>
-internal static class GustBarStress
+/// <summary>
+/// The stress of the standoffs of a ring in gusts, at the worst of the four corners of their two ends: there it is linear in the loads. All
+/// forces of a ring depend on the six motions of its band against its level, so that gusts are looked at once a ring.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class GustBarStress
 {
+    private const int Motions = Frame.NodeSize, Corners = BarEnds.Corners;
+
+    private readonly double[][] motions;
+    private readonly double[] atPeakPressure;
+    private readonly GustMoments moments;
+
     /// <summary>A displacement of the whole frame by coordinate.</summary>
     public delegate ReadOnlySpan<double> Displacements(int coordinate);
 
-    /// <summary>The worst corner in gusts, and the axial force.</summary>
-    public static (GustStatistics Stress, GustStatistics Axial) Of(
-        RingElement ring, PlacedBar bar, GustCovariance covariance, Displacements shapes)
+    public GustBarStress(StatueModel model, RingElement ring, GustCovariance covariance, BandWind wind, Displacements shapes)
     {
-        (double[][] corners, double[] axial) = Corners(ring, bar, covariance.Count, shapes);
-        GustStatistics worst = covariance.Of(corners[0]);
-        foreach (double[] corner in corners.AsSpan(1))
+        Vector3D arm = model.Frame.Nodes[ring.End].Position - model.Frame.Nodes[ring.Start].Position;
+        motions = [.. Enumerable.Range(0, Motions).Select(_ => new double[covariance.Count])];
+        Span<double> r = stackalloc double[Motions];
+        for (int i = 0; i < covariance.Count; i++)
         {
-            GustStatistics stress = covariance.Of(corner);
+            RelativeMotion.Of(shapes(i), ring.Start, ring.End, arm, r);
+            for (int k = 0; k < Motions; k++)
+                motions[k][i] = r[k];
+        }
+        moments = covariance.Through(motions);
+        atPeakPressure = Array.ConvertAll(motions, motion => wind.AtPeakPressure(motion));
+    }
+
+    /// <summary>The worst corner of a bar in gusts, and its axial force.</summary>
+    public (GustStatistics Stress, GustStatistics Axial) Of(PlacedBar bar)
+    {
+        BarEnds[] unit = ByUnitMotions(bar);
+        FlatRectangle section = bar.Place.Standoff.Rectangle;
+        GustStatistics worst = moments.Of(Corner(unit, section, 0));
+        for (int corner = 1; corner < Corners; corner++)
+        {
+            GustStatistics stress = moments.Of(Corner(unit, section, corner));
             if (Math.Abs(stress.Peak) > Math.Abs(worst.Peak))
                 worst = stress;
         }
-        return (worst, covariance.Of(axial));
+        return (worst, moments.Of(Array.ConvertAll(unit, ends => ends.Skin.N)));
     }
 
-    /// <summary>The stress, coordinate by coordinate, of the corner that the peak pressure on all bands stresses most.</summary>
-    public static double[] WorstCorner(RingElement ring, PlacedBar bar, int count, Displacements shapes, BandWind wind) =>
-        Corners(ring, bar, count, shapes).Corners.MaxBy(corner => Math.Abs(wind.AtPeakPressure(corner)))!;
-
-    private static (double[][] Corners, double[] Axial) Corners(RingElement ring, PlacedBar bar, int count, Displacements shapes)
+    /// <summary>The stress of the corner that the peak pressure on all bands stresses most: its statistics, and its value coordinate by coordinate.</summary>
+    public (GustStatistics Stress, double[] Effects) OfWorstCorner(PlacedBar bar)
     {
-        FlatBar flat = bar.Place.Standoff.Section;
-        var section = new FlatRectangle(flat.Width.Meters, flat.Thickness.Meters);
-        Span<double> forces = stackalloc double[FrameElement.Size], u = stackalloc double[FrameElement.Size];
-        var axial = new double[count];
-        double[][] corners = [.. Enumerable.Range(0, 8).Select(_ => new double[count])];
-        for (int i = 0; i < count; i++)
+        BarEnds[] unit = ByUnitMotions(bar);
+        FlatRectangle section = bar.Place.Standoff.Rectangle;
+        double[] worst = Enumerable.Range(0, Corners).Select(corner => Corner(unit, section, corner)).MaxBy(c => Math.Abs(DenseVector.Dot(c, atPeakPressure)))!;
+        var effects = new double[motions[0].Length];
+        for (int k = 0; k < Motions; k++)
+            DenseVector.AddScaled(effects, worst[k], motions[k]);
+        return (moments.Of(worst), effects);
+    }
+
+    private static double[] Corner(BarEnds[] unit, FlatRectangle section, int corner) => Array.ConvertAll(unit, ends => ends.AtCorner(section, corner));
+
+    /// <summary>End forces for a unit of each motion of the band against its level.</summary>
+    private static BarEnds[] ByUnitMotions(PlacedBar bar)
+    {
+        Span<double> one = stackalloc double[Motions], still = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size];
+        still.Clear();
+        var unit = new BarEnds[Motions];
+        for (int k = 0; k < Motions; k++)
         {
-            ring.Gather(shapes(i), u);
-            bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
-            axial[i] = forces[6];
-            for (int place = 0; place < corners.Length; place++)
-            {
-                int end = place / 4;
-                double weak = (place & 1) == 0 ? 1 : -1, strong = (place & 2) == 0 ? 1 : -1;
-                corners[place][i] = forces[6] / section.A + weak * forces[6 * end + 5] / section.WeakW + strong * forces[6 * end + 4] / section.StrongW;
-            }
+            one.Clear();
+            one[k] = 1;
+            bar.Forces(still, one, forces);
+            unit[k] = BarEnds.Of(forces);
         }
-        return (corners, axial);
+        return unit;
     }
 }

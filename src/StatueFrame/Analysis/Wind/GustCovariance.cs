@@ -73,6 +73,31 @@ internal sealed class GustCovariance
         return new GustStatistics(mean, Root(background), Root(total), upcrossing, duration);
     }
 
+    /// <summary>Means and covariances of a few quantities of that kind.</summary>
+    /// <param name="rows">Their coefficients, a row each.</param>
+    public GustMoments Through(double[][] rows)
+    {
+        int n = rows.Length;
+        double[] mean = Array.ConvertAll(rows, row => row.AsSpan(0, N).ToArray().Sum()), background = new double[n * n], total = new double[n * n], speed = new double[n * n], moved = new double[Count];
+        for (int i = 0; i < n; i++)
+        {
+            // Σ c of the loads alone, then of all.
+            for (int a = 0; a < Count; a++)
+                moved[a] = DenseVector.Dot(sigma.AsSpan(a * Count, N), rows[i].AsSpan(0, N));
+            for (int j = 0; j < n; j++)
+                background[i * n + j] = DenseVector.Dot(moved.AsSpan(0, N), rows[j].AsSpan(0, N));
+            for (int a = 0; a < Count; a++)
+                moved[a] += DenseVector.Dot(sigma.AsSpan(a * Count + N, M), rows[i].AsSpan(N));
+            for (int j = 0; j < n; j++)
+                total[i * n + j] = DenseVector.Dot(moved, rows[j]);
+            for (int k = 0; k < M; k++)
+                moved[k] = DenseVector.Dot(velocity.AsSpan(k * M, M), rows[i].AsSpan(N));
+            for (int j = 0; j < n; j++)
+                speed[i * n + j] = DenseVector.Dot(moved.AsSpan(0, M), rows[j].AsSpan(N));
+        }
+        return new GustMoments(mean, background, total, speed, duration);
+    }
+
     /// <summary>The statistics of the acceleration of that quantity.</summary>
     public GustStatistics AccelerationOf(ReadOnlySpan<double> c)
     {
@@ -80,9 +105,9 @@ internal sealed class GustCovariance
         return new GustStatistics(0, 0, Root(square), Ratio(square, Quadratic(velocity, c[N..])), duration);
     }
 
-    private static double Root(double square) => Math.Sqrt(Math.Max(0, square));
+    internal static double Root(double square) => Math.Sqrt(Math.Max(0, square));
 
-    private static double Ratio(double faster, double slower) =>
+    internal static double Ratio(double faster, double slower) =>
         slower > 0 && faster > 0 ? Math.Sqrt(faster / slower) / (2 * Math.PI) : 0;
 
     private double Quadratic(double[] matrix, ReadOnlySpan<double> c)

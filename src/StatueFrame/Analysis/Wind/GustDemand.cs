@@ -1,3 +1,4 @@
+using StatueFrame.Mechanics.Statics;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
@@ -21,13 +22,7 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
         "effects of gusts left out", "below 2 % of the greatest of their kind and body; standoffs on a rigid ring stressed below a twentieth of their yield strength", Source.Assumed("gusts"));
 
     /// <summary>The effect of the peak pressure with a gust factor on each band.</summary>
-    public double With(Func<int, double> factorOf)
-    {
-        double sum = 0;
-        for (int a = 0; a < ByBand.Length; a++)
-            sum += factorOf(a) * ByBand[a];
-        return sum;
-    }
+    public double With(double[] factors) => DenseVector.Dot(factors, ByBand);
 
     /// <summary>
     /// The effects of a wind, each in the heading in which its peak is greatest, against the greatest that the factors in use
@@ -41,6 +36,7 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
     public static IReadOnlyList<(GustDemand Demand, double InUse)> Of(StatueModel model, ModalResponse modes, WindAction wind, DampingModel? damping, List<Assumption> assumptions)
     {
         var greatest = new Dictionary<(string, string, string), (GustDemand Demand, double InUse)>();
+        double[] factors = [.. Enumerable.Range(0, model.BandCount).Select(wind.GustFactorOf)];
         foreach (Angle heading in Different(model, wind))
         {
             GustResponse gusts = GustResponse.Of(model, modes, wind, heading, damping);
@@ -48,7 +44,7 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
             foreach (GustDemand demand in gusts.Effects())
             {
                 var key = (demand.Group, demand.Where, demand.What);
-                double inUse = demand.With(wind.GustFactorOf);
+                double inUse = demand.With(factors);
                 greatest[key] = !greatest.TryGetValue(key, out (GustDemand Demand, double InUse) known) ? (demand, inUse)
                     : (Extremes.Exceeds(demand.Peak, known.Demand.Peak) ? demand : known.Demand, Math.Max(inUse, known.InUse));
             }

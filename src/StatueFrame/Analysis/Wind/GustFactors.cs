@@ -124,7 +124,7 @@ public static class GustFactors
         foreach ((GustDemand demand, double inUse) in all.OrderBy(found => Loading(found.Demand).Length))
         {
             // The peak is that of its own heading; what another heading gives already need not be given again.
-            double scale = demand.With(_ => 1) / inUse, missing = demand.Peak * scale - demand.With(a => factors[a]);
+            double scale = demand.ByBand.Sum() / inUse, missing = demand.Peak * scale - demand.With(factors);
             if (missing <= 0)
                 continue;
             int[] loading = Loading(demand);

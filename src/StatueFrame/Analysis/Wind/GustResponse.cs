@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using StatueFrame.Mechanics.Elements;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
@@ -146,21 +147,22 @@ public sealed class GustResponse
         {
             foreach (SegmentModel segment in body.Segments)
             {
-                (SectionForce Bottom, SectionForce Top)[] forces = [.. Enumerable.Range(0, covariance.Count).Select(k => segment.SectionForces(segment.Element, Shape(k)))];
-                foreach (bool top in (bool[])[false, true])
+                double[][] cuts = Cuts(segment);
+                foreach (int end in (int[])[0, Mechanics.Frame.NodeSize])
                 {
-                    SectionForce At(int k) => top ? forces[k].Top : forces[k].Bottom;
-                    string where = $"{segment.Name}, {(top ? "top" : "bottom")}";
-                    yield return InPlane(body.Name, where, "bending", k => At(k).Moments.X, k => At(k).Moments.Y);
-                    yield return InPlane(body.Name, where, "shear", k => At(k).Forces.X, k => At(k).Forces.Y);
+                    string where = $"{segment.Name}, {(end > 0 ? "top" : "bottom")}";
+                    yield return InPlane(body.Name, where, "bending", cuts[end + 3], cuts[end + 4]);
+                    yield return InPlane(body.Name, where, "shear", cuts[end], cuts[end + 1]);
                 }
             }
         }
         foreach ((RingElement ring, _) in model.Rings)
         {
+            var stresses = new GustBarStress(model, ring, covariance, wind, Shape);
             foreach (BarModel bar in ring.Bars)
             {
-                GustDemand demand = Demand("standoffs", ring.BandName, "stress", GustBarStress.WorstCorner(ring, bar.Bar, covariance.Count, Shape, wind));
+                (GustStatistics stress, double[] effects) = stresses.OfWorstCorner(bar.Bar);
+                GustDemand demand = Demand("standoffs", ring.BandName, "stress", effects, stress);
                 if (demand.Peak > LeastStress * bar.Standoff.Material.YieldStrength.Pascals)
                     yield return demand;
             }
@@ -169,25 +171,42 @@ public sealed class GustResponse
         {
             Place place = model.PlaceOf(point.On);
             Vector3D at = model.PositionOf(point);
-            yield return InPlane("points", point.Name, "sway", k => model.Motion(Shape(k), place, at).Displacement.X, k => model.Motion(Shape(k), place, at).Displacement.Y);
+            Vector3D[] moved = [.. Enumerable.Range(0, covariance.Count).Select(k => model.Motion(Shape(k), place, at).Displacement)];
+            yield return InPlane("points", point.Name, "sway", Array.ConvertAll(moved, v => v.X), Array.ConvertAll(moved, v => v.Y));
         }
+    }
+
+    /// <summary>What each coordinate puts on the cuts at both ends of a segment: three forces and three moments at the lower, then at the upper.</summary>
+    private double[][] Cuts(SegmentModel segment)
+    {
+        double[][] rows = [.. Enumerable.Range(0, FrameElement.Size).Select(_ => new double[covariance.Count])];
+        Span<double> u = stackalloc double[FrameElement.Size], cut = stackalloc double[FrameElement.Size];
+        for (int k = 0; k < covariance.Count; k++)
+        {
+            segment.Element.Gather(Shape(k), u);
+            segment.EndForces(segment.Element, u, cut);
+            for (int i = 0; i < rows.Length; i++)
+                rows[i][k] = cut[i];
+        }
+        return rows;
     }
 
     /// <summary>A standoff on its rigid ring that gusts stress less than this part of its yield strength is governed by its own strip of skin.</summary>
     private const double LeastStress = 0.05;
 
-    private GustDemand Demand(string group, string where, string what, double[] effects)
+    private GustDemand Demand(string group, string where, string what, double[] effects, GustStatistics? known = null)
     {
         int sign = wind.AtPeakPressure(effects) < 0 ? -1 : 1;
-        double[] byBand = [.. Enumerable.Range(0, wind.Bands.Length).Select(a => sign * effects[a] * wind.PeakOverMean(a))];
-        GustStatistics statistics = covariance.Of(effects);
+        var byBand = new double[wind.Bands.Length];
+        for (int a = 0; a < byBand.Length; a++)
+            byBand[a] = sign * effects[a] * wind.PeakOverMean(a);
+        GustStatistics statistics = known ?? covariance.Of(effects);
         return new GustDemand(group, where, what, wind.Heading, byBand, Math.Abs(statistics.Peak), statistics.Deviation);
     }
 
     /// <summary>A vector of two components, along the way it has under the peak pressure on all bands.</summary>
-    private GustDemand InPlane(string group, string where, string what, Func<int, double> x, Func<int, double> y)
+    private GustDemand InPlane(string group, string where, string what, double[] cx, double[] cy)
     {
-        double[] cx = [.. Enumerable.Range(0, covariance.Count).Select(x)], cy = [.. Enumerable.Range(0, covariance.Count).Select(y)];
         double sx = wind.AtPeakPressure(cx), sy = wind.AtPeakPressure(cy), length = double.Hypot(sx, sy);
         return Demand(group, where, what, length > 0 ? [.. cx.Zip(cy, (a, b) => (a * sx + b * sy) / length)] : cx);
     }
@@ -280,9 +299,10 @@ public sealed class GustResponse
     private GustBar WorstOf(RingElement ring)
     {
         (int Bar, GustStatistics Stress, GustStatistics Axial, double OfYield) worst = (-1, default, default, 0);
+        var stresses = new GustBarStress(model, ring, covariance, wind, Shape);
         for (int i = 0; i < ring.Bars.Length; i++)
         {
-            (GustStatistics stress, GustStatistics axial) = GustBarStress.Of(ring, ring.Bars[i].Bar, covariance, Shape);
+            (GustStatistics stress, GustStatistics axial) = stresses.Of(ring.Bars[i].Bar);
             double ofYield = Math.Abs(stress.Peak) / ring.Bars[i].Bar.Place.Standoff.Material.YieldStrength.Pascals;
             if (worst.Bar < 0 || Extremes.Exceeds(ofYield, worst.OfYield))
                 worst = (i, stress, axial, ofYield);
