@@ -39,7 +39,7 @@ internal static class BracketChecks
             w?.Note($"Worst of all states: {load.When}.");
         double a = w.Given("a", load.Bracket.Bracket.Throat!.Value.Meters, Dimension.SmallLength, "throat");
         double N = w.Given("N", Math.Abs(load.N), Dimension.Force, "axial force"), V = w.Given("V", load.V, Dimension.Force, "shear"), T = w.Given("T", load.T, Dimension.Moment, "torsion");
-        double M_y = w.Given("M_y", load.Foot.Strong, Dimension.Moment, "strong moment at the tower"), M_z = w.Given("M_z", load.Foot.Weak, Dimension.Moment, "weak moment at the tower");
+        double M_y = w.Given("M_y", load.Foot.Strong, Dimension.Moment, "strong moment at the weld"), M_z = w.Given("M_z", load.Foot.Weak, Dimension.Moment, "weak moment at the weld");
         double l, W_y, W_z, W_t;
         if (load.Bracket.Bracket.Section.OutlineDiameter is { } diameter)
         {
@@ -59,7 +59,7 @@ internal static class BracketChecks
         }
         if (load.Bracket.Bracket.Section.OutlineDiameter is not null)
             w.Given("W_z", W_z, Dimension.SmallArea);
-        double q_n = w.Let("q_n", N / l + M_y / W_y + M_z / W_z, Dimension.LineLoad, line, "along the bracket");
+        double q_n = w.Let("q_n", N / l + M_y / W_y + M_z / W_z, Dimension.LineLoad, line, "along the member");
         double q_v = w.Let("q_v", V / l + T / W_t, Dimension.LineLoad, line, "across it");
         double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_v * q_v) / a, Dimension.Stress, load.Design.IsAisc ? aisc : simplified, "resultant on the throat");
         if (load.Design.IsAisc)

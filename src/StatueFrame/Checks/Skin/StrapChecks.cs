@@ -9,7 +9,7 @@ namespace StatueFrame.Checks;
 /// <remarks>Stateless; safe to use from many threads.</remarks>
 internal static class StrapChecks
 {
-    private static readonly Source statics = Source.Assumed("saddles: half of a strap's pull on each side, at the lever from the rivets to the bar; elastic");
+    private static readonly Source statics = Source.Assumed("sheets: half of a strap's pull on each side, at the lever from the rivets to the bar; elastic");
 
     /// <summary>All checks of the straps of a band.</summary>
     /// <param name="skin">The skin; its armature has straps.</param>

@@ -80,8 +80,8 @@ public class WeakeningTests
             CheckSheet before = whole.Check(), after = change(whole, part).Check();
             RequireNoSilence(name, before, after);
             Dictionary<StudyKey, Check> then = StudyKey.WorstOf(after);
-            // A longer span is nearer to the standoffs that are there, and worse for all else.
-            foreach ((StudyKey key, Check check) in StudyKey.WorstOf(before).Where(pair => pair.Value.Id != "armature.span"))
+            // A longer span is nearer to the standoffs that are there, and worse for all else: this change alone may lower that one check.
+            foreach ((StudyKey key, Check check) in StudyKey.WorstOf(before).Where(pair => name != "span of the armature" || pair.Value.Id != "armature.span"))
             {
                 if (check.Utilization is { } u && then.TryGetValue(key, out Check? weaker) && weaker.Utilization is { } now)
                     Assert.True(now >= u * (1 - 1e-9) - 1e-12, $"{name}: {key} goes from {u} to {now}");
