@@ -10,17 +10,23 @@ using UnitsNet;
 
 // The tower: braced panels up to the shoulders, then a tapering tube inside the neck. After the base, a level stands at
 // the middle of every metre, where a ring of standoffs carries that metre's band of skin.
-var frame = new LevelFrame { Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters), PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters), Material = StructuralSteel.S355 };
-// Arms from the neck's tube, and from the wing's root, to the four legs.
+Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 };
+var frame = new LevelFrame
+{
+    Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters),
+    Throat = 8.Millimeters,
+    PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters),
+    PlanBracingJoint = new MemberConnection { Bolt = M(16), InLine = 2, EndDistance = 35.Millimeters, EdgeDistance = 30.Millimeters, Pitch = 55.Millimeters },
+    Material = StructuralSteel.S355,
+};
+// Arms from the neck's tube, and from the wing's root, to the four legs; they brace the plan there.
 var hub = new Hub { Arms = new RectangularTube(250.Millimeters, 250.Millimeters, 16.Millimeters), Material = StructuralSteel.S355, Throat = 12.Millimeters };
 TowerLevel[] shaft =
 [
     new TowerLevel("base", 0.Meters) { Plan = TowerPlan.Square(2.8.Meters) },
-    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters), Frame = frame, Hub = i is 14 or 18 ? hub : null }),
+    .. Enumerable.Range(1, 18).Select(i => new TowerLevel($"L{i}", (i - 0.5).Meters) { Plan = TowerPlan.Square((2.8 - 0.1 * i).Meters), Frame = i is 14 or 18 ? frame with { PlanBracing = null, PlanBracingJoint = null } : frame, Hub = i is 14 or 18 ? hub : null }),
 ];
 TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{i}", (i - 0.5).Meters))];
-
-Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 };
 
 TowerSegment panel = new LatticeSegment
 {

@@ -33,7 +33,12 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
             TowerLevel level = body.Tower.Levels[i];
             int n = 0;
             foreach (LevelMember member in level.Members)
-                AddLine(PartKind.Horizontal, Invariant($"{body.Prefix}{level.Name}, member {++n}"), member.Section, member.Material, body.Axes.ToGlobal(member.From), body.Axes.ToGlobal(member.To), $"ring on {body.Prefix}{level.Name}");
+            {
+                (string where, string drawing) = (Invariant($"{body.Prefix}{level.Name}, member {++n}"), $"ring on {body.Prefix}{level.Name}");
+                AddLine(PartKind.Horizontal, where, member.Section, member.Material, body.Axes.ToGlobal(member.From), body.Axes.ToGlobal(member.To), drawing);
+                if (level.Frame is { PlanBracingJoint: { } joint } frame && ReferenceEquals(member.Section, frame.PlanBracing))
+                    AddFasteners($"{where}, both ends", joint, 2 * joint.Count, body.Axes.ToGlobal(0.5 * (member.From + member.To)), drawing);
+            }
         }
         foreach (RingElement ring in body.Rings)
             AddRing(body, ring);

@@ -48,7 +48,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             OnFineModel(() =>
             {
                 lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
-                lists.Guard("hubs", () => new HubSheet(model, criteria, demands, lists).Add());
+                lists.Guard("hubs", () => new HubSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
             });
         }

@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using UnitsNet;
 
 namespace StatueFrame;
 
@@ -21,18 +22,27 @@ public sealed record LevelFrame
     /// </summary>
     public Section? PlanBracing { get; init; }
 
-    /// <summary>The frame on one line, as in "horizontals rectangular tube 200×200×10 mm, across the plan angle 70×70×7 mm, steel S355".</summary>
-    public override string ToString() => $"horizontals {Horizontals}, across the plan {PlanBracing?.ToString() ?? "nothing"}, {Material?.Name}";
+    /// <summary>Throat of a fillet weld all round both ends of every horizontal, 1 to 40 mm; null leaves their joints unchecked.</summary>
+    public Length? Throat { get; init; }
+
+    /// <summary>The fasteners at both ends of every member across the plan; null leaves their joints unchecked.</summary>
+    public MemberConnection? PlanBracingJoint { get; init; }
+
+    /// <summary>The frame on one line, as in "horizontals rectangular tube 200×200×10 mm, welds 6 mm, across the plan angle 70×70×7 mm, steel S355".</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"horizontals {Horizontals}, {(Throat is { } throat ? $"welds {throat.Millimeters:0.##} mm" : "joints not described")}, across the plan {PlanBracing?.ToString() ?? "nothing"}, {Material?.Name}");
 
     internal void Validate(Validator v)
     {
         v.Required(Horizontals)?.Validate(v.At(nameof(Horizontals)));
         v.Required(Material)?.Validate(v.At(nameof(Material)));
         PlanBracing?.Validate(v.At(nameof(PlanBracing)));
+        if (Throat is { } throat)
+            v.Positive(throat, throat.Meters, 1e-3, 0.04, nameof(Throat));
+        PlanBracingJoint?.Validate(v.At(nameof(PlanBracingJoint)));
+        if (PlanBracingJoint is not null && PlanBracing is null)
+            v.Add(nameof(PlanBracingJoint), "joins nothing", $"Give {nameof(PlanBracing)}, or leave it out.");
     }
-
-    /// <summary>Whether the plan keeps its shape by itself.</summary>
-    internal bool IsBraced(int legs) => legs == 3 || PlanBracing is not null;
 
     /// <summary>The members between legs, each with its two ends and its section.</summary>
     /// <param name="legs">Where the legs stand, m.</param>

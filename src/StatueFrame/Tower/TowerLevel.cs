@@ -50,6 +50,9 @@ public sealed record TowerLevel(string Name, Length Elevation)
         }
     }
 
+    /// <summary>Whether its frame keeps the shape of the plan: a triangle does by itself, the arms of a hub brace any.</summary>
+    internal bool IsBraced => Frame is not null && (Plan!.Feet == 3 || Frame.PlanBracing is not null || Hub is not null);
+
     /// <summary>Where the legs stand, m; empty without legs.</summary>
     internal Vector3D[] Legs => Plan is null ? [] : Array.ConvertAll(Plan.Legs, leg => Center + new Vector3D(leg.X, leg.Y, 0));
 

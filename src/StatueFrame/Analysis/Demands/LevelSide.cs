@@ -33,11 +33,17 @@ internal sealed class LevelSide
     /// <summary>What stands on it: the bar, how far from its first leg, and the most it puts there, in the body's axes.</summary>
     public List<(BarModel Bar, double At, Vector3D Force, Vector3D Moment)> Feet { get; } = [];
 
+    /// <summary>The sides of a level, with nothing on them yet; empty when it has no legs.</summary>
+    public static LevelSide[] Of(TowerLevel level)
+    {
+        Vector3D[] legs = level.Legs;
+        return [.. legs.Select((leg, i) => new LevelSide(leg, legs[(i + 1) % legs.Length], i))];
+    }
+
     /// <summary>The sides of a level with what stands on each; empty when it has no legs.</summary>
     public static LevelSide[] Of(BodyModel body, int level, FootEnvelope feet)
     {
-        Vector3D[] legs = body.Tower.Levels[level].Legs;
-        LevelSide[] sides = [.. Enumerable.Range(0, legs.Length).Select(i => new LevelSide(legs[i], legs[(i + 1) % legs.Length], i))];
+        LevelSide[] sides = Of(body.Tower.Levels[level]);
         if (sides.Length == 0)
             return sides;
         foreach ((BarModel bar, Vector3D at, Vector3D force, Vector3D moment) in feet.At(body, level))
@@ -75,5 +81,6 @@ internal sealed class LevelSide
 
     private const double OnLeg = 1e-3;
 
-    private double PositionOf(Vector3D at) => Math.Clamp((at - From).Dot(Along), 0, Length);
+    /// <summary>How far from its first leg the point of it is that is nearest to another, m.</summary>
+    public double PositionOf(Vector3D at) => Math.Clamp((at - From).Dot(Along), 0, Length);
 }

@@ -1,3 +1,4 @@
+using MathNet.Numerics.LinearAlgebra;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
 
@@ -124,6 +125,58 @@ internal sealed class SegmentModel
             {
                 of[0] = ((BarElement)member).AxialForce(memberU);
             }
+        }
+    }
+
+    /// <summary>
+    /// What the members of a lattice push on one of its two levels: the number of each that ends there, where it ends, m, and its force, N, for a
+    /// unit of each of the three forces and three moments in the cut at the upper level, in the body's axes. Nothing loads it between its levels.
+    /// </summary>
+    /// <param name="top">True for the upper level.</param>
+    public IEnumerable<(int Member, Vector3D At, Vector3D[] Pushes)> PushesOn(bool top)
+    {
+        const int n = Frame.NodeSize, all = FrameElement.Size;
+        var condensed = (Superelement)Element;
+        var cuts = Matrix<double>.Build.Dense(n, n);
+        int node = top ? 1 : 0;
+        (int Member, bool AtStart)[] ends =
+        [
+            .. Enumerable.Range(0, members.Length).Where(i => Members[i].Start == node).Select(i => (i, true)),
+            .. Enumerable.Range(0, members.Length).Where(i => Members[i].End == node).Select(i => (i, false)),
+        ];
+        var moved = Matrix<double>.Build.Dense(3 * ends.Length, n);
+        Span<double> u = stackalloc double[all], cut = stackalloc double[all], memberU = stackalloc double[all], k = stackalloc double[all * all];
+        for (int motion = 0; motion < n; motion++)
+        {
+            u.Clear();
+            u[n + motion] = 1;
+            EndForces(Element, u, cut);
+            for (int i = 0; i < n; i++)
+                cuts[i, motion] = cut[n + i];
+            for (int e = 0; e < ends.Length; e++)
+            {
+                FrameElement member = members[ends[e].Member];
+                condensed.MemberDisplacements(member, u, memberU);
+                k.Clear();
+                member.AddStiffness(k);
+                for (int i = 0; i < 3; i++)
+                    moved[3 * e + i, motion] = -SmallProduct(k, ends[e].AtStart ? i : n + i, memberU);
+            }
+        }
+        Matrix<double> perUnit = moved * cuts.Inverse();
+        return ends.Select((end, e) =>
+        {
+            LatticeMember member = Members[end.Member];
+            Vector3D[] pushes = [.. Enumerable.Range(0, n).Select(c => axes.Axes.ToLocal(new Vector3D(perUnit[3 * e, c], perUnit[3 * e + 1, c], perUnit[3 * e + 2, c])))];
+            return (end.Member, end.AtStart ? member.From : member.To, pushes);
+        });
+
+        static double SmallProduct(ReadOnlySpan<double> k, int row, ReadOnlySpan<double> u)
+        {
+            double sum = 0;
+            for (int j = 0; j < all; j++)
+                sum += k[row * all + j] * u[j];
+            return sum;
         }
     }
 

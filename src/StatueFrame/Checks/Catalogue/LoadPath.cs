@@ -93,14 +93,19 @@ internal static class LoadPath
         HashSet<string> lattices = [.. model.Segments.Where(s => s.Segment is LatticeSegment).Select(s => s.Name)], tubes = [.. model.Segments.Where(s => s.Segment is MemberSegment).Select(s => s.Name)];
         if (Array.Exists(segments, s => s is LatticeSegment))
         {
-            (string Name, LevelFrame? Frame, int Legs)[] levels = [.. model.Bodies.SelectMany(LatticeLevels)];
-            string[] none = [.. levels.Where(level => level.Frame is null).Select(level => level.Name)], loose = [.. levels.Where(level => level.Frame?.IsBraced(level.Legs) == false).Select(level => level.Name)];
+            (string Name, TowerLevel Level)[] levels = [.. model.Bodies.SelectMany(LatticeLevels)];
+            string[] none = [.. levels.Where(at => at.Level.Frame is null).Select(at => at.Name)], loose = [.. levels.Where(at => at.Level is { Frame: not null, IsBraced: false }).Select(at => at.Name)];
             if (none.Length > 0)
                 yield return new("level frames", Invariant($"horizontals and plan bracing of {Some(none)}"), [], $"they are taken as rigid in plan and weigh nothing (TowerLevel.{nameof(TowerLevel.Frame)})");
             if (none.Length < levels.Length)
             {
                 yield return new("level frames", "strength of horizontals", ["levels.bending"]);
-                yield return new("level frames", "joints of horizontals, and forces in plan bracing", [], NoMethod);
+                yield return new("level frames", "joints of horizontals", ["levels.welds"]);
+                if (Array.Exists(levels, at => at.Level.Frame?.PlanBracing is not null))
+                {
+                    yield return new("level frames", "plan bracing", ["levels.compression", "levels.tension"], "no force comes into it: no strength situation was given");
+                    yield return new("level frames", "joints of plan bracing", ["levels.connections", "levels.block", "levels.distances"], $"they are not described (LevelFrame.{nameof(LevelFrame.PlanBracingJoint)})");
+                }
             }
             if (loose.Length > 0)
                 yield return new("level frames", $"shape of the plan of {Some(loose)}", [], $"there is no bracing across it (LevelFrame.{nameof(LevelFrame.PlanBracing)})");
@@ -133,14 +138,14 @@ internal static class LoadPath
     }
 
     /// <summary>The levels at which a lattice begins or ends.</summary>
-    private static IEnumerable<(string Name, LevelFrame? Frame, int Legs)> LatticeLevels(BodyModel body)
+    private static IEnumerable<(string Name, TowerLevel Level)> LatticeLevels(BodyModel body)
     {
         for (int i = 0; i < body.Levels.Length; i++)
         {
             bool meetsLattice = (i > 0 && body.Segments[i - 1].Segment is LatticeSegment) || (i < body.Segments.Length && body.Segments[i].Segment is LatticeSegment);
             // Legs that stand on the ground or on plates need no horizontals there.
             if (meetsLattice && (i > 0 || body.Prefix.Length > 0))
-                yield return (body.Prefix + body.Tower.Levels[i].Name, body.Tower.Levels[i].Frame, body.Tower.Levels[i].Plan?.Feet ?? 0);
+                yield return (body.Prefix + body.Tower.Levels[i].Name, body.Tower.Levels[i]);
         }
     }
 

@@ -10,7 +10,7 @@ namespace StatueFrame.Checks;
 /// sums of squares up and down, F/n and M_z r/Σr² in plan, as a group of fasteners does.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
+internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDemands demands, FootEnvelope feet, SheetWriter lists)
 {
     private static readonly Assumption sharing = new("arms of hubs", "alike, fixed at a stiff middle and hinged at the legs; the most of every force that they take, all at one time", Source.Assumed("tower"));
 
@@ -93,24 +93,25 @@ internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDe
     {
         int firstCheck = lists.Checks.Count;
         string name = body.Prefix + body.Tower.Levels[level].Name;
-        Vector3D center = body.Axes.ToGlobal(body.Tower.Levels[level].Center);
         Arm[] arms = Arm.Of(body.Tower.Levels[level], Radius(On(model, body, level)));
         double amplification = MemberSheet.Amplification(demands);
         var most = new Vector3D[arms.Length];
         foreach (Carried carried in On(model, body, level))
         {
             var own = new Vector3D[arms.Length];
-            foreach (EndForces ends in demands.EndsOf(carried.Number))
+            foreach (Vector3D[] shares in SharesOf(arms, body, level, carried, demands))
             {
-                SectionForce cut = carried.AtTop ? ends.Top : ends.Bottom;
-                Vector3D at = carried.Body.Axes.ToGlobal(carried.Body.Tower.Levels[carried.AtTop ? level : carried.IsLimb ? 0 : level].Center);
-                Vector3D force = carried.Body.Axes.Axes.ToGlobal(cut.Forces), moment = carried.Body.Axes.Axes.ToGlobal(cut.Moments) + (at - center).Cross(force);
-                Vector3D[] shares = Share(arms, body.Axes.Axes.ToLocal(force), body.Axes.Axes.ToLocal(moment));
                 for (int i = 0; i < own.Length; i++)
                     own[i] = Most(own[i], arms[i].Split(shares[i]));
             }
             for (int i = 0; i < most.Length; i++)
                 most[i] += amplification * own[i];
+        }
+        if (body.Tower.Levels[level].Frame is not null)
+        {
+            double[] inPlan = InPlan(model, body, level, First(body), LevelSide.Of(body, level, feet), demands, amplification);
+            for (int i = 0; i < most.Length; i++)
+                most[i] += new Vector3D(inPlan[inPlan.Length - most.Length + i], 0, 0);
         }
         BarDesign design = MemberSheet.DesignFor(hub.Material, criteria);
         Bracket arm = new() { Section = hub.Arms, Material = hub.Material, TowerFixity = EndFixity.Rigid, Throat = hub.Throat };
@@ -125,6 +126,29 @@ internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDe
         lists.Run(WeldEntry, loads);
         lists.Assume([sharing, .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
     }
+
+    /// <summary>The most axial force of every member in the plan of a level, N, those of its frame first, then the arms of its hub.</summary>
+    internal static double[] InPlan(StatueModel model, BodyModel body, int level, int first, LevelSide[] sides, SituationDemands demands, double amplification)
+    {
+        TowerLevel at = body.Tower.Levels[level];
+        IEnumerable<Carried> carried = at.Hub is null ? [] : On(model, body, level);
+        return new LevelPlane(at, sides).Most(body, level, first, carried.Select(c => SharesOf(Arm.Of(at, 0), body, level, c, demands)), demands, amplification);
+    }
+
+    /// <summary>What a hub puts on each leg, N, in the axes of the tower, in every state of what it carries.</summary>
+    private static IEnumerable<Vector3D[]> SharesOf(Arm[] arms, BodyModel body, int level, Carried carried, SituationDemands demands)
+    {
+        Vector3D center = body.Axes.ToGlobal(body.Tower.Levels[level].Center);
+        Vector3D at = carried.Body.Axes.ToGlobal(carried.Body.Tower.Levels[carried.AtTop ? level : carried.IsLimb ? 0 : level].Center);
+        foreach (EndForces ends in demands.EndsOf(carried.Number))
+        {
+            SectionForce cut = carried.AtTop ? ends.Top : ends.Bottom;
+            Vector3D force = carried.Body.Axes.Axes.ToGlobal(cut.Forces), moment = carried.Body.Axes.Axes.ToGlobal(cut.Moments) + (at - center).Cross(force);
+            yield return Share(arms, body.Axes.Axes.ToLocal(force), body.Axes.Axes.ToLocal(moment));
+        }
+    }
+
+    private int First(BodyModel body) => model.Bodies.TakeWhile(other => other != body).Sum(other => other.Segments.Length);
 
     private static Vector3D Most(Vector3D a, Vector3D b) => new(Math.Max(a.X, b.X), Math.Max(a.Y, b.Y), Math.Max(a.Z, b.Z));
 

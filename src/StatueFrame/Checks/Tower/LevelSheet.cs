@@ -6,19 +6,28 @@ using static System.FormattableString;
 namespace StatueFrame.Checks;
 
 /// <summary>
-/// Horizontals in the levels of lattices: beams from leg to leg under their own weight, all that stands on them, and what
-/// braces push along them; and whether they give little against the standoffs, as the rigid plan of the analysis takes it.
+/// The frames in the levels of lattices: horizontals as beams from leg to leg under their own weight, all that stands on them and the
+/// axial forces of the plan, their welds, the members across the plan with their joints; and whether they give little against the
+/// standoffs, as the rigid plan of the analysis takes it.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class LevelSheet(StatueModel model, Criteria criteria, SituationDemands demands, FootEnvelope feet, SheetWriter lists)
 {
     private static readonly Assumption atOneTime = new("what stands on horizontals", "the most of every standoff in the situation, all at one time; beams on two legs", Source.Assumed("tower"));
+    private static readonly Assumption evenly = new("forces in the plan of a level", "what members above, members below, the hub and standoffs push is answered evenly by all legs, and the worst of each is added; pinned joints", Source.Assumed("tower"));
     private static readonly Assumption inBalance = new("braces that meet at the middle of a horizontal", "in balance up and down", Source.Assumed("tower"));
 
     /// <summary>The strength of horizontals.</summary>
     internal static readonly MadeEntry<MemberLoad> BendingEntry = new(
         "levels.bending", "member under axial force, bending, shear and torsion", Nature.Strength, "every horizontal of a described level frame", "section and stability together under the most of all standoffs", "1",
         "no strength situation was given", (load, situation) => MemberChecks.Bending(load.In(situation, "levels"), load.Design));
+
+    /// <summary>The welds at both ends of horizontals, where nothing turns.</summary>
+    internal static readonly FormulaEntry<BracketLoad> WeldEntry =
+        BracketChecks.WeldsOf("levels.welds", "fillet welds at the ends of a horizontal", "every horizontal of a described level frame", $"{nameof(LevelFrame)}.{nameof(LevelFrame.Throat)}");
+
+    /// <summary>The entries of members across the plan.</summary>
+    internal static readonly MemberEntries Across = MemberEntries.Levels;
 
     /// <summary>What a level may give: so little that the standoffs on it move by a fifth at most.</summary>
     internal static readonly FormulaEntry<Give> StiffnessEntry = new(
@@ -102,26 +111,23 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
     {
         int firstCheck = lists.Checks.Count;
         LevelSide[] sides = LevelSide.Of(body, level, feet);
-        double[] pushed = new double[sides.Length];
-        for (int below = level - 1; below <= level; below++)
-        {
-            if (below >= 0 && below < body.Segments.Length && body.Segments[below].Members.Count > 0)
-                AddBraces(body.Segments[below], firstSegment + below, sides, pushed);
-        }
+        double[] pushed = HubSheet.InPlan(model, body, level, firstSegment, sides, demands, amplification);
         BarDesign design = MemberSheet.DesignFor(frame.Material, criteria);
         string name = body.Prefix + body.Tower.Levels[level].Name;
-        lists.Run(BendingEntry, sides.SelectMany(side => Loads(side, amplification * pushed[side.Leg])));
-        lists.Assume([atOneTime, .. body.Segments.Any(s => s.Segment is LatticeSegment { Bracing: Bracing.KBrace }) ? [inBalance] : Array.Empty<Assumption>(), .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
+        lists.Run(BendingEntry, sides.SelectMany(side => Loads(side, pushed[side.Leg])));
+        lists.Run(WeldEntry, sides.Select(side => Weld(side, pushed[side.Leg])));
+        if (frame.PlanBracing is not null)
+            AddPlanBracing([.. frame.Members(body.Tower.Levels[level].Legs).Skip(sides.Length)], frame, name, pushed.AsSpan(sides.Length), design);
+        lists.Assume([atOneTime, evenly, .. body.Segments.Any(s => s.Segment is LatticeSegment { Bracing: Bracing.KBrace }) ? [inBalance] : Array.Empty<Assumption>(), .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
 
-        IEnumerable<MemberLoad> Loads(LevelSide side, double fromBraces)
+        IEnumerable<MemberLoad> Loads(LevelSide side, double inPlan)
         {
             double L = side.Length, weight = gravity * frame.MassOf(side.From, side.To, frame.Horizontals);
-            (double N, double up, double across, double V_up, double V_across, double T) = (fromBraces, weight * L / 8, 0, weight / 2, 0, 0);
+            (double N, double up, double across, double V_up, double V_across, double T) = (inPlan, weight * L / 8, 0, weight / 2, 0, 0);
             foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
             {
                 double b = L - a, lever = Math.Max(a, b) / L;
                 double F_across = LevelSide.Most(F, side.Across), M_across = LevelSide.Most(M, side.Across);
-                N += LevelSide.Most(F, side.Along);
                 up += F.Z * a * b / L + M_across;
                 across += F_across * a * b / L + M.Z;
                 V_up += F.Z * lever + M_across / L;
@@ -149,32 +155,66 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
                     break;
             }
         }
+
+        // As of a beam that its legs hold fast: no end of it takes more.
+        BracketLoad Weld(LevelSide side, double N)
+        {
+            double L = side.Length, weight = gravity * frame.MassOf(side.From, side.To, frame.Horizontals), T = 0;
+            (double up, double across, double V_up, double V_across) atFrom = (weight * L / 12, 0, weight / 2, 0), atTo = atFrom;
+            foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
+            {
+                Put(ref atFrom, a / L, 1 - a / L, F, M);
+                Put(ref atTo, 1 - a / L, a / L, F, M);
+                T += LevelSide.Most(M, side.Along) * Math.Max(a, L - a) / L;
+            }
+            (double up, double across, double V_up, double V_across) worst =
+                (Math.Max(atFrom.up, atTo.up), Math.Max(atFrom.across, atTo.across), Math.Max(atFrom.V_up, atTo.V_up), Math.Max(atFrom.V_across, atTo.V_across));
+            return new BracketLoad(
+                PlacedBracket.Between(side.From, side.To, new Bracket { Section = frame.Horizontals, Material = frame.Material, TowerFixity = EndFixity.Rigid, Throat = frame.Throat }),
+                Invariant($"{name}, side {side.Leg + 1}"), "the most of every force, all at one time", design, frame.Material, N, double.Hypot(worst.V_up, worst.V_across), T, (0, 0), (worst.up, worst.across));
+
+            // Roark, 8th ed., Table 8.1, 1d and 3d: forces and moments on a beam with both ends fixed.
+            void Put(ref (double up, double across, double V_up, double V_across) end, double near, double far, Vector3D F, Vector3D M)
+            {
+                double moment = L * near * far * far, turn = far * Math.Abs(2 * near - far), shear = far * far * (3 * near + far), pair = 6 * near * far / L;
+                end.up += F.Z * moment + LevelSide.Most(M, side.Across) * turn;
+                end.across += LevelSide.Most(F, side.Across) * moment + M.Z * turn;
+                end.V_up += F.Z * shear + LevelSide.Most(M, side.Across) * pair;
+                end.V_across += LevelSide.Most(F, side.Across) * shear + M.Z * pair;
+            }
+        }
     }
 
-    /// <summary>What braces push along the sides of a level, N: at each leg, or at the middle where they meet, the most of all of them.</summary>
-    private void AddBraces(SegmentModel segment, int number, LevelSide[] sides, double[] pushed)
+    /// <summary>The members across the plan, under axial force as the braces of lattices are.</summary>
+    private void AddPlanBracing(ReadOnlySpan<(Vector3D From, Vector3D To, Section Section)> members, LevelFrame frame, string name, ReadOnlySpan<double> forces, BarDesign design)
     {
-        var most = new double[segment.Members.Count];
-        demands.Members(number, (int member, in MemberForces forces, string _) => most[member] = Math.Max(most[member], Math.Abs(forces.N)));
-        double z = sides[0].From.Z;
-        foreach (LevelSide side in sides)
+        int firstCheck = lists.Checks.Count;
+        var pressed = new List<MemberLoad>();
+        for (int i = 0; i < members.Length; i++)
         {
-            var at = new Dictionary<long, double>();
-            for (int i = 0; i < most.Length; i++)
+            pressed.Add(new MemberLoad(new LoadedMember
             {
-                LatticeMember member = segment.Members[i];
-                if (member.Face != side.Leg || member.Role != LatticeRole.Brace)
-                    continue;
-                foreach (Vector3D end in (ReadOnlySpan<Vector3D>)[member.From, member.To])
-                {
-                    if (Math.Abs(end.Z - z) > 1e-6)
-                        continue;
-                    long place = (long)Math.Round(1e4 * (end - side.From).Dot(side.Along));
-                    at[place] = at.GetValueOrDefault(place) + most[i] * Math.Abs((member.To - member.From).Normalized().Dot(side.Along));
-                }
-            }
-            pushed[side.Leg] += at.Values.DefaultIfEmpty().Max();
+                Section = frame.PlanBracing!,
+                Material = frame.Material,
+                Length = Length.FromMeters((members[i].To - members[i].From).Length),
+                Axial = Force.FromNewtons(-forces[i]),
+                WeakFactor = members.Length == 2 ? 0.5 : 1,
+                Ends = frame.PlanBracingJoint?.Ends ?? MemberEnds.OneLeg,
+                Connection = frame.PlanBracingJoint,
+                Where = Invariant($"{name}, across {i + 1}"),
+            }, design));
         }
+        MemberLoad[] pulled = [.. pressed.Select(load => load with { Member = load.Member with { Axial = -load.Member.Axial } })];
+        lists.Run(Across.Compression, pressed);
+        lists.Run(Across.Tension, pulled);
+        if (frame.PlanBracingJoint is not null)
+        {
+            lists.Run(Across.Fasteners, pulled);
+            lists.Run(Across.Distances, pulled.Take(1));
+            lists.Run(Across.Block, pulled);
+        }
+        if (members.Length == 2)
+            lists.Assume([MemberSheet.Crossings], firstCheck);
     }
 
     /// <summary>The stiffness of a standoff with its bracket against a movement of its band along a direction, N/m.</summary>

@@ -2,13 +2,13 @@ using StatueFrame.Analysis;
 
 namespace StatueFrame.Checks;
 
-/// <summary>The entries of the catalogue for members, their joints and tubes, of the tower or of limbs.</summary>
+/// <summary>The entries of the catalogue for members, their joints and tubes, of the tower of limbs, or across the plans of levels.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class MemberEntries
 {
     private const string Strength = "no strength situation was given";
 
-    public static readonly MemberEntries Tower = new("tower"), Limbs = new("limbs");
+    public static readonly MemberEntries Tower = new("tower"), Limbs = new("limbs"), Levels = new("levels");
 
     private readonly string family;
 
@@ -59,6 +59,9 @@ internal sealed class MemberEntries
     public CheckEntry Core { get; }
 
     public IEnumerable<CheckEntry> All => [Compression, Tension, Slenderness, Bending, Fasteners, Block, Distances, TubeJoint, FlangeWeld, Splices, BraceJoints, Core];
+
+    /// <summary>Those of members across the plan of a level.</summary>
+    public IEnumerable<CheckEntry> OfBraces => [Compression, Tension, Fasteners, Block, Distances];
 
     public static MemberEntries Of(BodyModel body) => body.Prefix.Length == 0 ? Tower : Limbs;
 

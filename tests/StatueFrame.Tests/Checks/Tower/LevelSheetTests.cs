@@ -12,7 +12,9 @@ public class LevelSheetTests
     private static readonly LevelFrame stout = new()
     {
         Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 12.Millimeters),
+        Throat = 6.Millimeters,
         PlanBracing = new AngleBar(60.Millimeters, 6.Millimeters),
+        PlanBracingJoint = new MemberConnection { Bolt = new Bolt { Diameter = 16.Millimeters, Grade = BoltGrade.Class88 }, InLine = 2, EndDistance = 35.Millimeters, EdgeDistance = 25.Millimeters, Pitch = 50.Millimeters },
         Material = StructuralSteel.S355,
     };
 
@@ -46,17 +48,36 @@ public class LevelSheetTests
     [Fact]
     public void A_level_without_a_frame_is_open_and_one_with_a_frame_is_held()
     {
-        CheckSheet none = Sheet(null), whole = Sheet(stout), loose = Sheet(stout with { PlanBracing = null });
+        CheckSheet none = Sheet(null), whole = Sheet(stout), loose = Sheet(stout with { PlanBracing = null, PlanBracingJoint = null });
         Assert.Contains(none.OpenLinks, link => link.Link == "level frames" && link.What.StartsWith("horizontals and plan bracing", StringComparison.Ordinal));
         Assert.DoesNotContain(whole.OpenLinks, link => link.What.StartsWith("horizontals and plan bracing", StringComparison.Ordinal));
         Assert.DoesNotContain(whole.OpenLinks, link => link.What.StartsWith("shape of the plan", StringComparison.Ordinal));
         Assert.Contains(loose.OpenLinks, link => link.What.StartsWith("shape of the plan", StringComparison.Ordinal));
         Assert.All(whole.Checks.Where(check => check.Family == "levels"), check => Assert.Equal(Verdict.Pass, check.Verdict));
-        Assert.Equal(["levels.bending", "levels.stiffness"], whole.Checks.Where(check => check.Family == "levels").Select(check => check.Id).Distinct().Order());
+        Assert.Equal(["levels.bending", "levels.block", "levels.compression", "levels.connections", "levels.distances", "levels.stiffness", "levels.tension", "levels.welds"], whole.Checks.Where(check => check.Family == "levels").Select(check => check.Id).Distinct().Order());
         // Its mass is counted: four horizontals and two members across a square of 1.2 m.
         double rho = StructuralSteel.S355.Density.KilogramsPerCubicMeter;
         double expected = rho * (4 * 1.2 * stout.Horizontals.Area.SquareMeters + 2 * 1.2 * Math.Sqrt(2) * stout.PlanBracing!.Area.SquareMeters);
         Assert.Equal(expected, whole.Results.Single(line => line.Group == "masses" && line.Name == "level frames").Value, 1e-6);
+    }
+
+    [Fact]
+    public void Joints_in_a_level_are_open_until_they_are_described()
+    {
+        CheckSheet plain = Sheet(stout with { Throat = null, PlanBracingJoint = null }), whole = Sheet(stout);
+        Assert.Equal(["joints of horizontals", "joints of plan bracing"], plain.OpenLinks.Where(link => link.Link == "level frames").Select(link => link.What));
+        Assert.DoesNotContain(whole.OpenLinks, link => link.Link == "level frames");
+    }
+
+    [Fact]
+    public void What_is_weaker_in_a_level_never_helps()
+    {
+        double Use(LevelFrame frame, string id) => Sheet(frame).Checks.Where(check => check.Id == id).Max(check => check.Utilization)!.Value;
+        Assert.Equal(2 * Use(stout, "levels.welds"), Use(stout with { Throat = 3.Millimeters }, "levels.welds"), 1e-9);
+        LevelFrame thin = stout with { PlanBracing = new AngleBar(50.Millimeters, 5.Millimeters) };
+        foreach (string id in (string[])["levels.compression", "levels.tension", "levels.block"])
+            Assert.True(Use(thin, id) > Use(stout, id), id);
+        Assert.True(Use(stout with { PlanBracingJoint = stout.PlanBracingJoint! with { InLine = 1 } }, "levels.connections") > Use(stout, "levels.connections"));
     }
 
     [Fact]
