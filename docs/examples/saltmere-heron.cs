@@ -11,12 +11,15 @@ using UnitsNet;
 // The tower: braced panels up to the shoulders, then a tapering tube inside the neck. After the base, a level stands at
 // the middle of every metre, where a ring of standoffs carries that metre's band of skin.
 Bolt M(double diameter) => new() { Diameter = diameter.Millimeters, Grade = BoltGrade.Class88 };
+// Braces and plan bracing meet the legs on gussets; legs are spliced with plates inside and outside.
+var gusset = new JointPlate { Thickness = 12.Millimeters, Width = 160.Millimeters, Material = StructuralSteel.S355, FreeLength = 80.Millimeters, Eccentricity = 30.Millimeters, Throat = 6.Millimeters, WeldLength = 300.Millimeters };
+var cover = new JointPlate { Thickness = 36.Millimeters, Width = 340.Millimeters, Material = StructuralSteel.S355, FreeLength = 130.Millimeters, Eccentricity = 13.Millimeters };
 var frame = new LevelFrame
 {
     Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters),
     Throat = 8.Millimeters,
     PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters),
-    PlanBracingJoint = new MemberConnection { Bolt = M(16), InLine = 2, EndDistance = 35.Millimeters, EdgeDistance = 30.Millimeters, Pitch = 55.Millimeters },
+    PlanBracingJoint = new MemberConnection { Bolt = M(16), InLine = 2, EndDistance = 35.Millimeters, EdgeDistance = 30.Millimeters, Pitch = 55.Millimeters, Plate = gusset },
     Material = StructuralSteel.S355,
 };
 // Arms from the neck's tube, and from the wing's root, to the four legs; they brace the plan there.
@@ -34,8 +37,8 @@ TowerSegment panel = new LatticeSegment
     Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,
-    LegSplice = new MemberConnection { Bolt = M(24), InLine = 8, Lines = 2, BothLegs = true, EndDistance = 60.Millimeters, EdgeDistance = 60.Millimeters, Pitch = 80.Millimeters },
-    BraceJoint = new MemberConnection { Bolt = M(20), InLine = 3, EndDistance = 45.Millimeters, EdgeDistance = 40.Millimeters, Pitch = 70.Millimeters },
+    LegSplice = new MemberConnection { Bolt = M(24), InLine = 8, Lines = 2, BothLegs = true, ShearPlanes = 2, EndDistance = 60.Millimeters, EdgeDistance = 60.Millimeters, Pitch = 80.Millimeters, Plate = cover },
+    BraceJoint = new MemberConnection { Bolt = M(20), InLine = 3, EndDistance = 45.Millimeters, EdgeDistance = 40.Millimeters, Pitch = 70.Millimeters, Plate = gusset },
 };
 double NeckDiameter(double z) => 0.80 - 0.037 * (z - 18);
 MemberSegment NeckTube(double bottom) => new()

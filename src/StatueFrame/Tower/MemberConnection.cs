@@ -35,8 +35,8 @@ public sealed record MemberConnection
     /// <summary>Shear planes through each fastener, 1 or 2.</summary>
     public int ShearPlanes { get; init; } = 1;
 
-    /// <summary>Thickness of the gusset or of the splice plates together; null when it is at least that of the member.</summary>
-    public Length? GussetThickness { get; init; }
+    /// <summary>The gusset or the splice plates that take the force on; null leaves them open.</summary>
+    public JointPlate? Plate { get; init; }
 
     /// <summary>True when both legs of an angle are joined, so that the force is centered.</summary>
     public bool BothLegs { get; init; }
@@ -76,7 +76,6 @@ public sealed record MemberConnection
             v.Within(Pitch, p_1, 1.5 * d_0, 2);
         if (Lines > 1 && !BothLegs)
             v.Within(Gauge, p_2, 1.2 * d_0, 2);
-        if (GussetThickness is { } gusset)
-            v.Positive(gusset, gusset.Meters, 1e-3, 0.2, nameof(GussetThickness));
+        Plate?.Validate(v.At(nameof(Plate)));
     }
 }

@@ -75,6 +75,11 @@ public class WeakHeronTests
         ["a splice of two bolts"] = (Storm, "tower.connections", h => Panel(h, 2, lattice => lattice with { LegSplice = lattice.LegSplice! with { InLine = 1 } })),
         ["bolts near an edge"] = (Storm, "tower.distances", h => Panel(h, 15, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { EndDistance = 20.Millimeters } })),
         ["a block that tears"] = (Storm, "tower.block", h => Lattice(h, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, EndDistance = 18.Millimeters, EdgeDistance = 17.Millimeters } })),
+        ["thin gussets"] = (Storm, "gussets.tension", h => Panel(h, 2, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Width = 40.Millimeters, Thickness = 6.Millimeters }) })),
+        ["gussets that reach far"] = (Storm, "gussets.compression", h => Panel(h, 2, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Thickness = 7.Millimeters, FreeLength = 0.6.Meters }) })),
+        ["mean welds under gussets"] = (Storm, "gussets.welds", h => Panel(h, 2, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Throat = 3.Millimeters, WeldLength = 90.Millimeters }) })),
+        ["bolts near the end of soft gussets"] = (Storm, "gussets.block", h => Panel(h, 2, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Thickness = 4.Millimeters, Material = StructuralSteel.S235 }) with { InLine = 2, EndDistance = 20.Millimeters, Pitch = 34.Millimeters } })),
+        ["splice plates on the outside alone"] = (Storm, "splices.bending", h => Panel(h, 0, lattice => lattice with { LegSplice = Plated(lattice.LegSplice!, plate => plate with { Thickness = 20.Millimeters, Eccentricity = 25.Millimeters }) })),
         ["one slender tube in the neck"] = (Storm, "tower.bending", h => Neck(h, 20, tube => tube with { Section = new Tube(0.25.Meters, 8.Millimeters), TopSection = new Tube(0.25.Meters, 8.Millimeters), LowerJoint = null })),
         ["few bolts in one flange"] = (Storm, "tower.tube-joints", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Count = 4 } })),
         ["a thin flange"] = (Storm, "tower.tube-joints", h => Neck(h, 20, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Thickness = 5.Millimeters } })),
@@ -232,6 +237,8 @@ public class WeakHeronTests
         ShearArea = Area.FromSquareCentimeters(100),
         Material = StructuralSteel.S355,
     };
+
+    private static MemberConnection Plated(MemberConnection joint, Func<JointPlate, JointPlate> change) => joint with { Plate = change(joint.Plate!) };
 
     private static BoltedFixing Bolts(double diameter, int count) => new()
     {

@@ -111,7 +111,8 @@ internal static class LoadPath
                 yield return new("level frames", $"shape of the plan of {Some(loose)}", [], $"there is no bracing across it (LevelFrame.{nameof(LevelFrame.PlanBracing)})");
             yield return new("lattice", "members", ["tower.compression", "tower.tension", "tower.bending", "limbs.compression", "limbs.tension", "limbs.bending"], Parts: lattices);
             yield return new("lattice", "joints and splices", ["tower.connections", "tower.block", "tower.distances", "tower.splices", "tower.joints", "limbs.connections", "limbs.block", "limbs.splices", "limbs.joints"], "they are not described", lattices);
-            yield return new("lattice", "gussets, and eccentricity of splices", [], NoMethod);
+            yield return new("lattice", "gussets and what holds them", ["gussets.tension", "gussets.compression", "gussets.block", "gussets.welds"], "the joints of braces are not described");
+            yield return new("lattice", "plates of splices and their eccentricity", ["splices.tension", "splices.compression", "splices.block", "splices.bending"], "the splices are not described");
         }
         if (Array.Exists(segments, s => s is MemberSegment))
         {

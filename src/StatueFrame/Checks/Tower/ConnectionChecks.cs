@@ -153,11 +153,14 @@ public static class ConnectionChecks
 
     private static double Bearing(Working? w, LoadedMember member, MemberConnection joint, BarDesign design)
     {
-        double t = Math.Min(Thickness(member.Section), joint.GussetThickness?.Meters ?? double.PositiveInfinity), f_u = member.f_u;
+        (double t, double f_u) = (Thickness(member.Section), member.f_u);
+        // The weaker of the two parts.
+        if (joint.Plate is { } plate && plate.Thickness.Meters * plate.Strength.UltimateStrength.Pascals < t * f_u)
+            (t, f_u) = (plate.Thickness.Meters, plate.Strength.UltimateStrength.Pascals);
         double? p_1 = joint.InLine > 1 ? joint.p_1 : null, p_2 = joint.Lines > 1 && !joint.BothLegs ? joint.p_2 : null;
         using IDisposable? part = w?.Part("Bearing");
         double d = w.Given("d", joint.d, Dimension.SmallLength, "fastener"), d_0 = w.Given("d_0", joint.d_0, Dimension.SmallLength, "hole");
-        w.Given(t, Dimension.SmallLength, "thinner part");
+        w.Given(t, Dimension.SmallLength, "the weaker part");
         w.Given(f_u, Dimension.Stress, "ultimate strength of the part");
         double e_1 = w.Given("e_1", joint.e_1, Dimension.SmallLength, "end distance");
         switch (design.Code)

@@ -212,6 +212,9 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
             lists.Run(Across.Fasteners, pulled);
             lists.Run(Across.Distances, pulled.Take(1));
             lists.Run(Across.Block, pulled);
+            PlateSheet.Add(lists, pressed.Concat(pulled), criteria);
+            if (frame.PlanBracingJoint.Plate is null)
+                lists.Missing(PlateSheet.Gussets.Tension, $"gussets are not described ({nameof(LevelFrame.PlanBracingJoint)}.{nameof(MemberConnection.Plate)})", [name]);
         }
         if (members.Length == 2)
             lists.Assume([MemberSheet.Crossings], firstCheck);

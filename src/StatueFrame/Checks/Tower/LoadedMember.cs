@@ -69,6 +69,9 @@ public sealed record LoadedMember
     /// <summary>Where the forces come from, for the working.</summary>
     internal string When { get; init; } = "";
 
+    /// <summary>How the section comes about, for the working.</summary>
+    internal string Note { get; init; } = "";
+
     internal SectionProperties p => Section.Properties;
 
     internal double E => Material.YoungsModulus.Pascals;

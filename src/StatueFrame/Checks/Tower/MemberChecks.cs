@@ -56,6 +56,8 @@ public static class MemberChecks
             ? Check.NotChecked(subject, uncovered, source)
             : Check.Of(subject, Dimension.Force, source, w =>
             {
+                if (member.Note.Length > 0)
+                    w?.Note(member.Note);
                 double N = w.Given("N", Math.Max(0, member.N), Dimension.Force, "tension");
                 return (N, TensionResistance(w, member, design));
             });
@@ -117,6 +119,8 @@ public static class MemberChecks
             return;
         if (m.When.Length > 0)
             w.Note($"Worst of all states: {m.When}.");
+        if (m.Note.Length > 0)
+            w.Note(m.Note);
         w.Note($"{m.Section}, {m.Material}.");
         w.Given("L", m.L, Dimension.Length, "length");
         if (m.CriticalForce is null)

@@ -2,33 +2,36 @@ using StatueFrame.Analysis;
 
 namespace StatueFrame.Checks;
 
-/// <summary>The entries of the catalogue for members, their joints and tubes, of the tower of limbs, or across the plans of levels.</summary>
+/// <summary>The entries of the catalogue for members, their joints and tubes, of the tower of limbs, across the plans of levels, or of strips of plates.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class MemberEntries
 {
     private const string Strength = "no strength situation was given";
 
-    public static readonly MemberEntries Tower = new("tower"), Limbs = new("limbs"), Levels = new("levels");
+    public static readonly MemberEntries Tower = new("tower"), Limbs = new("limbs"), Levels = new("levels", "every member across the plan of a level"),
+        Gussets = new("gussets", "the strip of every described gusset"), Splices = new("splices", "the plates of every described splice");
 
     private readonly string family;
 
-    private MemberEntries(string family)
+    /// <param name="family">The family of its checks.</param>
+    /// <param name="parts">What they are run over; null for members of towers and limbs.</param>
+    private MemberEntries(string family, string? parts = null)
     {
         this.family = family;
-        Compression = Of("compression", "buckling of a member in compression", "every lattice member, every state", "axial compression", "buckling resistance", MemberChecks.Compression);
-        Tension = Of("tension", "member in tension", "every lattice member, every state", "axial tension", "yield of the gross, rupture of the net section", MemberChecks.Tension);
+        Compression = Of("compression", "buckling of a member in compression", parts ?? "every lattice member, every state", "axial compression", "buckling resistance", MemberChecks.Compression);
+        Tension = Of("tension", "member in tension", parts ?? "every lattice member, every state", "axial tension", "yield of the gross, rupture of the net section", MemberChecks.Tension);
         Slenderness = Of("slenderness", "slenderness of a member", "every lattice member", "slenderness about the weak axis", "what is customary", MemberChecks.Slenderness, Nature.Range);
-        Bending = Of("bending", "member under axial force, bending, shear and torsion", "both ends of every tube, every stiffly joined lattice member, every state", "section and stability together", "1", MemberChecks.Bending);
-        Fasteners = Of("connections", "fasteners of a member in shear and bearing", "every described joint of a lattice member", "axial force", "shear and bearing of the fasteners", ConnectionChecks.Fasteners);
-        Block = Of("block", "tearing of a block at a joint", "every described joint of a lattice member", "axial tension", "tearing of the block", ConnectionChecks.Block);
-        Distances = Of("distances", "distances of fasteners", "every described joint of a lattice member", "least distances", "distances given", ConnectionChecks.Distances);
+        Bending = Of("bending", "member under axial force, bending, shear and torsion", parts ?? "both ends of every tube, every stiffly joined lattice member, every state", "section and stability together", "1", MemberChecks.Bending);
+        Fasteners = Of("connections", "fasteners of a member in shear and bearing", parts ?? "every described joint of a lattice member", "axial force", "shear and bearing of the fasteners", ConnectionChecks.Fasteners);
+        Block = Of("block", "tearing of a block at a joint", parts ?? "every described joint of a lattice member", "axial tension", "tearing of the block", ConnectionChecks.Block);
+        Distances = Of("distances", "distances of fasteners", parts ?? "every described joint of a lattice member", "least distances", "distances given", ConnectionChecks.Distances);
         TubeJoint = new MadeEntry<MemberLoad>(
             Id("tube-joints"), "joint of a tube", Nature.Strength, "every described lower joint of a round tube, every state", "flange, bolts or weld of the joint", "1", Strength,
             (load, situation) => TubeJointChecks.Joint(load.In(situation, family), load.Joint!, load.Design));
         FlangeWeld = new MadeEntry<MemberLoad>(
             Id("flange-welds"), "weld between flange and tube", Nature.Strength, "both sides of every flange, every state", "resultant along the weld", "throat, or the tube's wall", Strength,
             (load, situation) => TubeJointChecks.FlangeWeld(load.In(situation, family), (FlangeJoint)load.Joint!, load.Design));
-        Splices = Plain("splices", "splices of legs", "splices are not described");
+        LegSplices = Plain("splices", "splices of legs", "splices are not described");
         BraceJoints = Plain("joints", "joints of braces", "joints are not described");
         Core = Plain("core", "strength of a core given by its stiffness", "its strength is not described");
     }
@@ -52,13 +55,13 @@ internal sealed class MemberEntries
     public CheckEntry<MemberLoad> FlangeWeld { get; }
 
     /// <summary>Stands for the checks of splices that are not described.</summary>
-    public CheckEntry Splices { get; }
+    public CheckEntry LegSplices { get; }
 
     public CheckEntry BraceJoints { get; }
 
     public CheckEntry Core { get; }
 
-    public IEnumerable<CheckEntry> All => [Compression, Tension, Slenderness, Bending, Fasteners, Block, Distances, TubeJoint, FlangeWeld, Splices, BraceJoints, Core];
+    public IEnumerable<CheckEntry> All => [Compression, Tension, Slenderness, Bending, Fasteners, Block, Distances, TubeJoint, FlangeWeld, LegSplices, BraceJoints, Core];
 
     /// <summary>Those of members across the plan of a level.</summary>
     public IEnumerable<CheckEntry> OfBraces => [Compression, Tension, Fasteners, Block, Distances];

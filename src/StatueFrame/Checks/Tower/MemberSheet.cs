@@ -79,6 +79,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             lists.Run(entries.Fasteners, joined);
             lists.Run(entries.Distances, joined.Take(1));
             lists.Run(entries.Block, pulled.Where(load => load.Member.Connection is not null));
+            PlateSheet.Add(lists, joined, criteria);
         }
 
         MemberLoad[] Loads(int[] members, Func<MemberStates, (double N, string When)> extreme, Predicate<double> counts) =>
@@ -207,8 +208,10 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     private void AddUndescribed(BodyModel body)
     {
         MemberEntries entries = MemberEntries.Of(body);
-        NotChecked(entries.Splices, entries.Splices.Needs, s => s is LatticeSegment { LegSplice: null });
+        NotChecked(entries.LegSplices, entries.LegSplices.Needs, s => s is LatticeSegment { LegSplice: null });
         NotChecked(entries.BraceJoints, entries.BraceJoints.Needs, s => s is LatticeSegment { BraceJoint: null });
+        NotChecked(PlateSheet.Gussets.Tension, $"gussets are not described ({nameof(MemberConnection)}.{nameof(MemberConnection.Plate)})", s => s is LatticeSegment { BraceJoint: { Plate: null } });
+        NotChecked(PlateSheet.Splices.Tension, $"splice plates are not described ({nameof(MemberConnection)}.{nameof(MemberConnection.Plate)})", s => s is LatticeSegment { LegSplice: { Plate: null } });
         NotChecked(entries.TubeJoint, "their joints are not described, or are not of round tubes", s => s is MemberSegment { LowerJoint: null } or MemberSegment { Section: not Tube });
         NotChecked(entries.Core, entries.Core.Needs, s => s is CoreSegment);
         foreach (SegmentModel segment in body.Segments.Where(s => s.FacesWithoutDiagonal.Count > 0))
