@@ -96,7 +96,12 @@ internal sealed class StatueSheet
         lists.Guard("hubs", () => HubSheet.AddAtRest(model, lists));
         if (model.Statue.Corrosion is { } corrosion)
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
-        lists.Guard("fatigue", () => FatigueSheet.Add(model, criteria, responses, lists));
+        lists.Guard("fatigue", () =>
+        {
+            FatigueCauses? causes = FatigueCauses.Of(model, criteria, responses, lists);
+            FatigueSheet.Add(model, causes, lists);
+            FatigueParts.Add(causes, criteria, lists);
+        });
         AddModelAssumptions();
         if (looksAhead)
             lists.Guard("situations", () => lists.Warnings.AddRange(SituationWarnings.Of(model, criteria, situations)));

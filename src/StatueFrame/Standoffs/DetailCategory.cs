@@ -32,8 +32,29 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
     /// <summary>90: flats with holes under axial force and bending, stress on the net section.</summary>
     public static DetailCategory FlatWithHoles { get; } = Steel("90, flat with holes", 90, "Table 8.1, detail 11") with { On = FatigueSection.Net };
 
-    /// <summary>50: lapped flats with bolts in clearance holes without preload and without reversal of load, stress on the net section.</summary>
-    public static DetailCategory ClearanceBolts { get; } = Steel("50, bolts in clearance holes", 50, "Table 8.1, detail 14") with { On = FatigueSection.Net };
+    /// <summary>50: laps with bolts in clearance holes without preload and without reversal of load, stress on the net section.</summary>
+    public static DetailCategory ClearanceBolts { get; } = Steel("50, bolts in clearance holes", 50, "Table 8.1, detail 13") with { On = FatigueSection.Net };
+
+    /// <summary>80: laps with fitted bolts on one side, stress on the net section.</summary>
+    public static DetailCategory FittedBolts { get; } = Steel("80, fitted bolts", 80, "Table 8.1, detail 12") with { On = FatigueSection.Net };
+
+    /// <summary>90: joints with fitted bolts and plates on both sides, stress on the net section.</summary>
+    public static DetailCategory FittedBoltsBothSides { get; } = Steel("90, fitted bolts, plates on both sides", 90, "Table 8.1, detail 9") with { On = FatigueSection.Net };
+
+    /// <summary>71: laps of steel with rivets, stress on the net section: what assessments take for old riveted steel.</summary>
+    public static DetailCategory Riveted { get; } = Steel("71, rivets", 71, "no detail; JRC report EUR 23252, Assessment of existing steel structures") with { On = FatigueSection.Net };
+
+    /// <summary>50: bolts and bars with rolled or cut threads in tension, stress on the area in the thread.</summary>
+    public static DetailCategory Thread { get; } = Steel("50, threads in tension", 50, "Table 8.1, detail 14");
+
+    /// <summary>100 in shear: bolts in single or double shear, threads out of the plane of shear.</summary>
+    public static DetailCategory BoltShear { get; } = Steel("100 shear, bolts", 100, "Table 8.1, detail 15", true);
+
+    /// <summary>71: a tube with a butt weld of full penetration round its end, checked.</summary>
+    public static DetailCategory ButtWeldedTube { get; } = Steel("71, butt weld round a tube", 71, "Table 8.5, detail 11");
+
+    /// <summary>40: a tube with a fillet weld round its end, stress in the tube.</summary>
+    public static DetailCategory FilletWeldedTube { get; } = Steel("40, fillet weld round a tube", 40, "Table 8.5, detail 12");
 
     /// <summary>71: a flat at the toe of a transverse load-carrying fillet weld, flat to 12 mm thick, attachment up to 50 mm.</summary>
     public static DetailCategory FilletToe { get; } = Steel("71, fillet weld toe", 71, "Table 8.5, detail 1");

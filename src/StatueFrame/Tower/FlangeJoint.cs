@@ -24,6 +24,11 @@ public sealed record FlangeJoint : TubeJoint
     /// <summary>What the flange is made of; null takes the member's metal.</summary>
     public Material? Material { get; init; }
 
+    /// <summary>
+    /// Pull that each bolt is tightened to, 0 to 2 MN; 0 for bolts that are just tight. It keeps the bolts from tiring; their strength is without it.
+    /// </summary>
+    public Force PreTension { get; init; }
+
     /// <summary>The weld between each flange and its tube; null leaves it unchecked.</summary>
     public WeldedTubeJoint? Weld { get; init; }
 
@@ -42,6 +47,7 @@ public sealed record FlangeJoint : TubeJoint
         v.Required(Bolt)?.Validate(v.At(nameof(Bolt)));
         v.InRange(Count, 4, 200, "It is the number of bolts on the circle.");
         v.Positive(Thickness, Thickness.Meters, 0.004, 0.2);
+        v.Within(PreTension, PreTension.Newtons, 0, 2e6);
         Material?.Validate(v.At(nameof(Material)));
         Weld?.Validate(v.At(nameof(Weld)), section);
         if (Bolt is null || section?.OutlineDiameter is not { } tube)

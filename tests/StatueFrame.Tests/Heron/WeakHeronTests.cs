@@ -147,6 +147,17 @@ public class WeakHeronTests
         ["bare copper on iron"] = (Storm, "metals.galvanic", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { Contacts = [.. s.Corrosion.Contacts.Select(contact => contact with { Isolation = Isolation.None })] } })),
         ["a century without paint"] = (Storm, "metals.loss", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { AirInside = s.Corrosion.Air, TowerCoating = Duration.Zero } }) with { Criteria = heron.Criteria }),
         ["too weak after a century"] = (Storm, "life.end", h => Statue(h, s => s with { Corrosion = s.Corrosion! with { AirInside = s.Corrosion.Air, TowerCoating = Duration.Zero } }) with { Criteria = heron.Criteria }),
+        ["vortices without the damper"] = (Sway, "fatigue.hubs", h => h with { Criteria = h.Criteria with { Damping = h.Criteria.Damping! with { DeviceDecrement = 0 } } }),
+        ["splices in clearance holes"] = (Sway, "fatigue.members", h => Lattice(h, lattice => lattice with { LegSplice = lattice.LegSplice! with { Bolt = lattice.LegSplice.Bolt! with { Hole = null } } })),
+        ["braces on one thin bolt that tires"] = (Sway, "fatigue.fasteners", h => Lattice(h, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, Bolt = lattice.BraceJoint.Bolt! with { Diameter = 12.Millimeters } } })),
+        ["short welds under gussets that tire"] = (Sway, "fatigue.gussets", h => Lattice(h, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Throat = 3.Millimeters, WeldLength = 90.Millimeters }) })),
+        ["flange bolts that are just tight"] = (Sway, "fatigue.flange-bolts", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { PreTension = Force.Zero } })),
+        ["fillets under flanges that tire"] = (Sway, "fatigue.tubes", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Weld = new WeldedTubeJoint { Throat = 5.Millimeters } } })),
+        ["brackets on welds that tire"] = (Sway, "fatigue.brackets", h => Brackets(h, 12, bracket => bracket with { Throat = 4.Millimeters })),
+        ["horizontals on welds that tire"] = (Sway, "fatigue.levels", h => Frame(h, 12, frame => frame with { Throat = 3.Millimeters })),
+        ["arms on welds that tire"] = (Sway, "fatigue.hubs", h => Hub(h, 18, hub => hub with { Throat = 6.Millimeters })),
+        ["feet on welds that tire"] = (Sway, "fatigue.feet", h => Statue(h, s => s with { HoldDown = s.HoldDown! with { Plates = [.. s.HoldDown.Plates.Select(plate => plate with { LegWeld = 10.Millimeters })] } })),
+        ["anchor bars that are just tight"] = (Sway, "fatigue.anchors", h => Statue(h, s => s with { HoldDown = s.HoldDown! with { Bars = [.. s.HoldDown.Bars.Select(bar => bar with { PreTension = Force.Zero, Diameter = 40.Millimeters })] } })),
         ["a core with little steel"] = (Storm, "core.interaction", h => Core(h, 16.Millimeters)),
     };
 
@@ -158,7 +169,7 @@ public class WeakHeronTests
     {
         (string situation, string id, Func<StatueDocument, StatueDocument> change) = spoilt[thing];
         StatueDocument one = heron with { Situations = [heron.Situations.Single(s => s.Name == situation)], Criteria = heron.Criteria with { DesignLife = null, Durability = null, AcrossWind = thing.Contains("vortices", StringComparison.Ordinal) ? heron.Criteria.AcrossWind : null } };
-        if (id == "bars.fatigue")
+        if (id.Contains("fatigue", StringComparison.Ordinal))
             one = one with { Criteria = one.Criteria with { DesignLife = 100 } };
         Assert.DoesNotContain(one.Check().Checks, check => check.Id == id && check.Verdict == Verdict.Fail);
         CheckSheet sheet = change(one).Check();

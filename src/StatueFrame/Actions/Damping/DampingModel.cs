@@ -27,9 +27,11 @@ public sealed record DampingModel
     public double StillAirDecrement => StructuralDecrement + DeviceDecrement;
 
     /// <summary>The table value as an assumption, until a measured one is given; empty for a value that was given.</summary>
-    public IReadOnlyList<Assumption> Assumptions => IsFromTable
-        ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###} of a {InWords(Category!.Value)}, in all modes"), StructuralSource)]
-        : [];
+    public IReadOnlyList<Assumption> Assumptions =>
+    [
+        .. IsFromTable ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###} of a {InWords(Category!.Value)}, in all modes"), StructuralSource)] : Array.Empty<Assumption>(),
+        .. DeviceDecrement > 0 ? [new Assumption("dampers", Invariant($"logarithmic decrement {DeviceDecrement:0.###} in all modes, for as long as they are kept"), Source.User)] : Array.Empty<Assumption>(),
+    ];
 
     private bool IsFromTable => Category is { } category && StructuralDecrement == TableValue(category);
 

@@ -80,9 +80,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
 
     public void Add()
     {
-        if (model.Statue.HoldDown is not { } holdDown || !holdDown.Plates.Any())
-            return;
-        FootLoad[] feet = [.. Feet(holdDown)];
+        FootLoad[] feet = [.. Feet()];
         if (feet.Length == 0)
             return;
         int first = lists.Checks.Count;
@@ -96,8 +94,10 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     }
 
     /// <summary>The feet that can be told apart: legs each on a plate of its own, or a mast on one plate.</summary>
-    private IEnumerable<FootLoad> Feet(HoldDown holdDown)
+    public IEnumerable<FootLoad> Feet()
     {
+        if (model.Statue.HoldDown is not { } holdDown || !holdDown.Plates.Any())
+            yield break;
         SegmentModel segment = model.Segments[0];
         double k = MemberSheet.Amplification(demands);
         BodyModel trunk = model.Bodies[0];

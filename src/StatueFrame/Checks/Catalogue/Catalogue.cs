@@ -24,7 +24,7 @@ internal static class Catalogue
         Fixings, BracketChecks.BendingEntry, BracketChecks.WeldEntry, SaddleChecks.SlipEntry, SaddleChecks.StopEntry, SaddleChecks.ClearanceEntry,
         new("bars.fatigue", "fatigue of a standoff", Strength, "every bar with a detail", "damage of gusts, vortices and heat in the design life", "1", "no service situation has wind"),
         new("bars.fatigue-range", "greatest stress range of a standoff", Range, "every bar with a detail", "greatest stress range", "1.5 f_y", "no service situation has wind"),
-        LevelSheet.BendingEntry, LevelSheet.WeldEntry, LevelSheet.StiffnessEntry, .. LevelSheet.Across.OfBraces, .. PlateSheet.All, HubSheet.BendingEntry, HubSheet.WeldEntry, HubSheet.StiffnessEntry, .. MemberEntries.Tower.All, .. MemberEntries.Limbs.All,
+        LevelSheet.BendingEntry, LevelSheet.WeldEntry, LevelSheet.StiffnessEntry, .. LevelSheet.BracingEntries.OfBraces, .. PlateSheet.All, .. FatigueParts.All, HubSheet.BendingEntry, HubSheet.WeldEntry, HubSheet.StiffnessEntry, .. MemberEntries.Tower.All, .. MemberEntries.Limbs.All,
         new("calculation.broken-off", "part of this sheet that broke off", Strength, "every part of the sheet", "", "", "an internal error"),
         new("calculation.accuracy", "displacements lost to rounding", Range, "every situation", "displacement that the residual of the solution causes, over the greatest", "1e-6", "no situation was given"),
         new("stability.buckling", "buckling of the whole statue", Strength, "the load case with the greatest overturning moment", "the loads", "the loads at which it buckles", NoStrength),

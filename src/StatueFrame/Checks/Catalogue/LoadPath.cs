@@ -213,7 +213,19 @@ internal static class LoadPath
 
     private static IEnumerable<Aspect> OfLife(StatueModel model, Criteria criteria)
     {
-        yield return new("fatigue", "legs, splices, flanges, brackets, anchors and limb roots", [], NoMethod);
+        TowerSegment[] segments = [.. model.Segments.Select(s => s.Segment)];
+        const string noWind = "no service situation has wind, or the joints are not described";
+        if (Array.Exists(segments, s => s is LatticeSegment))
+            yield return new("fatigue", "members of lattices, their fasteners and gussets", ["fatigue.members", "fatigue.fasteners", "fatigue.gussets"], noWind);
+        if (Array.Exists(segments, s => s is MemberSegment))
+            yield return new("fatigue", "tubes at their joints, roots of limbs", ["fatigue.tubes", "fatigue.flange-bolts"], noWind);
+        if (model.Rings.Any(r => r.Ring.Brackets.Any()))
+            yield return new("fatigue", "brackets", ["fatigue.brackets"], noWind);
+        TowerLevel[] levels = [.. model.Bodies.SelectMany(body => body.Tower.Levels)];
+        if (Array.Exists(levels, level => level.Frame is not null || level.Hub is not null))
+            yield return new("fatigue", "horizontals and hubs", ["fatigue.levels", "fatigue.hubs"], noWind);
+        if (segments[0] is not BlockSegment)
+            yield return new("fatigue", "feet and anchor bars", ["fatigue.feet", "fatigue.anchors"], noWind);
         yield return new("metals", "unlike metals kept apart", ["metals.galvanic"], "the air and the contacts are not described (Statue.Corrosion)");
         yield return new("metals", "strength at the end of the design life", ["life.end"], "the air, or the design life, is not given (Statue.Corrosion, Criteria.DesignLife)");
     }

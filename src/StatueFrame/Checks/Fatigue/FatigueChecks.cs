@@ -75,15 +75,13 @@ internal static class FatigueChecks
     /// <param name="years">Design life in years, positive.</param>
     /// <param name="detail">The detail.</param>
     /// <param name="gammaMf">γ_Mf.</param>
-    /// <param name="where">Where it is.</param>
-    /// <param name="situation">Name of the situation; empty for all.</param>
+    /// <param name="subject">What it is about.</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is out of range.</exception>
-    public static Check Miner(ValueList<StressBlock> blocks, double years, DetailCategory detail, double gammaMf, string where = "", string situation = "")
+    public static Check Miner(ValueList<StressBlock> blocks, double years, DetailCategory detail, double gammaMf, CheckSubject subject)
     {
         CheckInput.Positive(years, nameof(years));
         _ = Damage(blocks, detail, gammaMf);
-        Check check = Check.Of(new CheckSubject("bars.fatigue", "fatigue of a standoff", where, situation), Dimension.Number, miner, w =>
-            (Miner(w, blocks, years, detail, gammaMf), 1));
+        Check check = Check.Of(subject, Dimension.Number, miner, w => (Miner(w, blocks, years, detail, gammaMf), 1));
         return detail.IsAssumed ? check.Assuming($"fatigue strength: {detail.Name}") : check;
     }
 

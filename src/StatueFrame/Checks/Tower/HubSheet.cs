@@ -55,8 +55,18 @@ internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDe
     public void Add()
     {
         foreach ((BodyModel body, int level, Hub hub) in Hubs(model))
-            Add(body, level, hub);
+        {
+            int firstCheck = lists.Checks.Count;
+            BracketLoad[] loads = Arms(body, level, hub);
+            lists.Run(BendingEntry, loads);
+            lists.Run(WeldEntry, loads);
+            lists.Assume([sharing, .. MemberSheet.FactorsOf(loads[0].Design, criteria)], firstCheck);
+        }
     }
+
+    /// <summary>The arms of all hubs with what they carry.</summary>
+    public IEnumerable<(string Level, BracketLoad Load)> Arms() =>
+        Hubs(model).SelectMany(hub => Arms(hub.Body, hub.Level, hub.Hub).Select(load => (hub.Body.Prefix + hub.Body.Tower.Levels[hub.Level].Name, load)));
 
     /// <summary>What depends on the description alone, once a statue.</summary>
     public static void AddAtRest(StatueModel model, SheetWriter lists)
@@ -89,9 +99,8 @@ internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDe
         }
     }
 
-    private void Add(BodyModel body, int level, Hub hub)
+    private BracketLoad[] Arms(BodyModel body, int level, Hub hub)
     {
-        int firstCheck = lists.Checks.Count;
         string name = body.Prefix + body.Tower.Levels[level].Name;
         Arm[] arms = Arm.Of(body.Tower.Levels[level], Radius(On(model, body, level)));
         double amplification = MemberSheet.Amplification(demands);
@@ -115,16 +124,13 @@ internal sealed class HubSheet(StatueModel model, Criteria criteria, SituationDe
         }
         BarDesign design = MemberSheet.DesignFor(hub.Material, criteria);
         Bracket arm = new() { Section = hub.Arms, Material = hub.Material, TowerFixity = EndFixity.Rigid, Throat = hub.Throat };
-        BracketLoad[] loads = [.. arms.Select((a, i) =>
+        return [.. arms.Select((a, i) =>
         {
             // Pressing is worse than pulling; what is up and down bends about the strong axis.
             (double N, double across, double up) = (most[i].X, most[i].Y, most[i].Z);
             return new BracketLoad(
                 PlacedBracket.Between(a.Root, a.Leg, arm), Invariant($"{name}, arm {i + 1}"), "the most of every force, all at one time", design, hub.Material, -N, double.Hypot(up, across), 0, (0, 0), (up * a.Length, across * a.Length));
         })];
-        lists.Run(BendingEntry, loads);
-        lists.Run(WeldEntry, loads);
-        lists.Assume([sharing, .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
     }
 
     /// <summary>The most axial force of every member in the plan of a level, N, those of its frame first, then the arms of its hub.</summary>

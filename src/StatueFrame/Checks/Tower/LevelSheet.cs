@@ -27,7 +27,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
         BracketChecks.WeldsOf("levels.welds", "fillet welds at the ends of a horizontal", "every horizontal of a described level frame", $"{nameof(LevelFrame)}.{nameof(LevelFrame.Throat)}");
 
     /// <summary>The entries of members across the plan.</summary>
-    internal static readonly MemberEntries Across = MemberEntries.Levels;
+    internal static readonly MemberEntries BracingEntries = MemberEntries.Levels;
 
     /// <summary>What a level may give: so little that the standoffs on it move by a fifth at most.</summary>
     internal static readonly FormulaEntry<Give> StiffnessEntry = new(
@@ -92,131 +92,170 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
         }
     }
 
+    /// <summary>A level's frame with all that comes into it.</summary>
+    /// <param name="Body">The tower or limb.</param>
+    /// <param name="Name">Name of the level.</param>
+    /// <param name="Level">The level.</param>
+    /// <param name="Sides">Its sides with what stands on them.</param>
+    /// <param name="InPlan">The most axial force of each of its members, N, as of <see cref="TowerLevel.Members"/>.</param>
+    /// <param name="Design">Rules for its metal.</param>
+    private readonly record struct LoadedLevel(BodyModel Body, string Name, TowerLevel Level, LevelSide[] Sides, double[] InPlan, BarDesign Design)
+    {
+        public LevelFrame Frame => Level.Frame!;
+    }
+
     public void Add()
     {
-        double amplification = MemberSheet.Amplification(demands), gravity = SelfWeight.Gravity * demands.Response.Cases.Max(loadCase => loadCase.WeightFactor);
+        foreach (LoadedLevel level in Levels())
+        {
+            int firstCheck = lists.Checks.Count;
+            lists.Run(BendingEntry, level.Sides.SelectMany(side => OnSide(level, side)));
+            lists.Run(WeldEntry, level.Sides.Select(side => OnWeld(level, side)));
+            AddPlanBracing(level);
+            bool meetsInMiddle = level.Body.Segments.Any(s => s.Segment is LatticeSegment { Bracing: Bracing.KBrace });
+            lists.Assume([atOneTime, evenly, .. meetsInMiddle ? [inBalance] : Array.Empty<Assumption>(), .. MemberSheet.FactorsOf(level.Design, criteria)], firstCheck);
+        }
+    }
+
+    /// <summary>The ends of all horizontals, level by level.</summary>
+    public IEnumerable<(string Level, BracketLoad Load)> Welds() => Levels().SelectMany(level => level.Sides.Select(side => (level.Name, OnWeld(level, side))));
+
+    /// <summary>The members across the plans, pulled, level by level.</summary>
+    public IEnumerable<(string Level, MemberLoad Load)> PlanBracing() => Levels().SelectMany(level => Across(level).Select(load => (level.Name, load)));
+
+    private IEnumerable<LoadedLevel> Levels()
+    {
+        double amplification = MemberSheet.Amplification(demands);
         int number = 0;
         foreach (BodyModel body in model.Bodies)
         {
             for (int level = 0; level < body.Levels.Length; level++)
             {
-                if (body.Tower.Levels[level].Frame is { } frame)
-                    Add(body, level, frame, number, amplification, gravity);
+                TowerLevel at = body.Tower.Levels[level];
+                if (at.Frame is null)
+                    continue;
+                LevelSide[] sides = LevelSide.Of(body, level, feet);
+                yield return new(body, body.Prefix + at.Name, at, sides, HubSheet.InPlan(model, body, level, number, sides, demands, amplification), MemberSheet.DesignFor(at.Frame.Material, criteria));
             }
             number += body.Segments.Length;
         }
     }
 
-    private void Add(BodyModel body, int level, LevelFrame frame, int firstSegment, double amplification, double gravity)
+    private double WeightOf(in LoadedLevel level, LevelSide side) =>
+        SelfWeight.Gravity * demands.Response.Cases.Max(loadCase => loadCase.WeightFactor) * level.Frame.MassOf(side.From, side.To, level.Frame.Horizontals);
+
+    /// <summary>A horizontal as a beam on two legs, pressed and pulled.</summary>
+    private IEnumerable<MemberLoad> OnSide(LoadedLevel level, LevelSide side)
     {
-        int firstCheck = lists.Checks.Count;
-        LevelSide[] sides = LevelSide.Of(body, level, feet);
-        double[] pushed = HubSheet.InPlan(model, body, level, firstSegment, sides, demands, amplification);
-        BarDesign design = MemberSheet.DesignFor(frame.Material, criteria);
-        string name = body.Prefix + body.Tower.Levels[level].Name;
-        lists.Run(BendingEntry, sides.SelectMany(side => Loads(side, pushed[side.Leg])));
-        lists.Run(WeldEntry, sides.Select(side => Weld(side, pushed[side.Leg])));
-        if (frame.PlanBracing is not null)
-            AddPlanBracing([.. frame.Members(body.Tower.Levels[level].Legs).Skip(sides.Length)], frame, name, pushed.AsSpan(sides.Length), design);
-        lists.Assume([atOneTime, evenly, .. body.Segments.Any(s => s.Segment is LatticeSegment { Bracing: Bracing.KBrace }) ? [inBalance] : Array.Empty<Assumption>(), .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
-
-        IEnumerable<MemberLoad> Loads(LevelSide side, double inPlan)
+        Section section = level.Frame.Horizontals;
+        double L = side.Length, weight = WeightOf(level, side), N = level.InPlan[side.Leg];
+        (double up, double across, double V_up, double V_across, double T) = (weight * L / 8, 0, weight / 2, 0, 0);
+        foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
         {
-            double L = side.Length, weight = gravity * frame.MassOf(side.From, side.To, frame.Horizontals);
-            (double N, double up, double across, double V_up, double V_across, double T) = (inPlan, weight * L / 8, 0, weight / 2, 0, 0);
-            foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
-            {
-                double b = L - a, lever = Math.Max(a, b) / L;
-                double F_across = LevelSide.Most(F, side.Across), M_across = LevelSide.Most(M, side.Across);
-                up += F.Z * a * b / L + M_across;
-                across += F_across * a * b / L + M.Z;
-                V_up += F.Z * lever + M_across / L;
-                V_across += F_across * lever + M.Z / L;
-                T += LevelSide.Most(M, side.Along) * lever;
-            }
-            // An angle's principal axes lie aslant: both take all of the bending.
-            bool isAslant = frame.Horizontals is AngleBar || frame.Horizontals.OutlineDiameter is not null;
-            (double strong, double weak) = isAslant ? (double.Hypot(up, across), frame.Horizontals is AngleBar ? double.Hypot(up, across) : 0) : (up, across);
-            foreach (double sign in new double[] { -1, 1 })
-            {
-                yield return new MemberLoad(new LoadedMember
-                {
-                    Section = frame.Horizontals,
-                    Material = frame.Material,
-                    Length = Length.FromMeters(L),
-                    Axial = Force.FromNewtons(sign * N),
-                    StrongMoment = Torque.FromNewtonMeters(strong),
-                    WeakMoment = Torque.FromNewtonMeters(weak),
-                    Shear = Force.FromNewtons(double.Hypot(V_up, V_across)),
-                    Torsion = Torque.FromNewtonMeters(T),
-                    Where = Invariant($"{name}, side {side.Leg + 1}"),
-                }, design);
-                if (N == 0)
-                    break;
-            }
+            double b = L - a, lever = Math.Max(a, b) / L;
+            double F_across = LevelSide.Most(F, side.Across), M_across = LevelSide.Most(M, side.Across);
+            up += F.Z * a * b / L + M_across;
+            across += F_across * a * b / L + M.Z;
+            V_up += F.Z * lever + M_across / L;
+            V_across += F_across * lever + M.Z / L;
+            T += LevelSide.Most(M, side.Along) * lever;
         }
-
-        // As of a beam that its legs hold fast: no end of it takes more.
-        BracketLoad Weld(LevelSide side, double N)
+        // An angle's principal axes lie aslant: both take all of the bending.
+        bool isAslant = section is AngleBar || section.OutlineDiameter is not null;
+        (double strong, double weak) = isAslant ? (double.Hypot(up, across), section is AngleBar ? double.Hypot(up, across) : 0) : (up, across);
+        foreach (double sign in new double[] { -1, 1 })
         {
-            double L = side.Length, weight = gravity * frame.MassOf(side.From, side.To, frame.Horizontals), T = 0;
-            (double up, double across, double V_up, double V_across) atFrom = (weight * L / 12, 0, weight / 2, 0), atTo = atFrom;
-            foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
+            yield return new MemberLoad(new LoadedMember
             {
-                Put(ref atFrom, a / L, 1 - a / L, F, M);
-                Put(ref atTo, 1 - a / L, a / L, F, M);
-                T += LevelSide.Most(M, side.Along) * Math.Max(a, L - a) / L;
-            }
-            (double up, double across, double V_up, double V_across) worst =
-                (Math.Max(atFrom.up, atTo.up), Math.Max(atFrom.across, atTo.across), Math.Max(atFrom.V_up, atTo.V_up), Math.Max(atFrom.V_across, atTo.V_across));
-            return new BracketLoad(
-                PlacedBracket.Between(side.From, side.To, new Bracket { Section = frame.Horizontals, Material = frame.Material, TowerFixity = EndFixity.Rigid, Throat = frame.Throat }),
-                Invariant($"{name}, side {side.Leg + 1}"), "the most of every force, all at one time", design, frame.Material, N, double.Hypot(worst.V_up, worst.V_across), T, (0, 0), (worst.up, worst.across));
-
-            // Roark, 8th ed., Table 8.1, 1d and 3d: forces and moments on a beam with both ends fixed.
-            void Put(ref (double up, double across, double V_up, double V_across) end, double near, double far, Vector3D F, Vector3D M)
-            {
-                double moment = L * near * far * far, turn = far * Math.Abs(2 * near - far), shear = far * far * (3 * near + far), pair = 6 * near * far / L;
-                end.up += F.Z * moment + LevelSide.Most(M, side.Across) * turn;
-                end.across += LevelSide.Most(F, side.Across) * moment + M.Z * turn;
-                end.V_up += F.Z * shear + LevelSide.Most(M, side.Across) * pair;
-                end.V_across += LevelSide.Most(F, side.Across) * shear + M.Z * pair;
-            }
+                Section = section,
+                Material = level.Frame.Material,
+                Length = Length.FromMeters(L),
+                Axial = Force.FromNewtons(sign * N),
+                StrongMoment = Torque.FromNewtonMeters(strong),
+                WeakMoment = Torque.FromNewtonMeters(weak),
+                Shear = Force.FromNewtons(double.Hypot(V_up, V_across)),
+                Torsion = Torque.FromNewtonMeters(T),
+                Where = Invariant($"{level.Name}, side {side.Leg + 1}"),
+            }, level.Design);
+            if (N == 0)
+                break;
         }
     }
 
+    /// <summary>The worse end of a horizontal that its legs hold fast: no end of it takes more.</summary>
+    private BracketLoad OnWeld(LoadedLevel level, LevelSide side)
+    {
+        double L = side.Length, weight = WeightOf(level, side), T = 0;
+        (double up, double across, double V_up, double V_across) atFrom = (weight * L / 12, 0, weight / 2, 0), atTo = atFrom;
+        foreach ((_, double a, Vector3D F, Vector3D M) in side.Feet)
+        {
+            Put(ref atFrom, a / L, 1 - a / L, F, M);
+            Put(ref atTo, 1 - a / L, a / L, F, M);
+            T += LevelSide.Most(M, side.Along) * Math.Max(a, L - a) / L;
+        }
+        (double up, double across, double V_up, double V_across) worst =
+            (Math.Max(atFrom.up, atTo.up), Math.Max(atFrom.across, atTo.across), Math.Max(atFrom.V_up, atTo.V_up), Math.Max(atFrom.V_across, atTo.V_across));
+        LevelFrame frame = level.Frame;
+        return new BracketLoad(
+            PlacedBracket.Between(side.From, side.To, new Bracket { Section = frame.Horizontals, Material = frame.Material, TowerFixity = EndFixity.Rigid, Throat = frame.Throat }),
+            Invariant($"{level.Name}, side {side.Leg + 1}"), "the most of every force, all at one time", level.Design, frame.Material, level.InPlan[side.Leg], double.Hypot(worst.V_up, worst.V_across), T, (0, 0), (worst.up, worst.across));
+
+        // Roark, 8th ed., Table 8.1, 1d and 3d: forces and moments on a beam with both ends fixed.
+        void Put(ref (double up, double across, double V_up, double V_across) end, double near, double far, Vector3D F, Vector3D M)
+        {
+            double moment = L * near * far * far, turn = far * Math.Abs(2 * near - far), shear = far * far * (3 * near + far), pair = 6 * near * far / L;
+            end.up += F.Z * moment + LevelSide.Most(M, side.Across) * turn;
+            end.across += LevelSide.Most(F, side.Across) * moment + M.Z * turn;
+            end.V_up += F.Z * shear + LevelSide.Most(M, side.Across) * pair;
+            end.V_across += LevelSide.Most(F, side.Across) * shear + M.Z * pair;
+        }
+    }
+
+    /// <summary>The members across the plan of a level, pulled.</summary>
+    private static IEnumerable<MemberLoad> Across(LoadedLevel level)
+    {
+        if (level.Frame.PlanBracing is not { } section)
+            yield break;
+        LevelMember[] members = [.. level.Level.Members];
+        int first = level.Sides.Length, last = members.Length - (level.Level.Hub is null ? 0 : level.Sides.Length);
+        for (int i = first; i < last; i++)
+        {
+            yield return new MemberLoad(new LoadedMember
+            {
+                Section = section,
+                Material = level.Frame.Material,
+                Length = Length.FromMeters((members[i].To - members[i].From).Length),
+                Axial = Force.FromNewtons(level.InPlan[i]),
+                WeakFactor = AreJoined(level) ? 0.5 : 1,
+                Ends = level.Frame.PlanBracingJoint?.Ends ?? MemberEnds.OneLeg,
+                Connection = level.Frame.PlanBracingJoint,
+                Where = Invariant($"{level.Name}, across {i - first + 1}"),
+            }, level.Design);
+        }
+    }
+
+    /// <summary>Two members across four legs are joined where they cross.</summary>
+    private static bool AreJoined(in LoadedLevel level) => level.Sides.Length == 4;
+
     /// <summary>The members across the plan, under axial force as the braces of lattices are.</summary>
-    private void AddPlanBracing(ReadOnlySpan<(Vector3D From, Vector3D To, Section Section)> members, LevelFrame frame, string name, ReadOnlySpan<double> forces, BarDesign design)
+    private void AddPlanBracing(LoadedLevel level)
     {
         int firstCheck = lists.Checks.Count;
-        var pressed = new List<MemberLoad>();
-        for (int i = 0; i < members.Length; i++)
+        MemberLoad[] pulled = [.. Across(level)], pressed = [.. pulled.Select(load => load with { Member = load.Member with { Axial = -load.Member.Axial } })];
+        if (pulled.Length == 0)
+            return;
+        lists.Run(BracingEntries.Compression, pressed);
+        lists.Run(BracingEntries.Tension, pulled);
+        if (level.Frame.PlanBracingJoint is { } joint)
         {
-            pressed.Add(new MemberLoad(new LoadedMember
-            {
-                Section = frame.PlanBracing!,
-                Material = frame.Material,
-                Length = Length.FromMeters((members[i].To - members[i].From).Length),
-                Axial = Force.FromNewtons(-forces[i]),
-                WeakFactor = members.Length == 2 ? 0.5 : 1,
-                Ends = frame.PlanBracingJoint?.Ends ?? MemberEnds.OneLeg,
-                Connection = frame.PlanBracingJoint,
-                Where = Invariant($"{name}, across {i + 1}"),
-            }, design));
-        }
-        MemberLoad[] pulled = [.. pressed.Select(load => load with { Member = load.Member with { Axial = -load.Member.Axial } })];
-        lists.Run(Across.Compression, pressed);
-        lists.Run(Across.Tension, pulled);
-        if (frame.PlanBracingJoint is not null)
-        {
-            lists.Run(Across.Fasteners, pulled);
-            lists.Run(Across.Distances, pulled.Take(1));
-            lists.Run(Across.Block, pulled);
+            lists.Run(BracingEntries.Fasteners, pulled);
+            lists.Run(BracingEntries.Distances, pulled.Take(1));
+            lists.Run(BracingEntries.Block, pulled);
             PlateSheet.Add(lists, pressed.Concat(pulled), criteria);
-            if (frame.PlanBracingJoint.Plate is null)
-                lists.Missing(PlateSheet.Gussets.Tension, $"gussets are not described ({nameof(LevelFrame.PlanBracingJoint)}.{nameof(MemberConnection.Plate)})", [name]);
+            if (joint.Plate is null)
+                lists.Missing(PlateSheet.Gussets.Tension, $"gussets are not described ({nameof(LevelFrame.PlanBracingJoint)}.{nameof(MemberConnection.Plate)})", [level.Name]);
         }
-        if (members.Length == 2)
+        if (AreJoined(level))
             lists.Assume([MemberSheet.Crossings], firstCheck);
     }
 

@@ -142,7 +142,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     }
 
     /// <summary>A lattice member with what it carries, times what second order makes of it.</summary>
-    private static LoadedMember Loaded(SegmentModel segment, LatticeSegment lattice, LatticeMember member, double amplification, in MemberForces forces, string where)
+    internal static LoadedMember Loaded(SegmentModel segment, LatticeSegment lattice, LatticeMember member, double amplification, in MemberForces forces, string where)
     {
         bool isLeg = member.Role == LatticeRole.Leg, crosses = member.Pair >= 0 && lattice.Bracing == Bracing.Cross;
         MemberConnection? joint = isLeg ? lattice.LegSplice : lattice.BraceJoint;
@@ -184,11 +184,28 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
 
     private MemberLoad Cut(SegmentModel segment, MemberSegment member, EndForces ends, SectionForce forces, double t, BarDesign design)
     {
+        double N = forces.Axial.Newtons, factor = stability.BucklingFactor ?? Stability.GreatestFactor;
+        string where = string.Join(", ", new[] { t == 0 ? "bottom" : "top", ends.When }.Where(part => part.Length > 0));
+        return new MemberLoad(TubeAt(segment, member, forces, t, where) with
+        {
+            CriticalForce = Math.Max(N, ends.SteadyAxial) < -1 ? Force.FromNewtons(-factor * ends.SteadyAxial) : null,
+            Amplification = amplification,
+        }, design);
+    }
+
+    /// <summary>A tube in a cut.</summary>
+    /// <param name="segment">The segment.</param>
+    /// <param name="member">Its tube.</param>
+    /// <param name="forces">The forces in the cut.</param>
+    /// <param name="t">0 at the bottom, 1 at the top.</param>
+    /// <param name="end">The cut in words.</param>
+    internal static LoadedMember TubeAt(SegmentModel segment, MemberSegment member, SectionForce forces, double t, string end)
+    {
         Section section = member.SectionAt(t);
-        double c = Math.Cos(member.Roll.Radians), s = Math.Sin(member.Roll.Radians), N = forces.Axial.Newtons;
-        double M_x = forces.MomentX.NewtonMeters, M_y = forces.MomentY.NewtonMeters, factor = stability.BucklingFactor ?? Stability.GreatestFactor;
+        double c = Math.Cos(member.Roll.Radians), s = Math.Sin(member.Roll.Radians);
+        double M_x = forces.MomentX.NewtonMeters, M_y = forces.MomentY.NewtonMeters;
         (double strong, double weak) = section.OutlineDiameter is not null ? (double.Hypot(M_x, M_y), 0) : (Math.Abs(c * M_y - s * M_x), Math.Abs(c * M_x + s * M_y));
-        return new MemberLoad(new LoadedMember
+        return new LoadedMember
         {
             Section = section,
             Material = member.Material,
@@ -198,10 +215,8 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             WeakMoment = Torque.FromNewtonMeters(weak),
             Shear = Force.FromNewtons(double.Hypot(forces.ShearX.Newtons, forces.ShearY.Newtons)),
             Torsion = Torque.FromNewtonMeters(Math.Abs(forces.Torsion.NewtonMeters)),
-            CriticalForce = Math.Max(N, ends.SteadyAxial) < -1 ? Force.FromNewtons(-factor * ends.SteadyAxial) : null,
-            Amplification = amplification,
-            Where = string.Join(", ", new[] { segment.Name, t == 0 ? "bottom" : "top", ends.When }.Where(part => part.Length > 0)),
-        }, design);
+            Where = $"{segment.Name}, {end}",
+        };
     }
 
     /// <summary>One line for all that lacks a description, so that it does not read as a pass.</summary>

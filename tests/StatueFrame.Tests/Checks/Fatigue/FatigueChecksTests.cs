@@ -7,6 +7,8 @@ namespace StatueFrame.Tests.Checks.Fatigue;
 
 public class FatigueChecksTests
 {
+    private static readonly CheckSubject subject = new("bars.fatigue", "fatigue");
+
     private const string Curve = "EN 1993-1-9:2005, 7.1, second hand";
     private const string Gusts = "EN 1991-1-4:2005, (B.9), by hand";
     private static readonly DetailCategory c71 = DetailCategory.FilletToe;
@@ -59,7 +61,7 @@ public class FatigueChecksTests
     public void Blocks_of_several_kinds_add()
     {
         ValueList<StressBlock> blocks = [.. GustStressSpectrum.Blocks(120.Megapascals, 100), StressBlock.DailyHeat(40.Megapascals, 100), new StressBlock(35.Megapascals, 2e6, "vortices")];
-        Check check = FatigueChecks.Miner(blocks, 100, DetailCategory.FlatWithHoles, 1.15, "band 3, bar 2");
+        Check check = FatigueChecks.Miner(blocks, 100, DetailCategory.FlatWithHoles, 1.15, new CheckSubject("bars.fatigue", "fatigue", "band 3, bar 2"));
         double sum = blocks.GroupBy(b => b.Name).Sum(g => FatigueChecks.Damage(g, DetailCategory.FlatWithHoles, 1.15));
         Assert.Equal(sum, check.Demand!.Value, 1e-12);
         string text = check.Working().ToText();
@@ -72,8 +74,8 @@ public class FatigueChecksTests
     public void Harmless_cycles_live_for_ever()
     {
         Assert.Equal(double.PositiveInfinity, FatigueChecks.LifeInYears([new(1.Megapascals, 1e12)], 50, c71, 1.35));
-        Assert.Equal(Verdict.Pass, FatigueChecks.Miner([new StressBlock(1.Megapascals, 1e12)], 50, c71, 1.35).Verdict);
-        Assert.Equal(Verdict.Pass, FatigueChecks.Miner([], 50, c71, 1.35).Verdict);
+        Assert.Equal(Verdict.Pass, FatigueChecks.Miner([new StressBlock(1.Megapascals, 1e12)], 50, c71, 1.35, subject).Verdict);
+        Assert.Equal(Verdict.Pass, FatigueChecks.Miner([], 50, c71, 1.35, subject).Verdict);
     }
 
     [Fact]
@@ -88,7 +90,7 @@ public class FatigueChecksTests
 
     [Fact]
     public void Puddled_iron_rests_on_an_assumption() =>
-        Assert.NotEmpty(FatigueChecks.Miner([new StressBlock(1.Megapascals, 10)], 50, DetailCategory.PuddledIron, 1.35).AssumedInputs);
+        Assert.NotEmpty(FatigueChecks.Miner([new StressBlock(1.Megapascals, 10)], 50, DetailCategory.PuddledIron, 1.35, subject).AssumedInputs);
 
     [Fact]
     public void Ranges_beyond_yield_are_outside_the_curves()
@@ -105,7 +107,7 @@ public class FatigueChecksTests
         Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Damage([], c71, 0.5));
         Assert.ThrowsAny<ArgumentException>(() => GustStressSpectrum.Share(0));
         Assert.ThrowsAny<ArgumentException>(() => GustStressSpectrum.Blocks(1.Megapascals, 0));
-        Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Miner([], -1, c71, 1));
+        Assert.ThrowsAny<ArgumentException>(() => FatigueChecks.Miner([], -1, c71, 1, subject));
     }
 
     [Fact]

@@ -1,0 +1,154 @@
+using StatueFrame.Analysis;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace StatueFrame.Checks;
+
+/// <summary>
+/// What makes a statue tire, once for all of its parts: gusts of every wind in a service situation, vortices of the same winds where they
+/// were found, and the daily cycle of every heat.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads.</remarks>
+internal sealed class FatigueCauses
+{
+    private const double DefaultLife = 100, DefaultGammaMf = 1.35;
+
+    private static readonly Source page = Source.Assumed("fatigue");
+    private static readonly Assumption fifty = new("wind for fatigue", "the wind of the service situation, without its factor, is that of fifty years", page);
+    private static readonly Assumption gusts = new("cycles of gusts", "all from the worst heading, each unloading fully", Source.En1991_1_4("B.3"));
+    private static readonly Assumption daily = new("cycles of heat", "the whole temperature action comes and goes every day; of several the worst counts", page);
+    private static readonly Assumption life = new("design life", "100 years", Source.En1990("Table 2.1, category 5: monumental structures"));
+    private static readonly Assumption safety = new("γ_Mf for fatigue", Invariant($"{DefaultGammaMf}"), new Source("EN 1993-1-9:2005", "Table 3.1: safe life, high consequence"));
+    private static readonly Assumption noVortices = new("vortices in fatigue", "not counted, as vortex shedding was not looked at", page);
+
+    private readonly List<(Response Windy, Response Calm, double Factor)> winds = [];
+    private readonly List<Response> heats = [];
+    private readonly List<FatigueVortex> vortices = [];
+
+    private FatigueCauses(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists)
+    {
+        (Model, Years, GammaMf) = (model, criteria.DesignLife ?? DefaultLife, criteria.FatigueFactor ?? criteria.Annex?.GammaMf ?? DefaultGammaMf);
+        bool lacksVortices = false;
+        var seen = new HashSet<WindAction>();
+        foreach (Response response in responses.Where(HasWind))
+        {
+            FactoredAction wind = response.Situation.Wind!;
+            if (!seen.Add((WindAction)wind.Action))
+                continue;
+            winds.Add((response, model.Respond(With(response.Situation, response.Situation.Actions.Where(a => a.Action is not WindAction))), wind.Factor));
+            lacksVortices |= !AddVortices((WindAction)wind.Action, criteria, lists);
+        }
+        Situation = string.Join(", ", winds.Select(w => w.Windy.Situation.Name));
+        foreach (TemperatureAction heat in responses.SelectMany(r => r.Situation.Actions).Select(a => a.Action).OfType<TemperatureAction>().Distinct())
+            heats.Add(model.Respond(new Situation { Name = heat.Name, Actions = [heat] }));
+        Assumptions =
+        [
+            .. winds.SelectMany(w => ((WindAction)w.Windy.Situation.Wind!.Action).Assumptions(model.AllBandsHaveCoefficient, hasLimbs: false)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
+            .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null && criteria.Annex is null ? [safety] : (ReadOnlySpan<Assumption>)[],
+        ];
+    }
+
+    public StatueModel Model { get; }
+
+    /// <summary>Design life in years.</summary>
+    public double Years { get; }
+
+    public double GammaMf { get; }
+
+    public Assumption[] Assumptions { get; }
+
+    /// <summary>The situations whose winds count.</summary>
+    public string Situation { get; }
+
+    /// <summary>The winds, each with the same situation without it, and the factor it has there.</summary>
+    public IReadOnlyList<(Response Windy, Response Calm, double Factor)> Winds => winds;
+
+    public IReadOnlyList<Response> Heats => heats;
+
+    public IReadOnlyList<FatigueVortex> Vortices => vortices;
+
+    /// <summary>The causes; null when no service situation has wind.</summary>
+    public static FatigueCauses? Of(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists) =>
+        responses.Any(HasWind) ? new FatigueCauses(model, criteria, responses, lists) : null;
+
+    private static bool HasWind(Response response) => response.Situation is { LimitState: LimitState.Service, Wind.Factor: > 0 };
+
+    /// <summary>A situation with no more than some actions, their factors as they are; it may have none.</summary>
+    public static Situation With(Situation situation, IEnumerable<FactoredAction> actions) =>
+        situation with { Actions = [new FactoredAction(0, new SelfWeight()), .. actions], Factors = [] };
+
+    /// <summary>Takes the vortices of a wind; false when they were not looked at.</summary>
+    private bool AddVortices(WindAction wind, Criteria criteria, SheetWriter lists)
+    {
+        if (!lists.Vortices.TryGetValue(wind, out (ModalResponse Modes, AcrossWindReport Report) found) || found.Report.Cases.Count == 0)
+            return false;
+        AcrossWindInput input = criteria.AcrossWind ?? new AcrossWindInput();
+        foreach (AcrossWindCase vortex in found.Report.Cases)
+        {
+            if (vortex.Vortex.IsBeyondRange)
+                continue;
+            double[] shape = found.Modes.Set.Shape(vortex.Mode.Number - 1).ToArray();
+            double amplitude = vortex.ModalAmplitude(Model, found.Modes.Set);
+            if (!(amplitude > 0))
+                continue;
+            for (int i = 0; i < shape.Length; i++)
+                shape[i] *= amplitude;
+            var peaks = new DynamicPeaks(Model, new ModeShape(Model, found.Modes.Set, vortex.Mode.Number - 1), CovariancePeaks.OfAmplitude(amplitude));
+            vortices.Add(new FatigueVortex(vortex, shape, peaks, vortex.Vortex.Cycles * Years / input.LifeYearsInUse));
+        }
+        return true;
+    }
+
+    /// <summary>The cycles of all kinds in the design life.</summary>
+    public ValueList<StressBlock> Blocks(in FatigueRanges ranges)
+    {
+        var blocks = new List<StressBlock>(GustStressSpectrum.Blocks(Pressure.FromPascals(ranges.Gust), Years));
+        if (ranges.Heat > 0)
+            blocks.Add(StressBlock.DailyHeat(Pressure.FromPascals(ranges.Heat), Years));
+        for (int i = 0; i < ranges.Vortex.Length; i++)
+            blocks.Add(new StressBlock(Pressure.FromPascals(ranges.Vortex[i]), vortices[i].Cycles, $"vortices of {vortices[i].Case.Where}"));
+        return blocks.ToValueList();
+    }
+
+    /// <summary>Of many details the one with the greatest damage; of those not damaged the one with the greatest gusts; −1 for none.</summary>
+    public int Worst(IReadOnlyList<(FatigueRanges Ranges, DetailCategory Detail)> all)
+    {
+        var candidates = new List<int>();
+        for (int i = 0; i < all.Count; i++)
+        {
+            if (candidates.Exists(c => all[c].Detail == all[i].Detail && all[i].Ranges.IsCoveredBy(all[c].Ranges)))
+                continue;
+            candidates.RemoveAll(c => all[c].Detail == all[i].Detail && all[c].Ranges.IsCoveredBy(all[i].Ranges));
+            candidates.Add(i);
+        }
+        if (candidates.Count <= 1)
+            return candidates.Count == 0 ? -1 : candidates[0];
+        double[] damages = [.. candidates.Select(c => FatigueChecks.Damage(Blocks(all[c].Ranges), all[c].Detail, GammaMf))];
+        bool anyHarm = Array.Exists(damages, D => D > 0);
+        return candidates[Enumerable.Range(0, damages.Length).ToArray().FirstGreatest(i => anyHarm ? damages[i] : all[candidates[i]].Ranges.Gust)];
+    }
+}
+
+/// <summary>Vortices that shake a mode, for fatigue.</summary>
+/// <param name="Case">What they do.</param>
+/// <param name="Shape">The mode with its greatest amplitude.</param>
+/// <param name="Peaks">What that does to all parts.</param>
+/// <param name="Cycles">How often in the design life.</param>
+internal sealed record FatigueVortex(AcrossWindCase Case, double[] Shape, DynamicPeaks Peaks, double Cycles);
+
+/// <summary>The stress ranges of a detail, Pa: gusts of fifty years, a day's heat, and each vortex case.</summary>
+internal readonly record struct FatigueRanges(double Gust, double Heat, double[] Vortex)
+{
+    /// <summary>Whether no range of this detail is greater than the other's.</summary>
+    public bool IsCoveredBy(in FatigueRanges other)
+    {
+        if (Gust > other.Gust || Heat > other.Heat)
+            return false;
+        for (int i = 0; i < Vortex.Length; i++)
+        {
+            if (Vortex[i] > other.Vortex[i])
+                return false;
+        }
+        return true;
+    }
+}
