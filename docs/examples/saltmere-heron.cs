@@ -215,8 +215,8 @@ var heron = new Statue
     Limbs = [wing],
     Fittings =
     [
-        new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters) },
-        new Fitting { Name = "damper", On = "N30", Mass = 150.Kilograms },
+        new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters), Fixing = new FittingFixing { Bolt = M(16), Count = 8, Lever = 0.5.Meters, Reach = 0.3.Meters } },
+        new Fitting { Name = "damper", On = "N30", Mass = 150.Kilograms, Fixing = new FittingFixing { Bolt = M(16), Count = 6, Lever = 0.25.Meters, Reach = 0.4.Meters } },
     ],
     Points =
     [

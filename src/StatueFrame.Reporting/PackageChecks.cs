@@ -6,7 +6,7 @@ namespace StatueFrame.Reporting;
 internal sealed class PackageChecks
 {
     /// <summary>How many parts of a kind have a line of their own.</summary>
-    private const int MostParts = 12;
+    private const int MostParts = 6;
 
     private readonly CalculationPackage package;
     private readonly HtmlText html;

@@ -45,6 +45,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("tower", AddLattice);
         if (response.Situation.LimitState == LimitState.Strength)
         {
+            lists.Guard("fittings", () => new FittingSheet(model, criteria, demands, feet, lists).Add());
             OnFineModel(() =>
             {
                 lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());

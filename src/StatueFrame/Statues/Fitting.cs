@@ -21,8 +21,12 @@ public sealed record Fitting
     /// <summary>Position of its center of mass in the statue's axes; null for the center of what carries it.</summary>
     public Point3? At { get; init; }
 
+    /// <summary>What holds it; null leaves it open.</summary>
+    public FittingFixing? Fixing { get; init; }
+
     internal void Validate(Validator v)
     {
+        Fixing?.Validate(v.At(nameof(Fixing)));
         v.Named(Name);
         v.Positive(Mass, Mass.Kilograms, 0, 1e6);
         At?.Validate(v.At(nameof(At)));

@@ -21,6 +21,15 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
     /// <summary>What comes down at the base, in every direction.</summary>
     public CutPeaks OnBase => onBase.Value;
 
+    /// <summary>The peak accelerations of a point of a level or band, sideways in any direction and up and down, m/s².</summary>
+    public (double Across, double Up) AccelerationsAt(Place place, Vector3D at)
+    {
+        (Vector3D Displacement, Vector3D Rotation)[] moved = motion.Motions(place, at, accelerations: true);
+        return (
+            combination.GreatestInPlane(Array.ConvertAll(moved, m => m.Displacement.X), Array.ConvertAll(moved, m => m.Displacement.Y)),
+            combination.Peak(Array.ConvertAll(moved, m => m.Displacement.Z)));
+    }
+
     /// <summary>The peaks of the forces at both ends of a segment.</summary>
     public (CutPeaks Bottom, CutPeaks Top) EndPeaks(SegmentModel segment)
     {

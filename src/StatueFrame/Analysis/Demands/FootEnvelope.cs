@@ -11,6 +11,7 @@ namespace StatueFrame.Analysis;
 internal sealed class FootEnvelope
 {
     private readonly Dictionary<string, (Vector3D At, Vector3D Force, Vector3D Moment)> most = [];
+    private readonly List<(string On, Vector3D At, Vector3D Force)> put = [];
 
     public FootEnvelope(StatueModel model)
     {
@@ -36,6 +37,9 @@ internal sealed class FootEnvelope
         }
     }
 
+    /// <summary>Takes what a fitting puts on a level, sizes along the statue's axes; on bands it does nothing.</summary>
+    public void Put(string on, Vector3D at, Vector3D force) => put.Add((on, at, force));
+
     /// <summary>Looks at what acts on a bar; what is loose of it counts with whatever signs are worse.</summary>
     public void Look(BarModel bar, in BarEnds ends)
     {
@@ -48,14 +52,13 @@ internal sealed class FootEnvelope
         force = place.Axes.ToGlobal(force);
         moment = Sizes(place.Axes.ToGlobal(moment) + arm.Cross(force));
         Vector3D more = Sizes(place.Axes, loose.N, loose.AlongThickness, loose.AlongWidth), turn = Sizes(place.Axes, loose.T, loose.Strong, loose.Weak);
-        arm = Sizes(arm);
         force = Sizes(force) + more;
-        moment += turn + new Vector3D(arm.Y * more.Z + arm.Z * more.Y, arm.Z * more.X + arm.X * more.Z, arm.X * more.Y + arm.Y * more.X);
+        moment += turn + Turned(Sizes(arm), more);
         known = (foot, Greater(force, greatestForce), Greater(moment, greatestMoment));
     }
 
-    /// <summary>What stands on the tower at a level of a body: where, in the body's axes, and the most it puts there along them.</summary>
-    public IEnumerable<(BarModel Bar, Vector3D At, Vector3D Force, Vector3D Moment)> At(BodyModel body, int level)
+    /// <summary>What stands on the tower at a level of a body, standoffs and fittings: where, in the body's axes, and the most it puts there along them.</summary>
+    public IEnumerable<(BarModel? Bar, Vector3D At, Vector3D Force, Vector3D Moment)> At(BodyModel body, int level)
     {
         string name = body.Prefix + body.Tower.Levels[level].Name;
         foreach (BarModel bar in body.Rings.Where(ring => ring.Level == name).SelectMany(ring => ring.Bars))
@@ -63,7 +66,21 @@ internal sealed class FootEnvelope
             (Vector3D at, Vector3D force, Vector3D moment) = most[bar.Where];
             yield return (bar, body.Axes.ToLocal(at), Along(body.Axes.Axes, force), Along(body.Axes.Axes, moment));
         }
+        foreach ((_, Vector3D at, Vector3D force) in put.Where(own => own.On == name))
+        {
+            Vector3D local = body.Axes.ToLocal(at), center = body.Tower.Levels[level].Center;
+            if (body.Tower.OutlineAt(level) is not { } outline)
+                continue;
+            (double x, double y) = outline.NearestPoint(local.X - center.X, local.Y - center.Y);
+            var foot = new Vector3D(center.X + x, center.Y + y, center.Z);
+            Vector3D along = Along(body.Axes.Axes, force);
+            yield return (null, foot, along, Turned(Sizes(local - foot), along));
+        }
     }
+
+    /// <summary>The most moment of forces of given sizes about a point that is off by given sizes.</summary>
+    private static Vector3D Turned(Vector3D arm, Vector3D force) =>
+        new(arm.Y * force.Z + arm.Z * force.Y, arm.Z * force.X + arm.X * force.Z, arm.X * force.Y + arm.Y * force.X);
 
     /// <summary>Sizes in the statue's axes as the most that they can be along others.</summary>
     private static Vector3D Along(in Axes3D axes, Vector3D sizes) => new(Sizes(axes.X).Dot(sizes), Sizes(axes.Y).Dot(sizes), Sizes(axes.Z).Dot(sizes));

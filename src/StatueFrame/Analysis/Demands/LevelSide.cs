@@ -30,8 +30,8 @@ internal sealed class LevelSide
 
     public Vector3D Across { get; }
 
-    /// <summary>What stands on it: the bar, how far from its first leg, and the most it puts there, in the body's axes.</summary>
-    public List<(BarModel Bar, double At, Vector3D Force, Vector3D Moment)> Feet { get; } = [];
+    /// <summary>What stands on it: the bar, null for a fitting, how far from its first leg, and the most it puts there, in the body's axes.</summary>
+    public List<(BarModel? Bar, double At, Vector3D Force, Vector3D Moment)> Feet { get; } = [];
 
     /// <summary>The sides of a level, with nothing on them yet; empty when it has no legs.</summary>
     public static LevelSide[] Of(TowerLevel level)
@@ -46,7 +46,7 @@ internal sealed class LevelSide
         LevelSide[] sides = Of(body.Tower.Levels[level]);
         if (sides.Length == 0)
             return sides;
-        foreach ((BarModel bar, Vector3D at, Vector3D force, Vector3D moment) in feet.At(body, level))
+        foreach ((BarModel? bar, Vector3D at, Vector3D force, Vector3D moment) in feet.At(body, level))
         {
             LevelSide side = sides.MinBy(s => (at - s.From - s.PositionOf(at) * s.Along).Length)!;
             side.Feet.Add((bar, side.PositionOf(at), force, moment));

@@ -1,3 +1,5 @@
+using StatueFrame.Mechanics;
+
 namespace StatueFrame.Analysis;
 
 /// <summary>
@@ -96,6 +98,29 @@ internal sealed class SituationDemands : PartDemands
     public override IEnumerable<EndForces> EndsOf(int segment) => sources.SelectMany(source => source.EndsOf(segment));
 
     public override IEnumerable<BaseForces> OnBase() => sources.SelectMany(source => source.OnBase());
+
+    /// <summary>
+    /// The greatest accelerations of a fitting by what shakes the statue, sideways and up and down, m/s²; gusts and what acts steadily have none.
+    /// </summary>
+    /// <param name="model">The plain model.</param>
+    /// <param name="fitting">Number of the fitting.</param>
+    /// <param name="at">Where its center of mass is.</param>
+    public (double Across, double Up) AccelerationsAt(StatueModel model, int fitting, Vector3D at)
+    {
+        Place place = model.PlaceOf(model.Statue.Fittings[fitting].On);
+        (double across, double up) = Shock?.Fittings?[fitting] ?? default;
+        if (Earthquake is not null)
+            Take(Earthquake.Peaks, EarthquakeFactor);
+        foreach (ShakingWind wind in Shaking)
+            Take(wind.Peaks, wind.Factor);
+        return (across, up);
+
+        void Take(DynamicPeaks peaks, double factor)
+        {
+            (double sideways, double vertical) = peaks.AccelerationsAt(place, at);
+            (across, up) = (Math.Max(across, factor * sideways), Math.Max(up, factor * vertical));
+        }
+    }
 
     /// <summary>The same with what weights give for static equilibrium, where strength cannot help.</summary>
     public IEnumerable<BaseForces> OnBaseInEquilibrium() => inEquilibrium.Count == 0 ? OnBase() : inEquilibrium.SelectMany(source => source.OnBase());

@@ -30,6 +30,9 @@ internal sealed class ModalShock
     /// <summary>2·elastic energy that the static rest of two patterns has together, and of the bars' share.</summary>
     private readonly double[] restStrain;
 
+    /// <summary>How each fitting moves in each mode.</summary>
+    private readonly Vector3D[] fittingShapes;
+
     /// <summary>What the pull's static rest says, and puts on the base, until it is let go.</summary>
     private readonly double[] restOfPull, baseOfPull = new double[Frame.NodeSize];
 
@@ -47,8 +50,37 @@ internal sealed class ModalShock
         (baseByDisplacement, baseByVelocity, baseByPulse) = (new PackedRows(Frame.NodeSize, n), new PackedRows(Frame.NodeSize, n), new PackedRows(Frame.NodeSize, patterns));
         restStrain = new double[patterns * patterns];
         restOfPull = new double[looks.Stride];
+        ValueList<Fitting> fittings = model.Statue.Fittings;
+        Fittings = new (double, double)[fittings.Count];
+        fittingShapes = [.. fittings.SelectMany(fitting =>
+        {
+            Place place = model.PlaceOf(fitting.On);
+            Vector3D at = fitting.At?.Meters ?? place.Center;
+            return Enumerable.Range(0, count).Select(m => model.Motion(modes.Shape(m), place, at).Displacement);
+        })];
         double[] participation = PrepareModes();
         PreparePatterns(participation);
+    }
+
+    /// <summary>The greatest accelerations of each fitting, sideways and up and down, m/s², with what pushes a mode and without, as it may be the ground.</summary>
+    public (double Across, double Up)[] Fittings { get; }
+
+    /// <summary>Looks at the accelerations of fittings in a step.</summary>
+    private void LookAtFittings(ReadOnlySpan<double> q, ReadOnlySpan<double> dq, ReadOnlySpan<double> pushed)
+    {
+        for (int f = 0; f < Fittings.Length; f++)
+        {
+            Vector3D own = Vector3D.Zero, free = Vector3D.Zero;
+            for (int m = 0; m < count; m++)
+            {
+                double a = -2 * damping * omega[m] * dq[m] - omega[m] * omega[m] * q[m];
+                free += a * fittingShapes[f * count + m];
+                own += (a + (pushed.IsEmpty ? 0 : pushed[m])) * fittingShapes[f * count + m];
+            }
+            (double across, double up) = Fittings[f];
+            Fittings[f] = (
+                Math.Max(across, Math.Max(double.Hypot(own.X, own.Y), double.Hypot(free.X, free.Y))), Math.Max(up, Math.Max(Math.Abs(own.Z), Math.Abs(free.Z))));
+        }
     }
 
     public void Run(int samples, ShockRecorder recorder, BarPeaks bars)
@@ -58,6 +90,7 @@ internal sealed class ModalShock
         double[] at = new double[looks.Stride], bandAt = new double[bands.Stride], onBase = new double[baseByPulse.Stride], sizes = new double[Math.Max(patterns, 1)];
         double input = Start(u, v), damped = 0;
         Look(0);
+        LookAtFittings(u, v, default);
         for (int first = 0; first < samples - 1; first += Block)
         {
             int steps = Math.Min(Block, samples - 1 - first);
@@ -67,6 +100,7 @@ internal sealed class ModalShock
             {
                 Account(i, driven);
                 Look(first + i, i);
+                LookAtFittings(u.AsSpan(i * n, n), v.AsSpan(i * n, n), driven ? after.AsSpan((i - 1) * n, n) : default);
             }
             u.AsSpan(steps * n, n).CopyTo(u);
             v.AsSpan(steps * n, n).CopyTo(v);

@@ -55,7 +55,9 @@ public sealed class ShockResponse
         else
         {
             BarPeaks = new BarPeaks(model, new LoadCase(model, rest, displaced, null));
-            new ModalShock(model, loads, probes, modes, ModeCount, damping, step).Run(samples, recorder, BarPeaks);
+            var shaken = new ModalShock(model, loads, probes, modes, ModeCount, damping, step);
+            shaken.Run(samples, recorder, BarPeaks);
+            Fittings = shaken.Fittings;
             bars = BarPeaks.Results(sample => sample * step);
         }
         (reactions, Tower) = (recorder.Reactions, recorder.Tower);
@@ -177,6 +179,9 @@ public sealed class ShockResponse
 
     /// <summary>The peaks of every standoff's end forces on its rigid ring; null where bars yield.</summary>
     internal BarPeaks? BarPeaks { get; }
+
+    /// <summary>The greatest accelerations of each fitting, sideways and up and down, m/s²; null with bars that yield.</summary>
+    internal (double Across, double Up)[]? Fittings { get; }
 
     /// <summary>What the library took for the user; that of the damping is the damping's own.</summary>
     public ValueList<Assumption> Assumptions { get; }

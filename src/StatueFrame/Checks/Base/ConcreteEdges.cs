@@ -17,6 +17,10 @@ internal static class ConcreteEdges
     private static readonly Source blowEn = new("EN 1992-4:2018", "7.2.1.8 (7.25) to (7.29), from memory, bar by bar");
     private static readonly Source blowAci = new("ACI 318-19", "17.6.4, from memory, bar by bar");
 
+    private static readonly Source distances = new("ACI 318-19", "17.9.2, cast-in bars, from memory; taken for EN 1992-4 too, which leaves these distances to the product");
+    private static readonly Source splitting = new("EN 1992-1-1:2004", "6.5.3 (3) (6.58): T = ¼ (b − a)/b F; concrete alone, from memory");
+    private static readonly Source plain = new("EN 1992-1-1:2004", "12.3.1 (12.1): α_ct 0.8, f_ctk,0.05 = 0.7 f_ctm");
+
     /// <summary>An edge as a group of bars sees it: how far, how long, how far its corners are.</summary>
     /// <param name="Name">The way it lies, as in "+x".</param>
     /// <param name="C1">Distance of the nearest bars, m.</param>
@@ -97,6 +101,46 @@ internal static class ConcreteEdges
             double phi = w.Given("phi", design.PhiConcrete, Dimension.Number, "", source), N_cbg = cone.American(w, concrete.f_k, concrete.Cracked);
             return (V, w.Let("V_R", phi * k_8 * N_cbg, Dimension.Force, source));
         });
+    }
+
+    /// <summary>
+    /// Splitting of the block as bars are tightened and pull: distances to edges and of bars of six diameters where bars are tightened, else
+    /// four between bars; and the transverse tension of the force that spreads from a head into the concrete round it, which plain concrete
+    /// takes over a square as wide as the concrete round the bar.
+    /// </summary>
+    /// <param name="bars">All bars.</param>
+    /// <param name="forces">The force of each, pre-tension included, N.</param>
+    /// <param name="block">Plan of the block.</param>
+    /// <param name="concrete">Its concrete.</param>
+    /// <param name="where">The state.</param>
+    /// <param name="situation">The situation.</param>
+    public static Check Splitting(IReadOnlyList<AnchorBar> bars, IReadOnlyList<double> forces, BlockSection block, Concrete concrete, string where = "", string situation = "")
+    {
+        (double use, int worst) = Enumerable.Range(0, bars.Count).Select(i => (Of(null, i), i)).Max();
+        return Check.Of(new CheckSubject("base.splitting", "splitting of the concrete round an anchor bar", where.Length > 0 ? $"bar {worst + 1}, {where}" : $"bar {worst + 1}", situation), Dimension.Number, splitting, w => (Of(w, worst), 1));
+
+        double Of(Working? w, int i)
+        {
+            AnchorBar bar = bars[i];
+            double spacing = Enumerable.Range(0, bars.Count).Where(j => j != i)
+                .Select(j => double.Hypot(bars[j].X.Meters - bar.X.Meters, bars[j].Y.Meters - bar.Y.Meters)).DefaultIfEmpty(double.PositiveInfinity).Min();
+            double d = w.Given("d", bar.Diameter.Meters, Dimension.SmallLength, "diameter of the bar"), c = w.Given("c", Math.Max(1e-3, Edges([bar], block).Min(e => e.C1)), Dimension.Length, "distance from the nearest edge");
+            double T = w.Given("T", Math.Max(Math.Max(0, forces[i]), bar.PreTension.Newtons), Dimension.Force, "greatest force, or its pre-tension");
+            double most = bar.PreTension.Newtons > 0 ? 6 : 4, u = 0;
+            if (bar.PreTension.Newtons > 0)
+                u = w.Let("u", 6 * d / c, Dimension.Number, distances, "edge, as it is tightened");
+            double b = w.Given("b", Math.Min(2 * c, spacing), Dimension.Length, "width of concrete round the bar: twice the edge, or the distance of the next bar");
+            if (double.IsFinite(spacing))
+            {
+                double s = w.Given("s", spacing, Dimension.Length, "distance of the next bar"), k = w.Given("k", most, Dimension.Number, "diameters between bars", distances);
+                u = w.Let("u", Math.Max(u, k * d / s), Dimension.Number, distances, "with the distance of bars");
+            }
+            double a = w.Given("a", Math.Min(b, bar.HeadWidth?.Meters ?? d), Dimension.SmallLength, "width of the head, or the bar");
+            double f_ctm = w.Given("f_ctm", concrete.f_ctm, Dimension.Stress, "mean tensile strength"), gamma_C = w.Given("gamma_C", concrete.PartialFactor, Dimension.Number);
+            double f_ctd = w.Let("f_ctd", 0.8 * 0.7 * f_ctm / gamma_C, Dimension.Stress, plain, "plain concrete");
+            double T_s = w.Let("T_s", 0.25 * (1 - a / b) * T, Dimension.Force, splitting, "transverse tension");
+            return w.Let("u", Math.Max(u, T_s / (f_ctd * b * b)), Dimension.Number, splitting, "with the tension over b by b");
+        }
     }
 
     /// <summary>

@@ -81,6 +81,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
             {
                 anchorage.Add(ConcreteEdges.EdgeShear(holdDown.Bars, V, on.Section, top, Length.FromMeters(on.Height), design, s.Where, situation));
                 anchorage.Add(ConcreteEdges.PryOut(holdDown.Bars, V, on.Section, top, design, s.Where, situation));
+                anchorage.Add(ConcreteEdges.Splitting(holdDown.Bars, group.Forces.ToArray(), on.Section, top, s.Where, situation));
             }
             else if (V.Max() > 0)
             {

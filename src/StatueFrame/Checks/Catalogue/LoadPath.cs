@@ -169,8 +169,14 @@ internal static class LoadPath
 
     private static IEnumerable<Aspect> OfFittings(StatueModel model)
     {
-        if (model.Statue.Fittings.Count > 0)
-            yield return new("fittings", $"what fixes {string.Join(", ", model.Statue.Fittings.Select(fitting => $"{fitting.Name} to {fitting.On}"))}, and what it does to the part it hangs on", [], NoMethod);
+        ValueList<Fitting> all = model.Statue.Fittings;
+        if (all.Count == 0)
+            yield break;
+        yield return new("fittings", $"what fixes {string.Join(", ", all.Select(fitting => $"{fitting.Name} to {fitting.On}"))}", ["fittings.fixing"], "no strength situation was given");
+        HashSet<string> levels = [.. model.Bodies.SelectMany(body => body.Tower.Levels.Select(level => body.Prefix + level.Name))];
+        string[] onSkin = [.. all.Where(fitting => !levels.Contains(fitting.On)).Select(fitting => $"{fitting.Name} does to {fitting.On}")];
+        if (onSkin.Length > 0)
+            yield return new("fittings", $"what {string.Join(", ", onSkin)}", [], NoMethod);
     }
 
     /// <summary>What hands forces to the legs of a lattice; on anything else there is no method.</summary>
@@ -203,7 +209,7 @@ internal static class LoadPath
                 yield return new("hold-down", "steel of the anchor bars", ["base.anchor-tension", "base.anchor-shear", "base.anchor-interaction"], none);
                 yield return new("hold-down", "what the anchor bars end in", ["base.breakout", "base.anchorage-weight", "base.pull-out", "base.bond", "base.girder-bending", "base.girder-bearing"], none);
                 yield return new("hold-down", "edges of the concrete: shear, pry-out and blow-out", ["base.edge-shear", "base.pry-out", "base.blow-out"], "the bars are not in concrete, or no hold-down is described");
-                yield return new("hold-down", "splitting of the concrete as bars are tightened", [], NoMethod);
+                yield return new("hold-down", "splitting of the concrete as bars are tightened", ["base.splitting"], "the bars are not in concrete, or no hold-down is described");
             }
         }
         yield return new("pedestal", "bed joints", ["pedestal.overturning", "pedestal.toe-stress", "pedestal.capacity", "pedestal.sliding"], "no pedestal is described (Statue.Pedestal)");

@@ -66,7 +66,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
             {
                 string name = body.Prefix + body.Tower.Levels[level].Name;
                 if (body.Tower.Levels[level].Frame is { } frame)
-                    lists.Run(StiffnessEntry, LevelSide.Of(body, level, places).Where(side => side.Feet.Count > 0).SelectMany(side => Gives(body, frame, name, side)));
+                    lists.Run(StiffnessEntry, LevelSide.Of(body, level, places).Where(side => side.Feet.Exists(foot => foot.Bar is not null)).SelectMany(side => Gives(body, frame, name, side)));
             }
         }
     }
@@ -81,7 +81,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
         Give Of(string way, Vector3D direction, double I)
         {
             double L = side.Length;
-            double[] k = [.. side.Feet.Select(foot => StiffnessAlong(foot.Bar, direction))];
+            double[] k = [.. side.Feet.Select(foot => foot.Bar is { } bar ? StiffnessAlong(bar, direction) : 0)];
             double sum = k.Sum(), shape = 0;
             for (int i = 0; i < k.Length; i++)
             {

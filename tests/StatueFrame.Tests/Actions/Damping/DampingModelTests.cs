@@ -38,8 +38,9 @@ public class DampingModelTests
     {
         DampingModel model = DampingModel.Of(DampingCategory.FrictionBoltedLattice) with { DeviceDecrement = 0.02 };
         Assert.Equal(0.06, model.Total(0.01), 1e-15);
-        Assert.Single(model.Assumptions);
-        Assert.Empty((model with { StructuralDecrement = 0.025 }).Assumptions);
+        Assert.Equal(["structural damping", "dampers"], model.Assumptions.Select(a => a.Subject));
+        Assert.Equal(["dampers"], (model with { StructuralDecrement = 0.025 }).Assumptions.Select(a => a.Subject));
+        Assert.Empty(DampingModel.OfRatio(0.01).Assumptions);
         Assert.Equal(Source.User, DampingModel.OfRatio(0.005).StructuralSource);
     }
 

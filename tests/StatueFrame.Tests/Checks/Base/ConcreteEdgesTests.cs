@@ -42,6 +42,22 @@ public class ConcreteEdgesTests
     public void A_bar_outside_the_block_has_no_edge() =>
         Assert.Equal(Verdict.Fail, Edge([At(20.1, 0, 30, 400)], wide, european).Verdict);
 
+    /// <summary>
+    /// Bars of 48 mm at 0.4 m, tightened: 6·48/400 = 0.72. A head of 100 mm under 500 kN, 0.15 m from an edge, in C25 (f_ctm 2.565 MPa):
+    /// ¼(1 − 0.1/0.3)·500 kN over 0.3² m² at 0.8·0.7·2.565/1.5 MPa; weakening never helps.
+    /// </summary>
+    [Fact]
+    public void Splitting_by_hand()
+    {
+        AnchorBar Tight(double x, double y, double kN) => At(x, y, 48, 2000, 100) with { PreTension = UnitsNet.Force.FromKilonewtons(kN) };
+        Assert.Equal(0.72, ConcreteEdges.Splitting([Tight(0, 0, 1), Tight(0.4, 0, 1)], [1, 1], wide, C(25e6)).Demand!.Value, 1e-9);
+        Assert.Equal(0.48, ConcreteEdges.Splitting([Tight(0, 0, 0), Tight(0.4, 0, 0)], [1, 1], wide, C(25e6)).Demand!.Value, 1e-9);
+        double f_ctm = 0.3 * Math.Pow(25, 2.0 / 3) * 1e6, tension = 0.25 * (1 - 0.1 / 0.3) * 500e3 / (0.8 * 0.7 * f_ctm / C(25e6).PartialFactor * 0.09);
+        Assert.Equal(tension, ConcreteEdges.Splitting([At(19.85, 0, 10, 2000, 100)], [500e3], wide, C(25e6)).Demand!.Value, 1e-6 * tension);
+        Assert.True(ConcreteEdges.Splitting([At(19.9, 0, 10, 2000, 100)], [500e3], wide, C(25e6)).Demand > tension);
+        Assert.True(ConcreteEdges.Splitting([At(19.85, 0, 10, 2000, 50)], [500e3], wide, C(25e6)).Demand > tension);
+    }
+
     [Fact]
     public void Heads_far_from_an_edge_blow_nothing_out()
     {

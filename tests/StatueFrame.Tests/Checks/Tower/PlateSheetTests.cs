@@ -47,7 +47,10 @@ public class PlateSheetTests
         MemberConnection splice = bolts with { BothLegs = true, Lines = 2, Plate = gusset with { Thickness = 15.Millimeters, Width = 200.Millimeters, Eccentricity = 20.Millimeters, Throat = null } };
         SectionProperties p = new AngleBar(100.Millimeters, 15.Millimeters).Properties;
         Assert.Equal(300e3 / (355e6 * p.A) + 300e3 * 0.02 / (355e6 * p.Wz), Of("splices.bending", splice, 300, isLeg: true).Utilization!.Value, 1e-6);
-        Assert.DoesNotContain(Checks(splice, 300, isLeg: true), check => check.Id == "gussets.welds");
+        Assert.Equal(["splices.tension", "splices.block", "splices.bending"], Checks(splice, 300, isLeg: true).Select(check => check.Id));
+        Assert.Contains(Checks(splice, -300, isLeg: true), check => check.Id == "splices.compression");
+        // Each of two plates with one line of three: 2·2·2·70/√3 = 323 mm, no more than their 200 mm; two holes.
+        Assert.Equal(300 / (0.9 * (200 - 2 * 22) * 15 * 490 / 1.25 / 1000), Of("splices.tension", splice, 300, isLeg: true).Utilization!.Value, 1e-6);
         Assert.True(Of("splices.bending", splice with { Plate = splice.Plate! with { Eccentricity = 40.Millimeters } }, 300, isLeg: true).Utilization > Of("splices.bending", splice, 300, isLeg: true).Utilization);
     }
 

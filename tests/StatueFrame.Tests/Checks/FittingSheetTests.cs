@@ -1,0 +1,103 @@
+using StatueFrame.Analysis;
+using StatueFrame.Tests.Checks.Catalogue;
+using StatueFrame.Tests.Validation;
+using UnitsNet;
+using Check = StatueFrame.Checks.Check;
+
+namespace StatueFrame.Tests.Checks;
+
+/// <summary>What holds fittings, and what they do to the level they hang on.</summary>
+public class FittingSheetTests
+{
+    private static readonly FittingFixing four = new() { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Class88 }, Count = 4, Lever = 200.Millimeters, Reach = 300.Millimeters, WindArea = 0.5.SquareMeters };
+
+    private static readonly Fitting lamp = new() { Name = "lamp", On = "mid", Mass = 400.Kilograms, At = new Point3(0.Meters, 0.8.Meters, 3.Meters), Fixing = four };
+
+    private static CheckSheet Sheet(Fitting fitting, params ReadOnlySpan<Situation> situations)
+    {
+        SmallStatue whole = SmallWhole.Of();
+        return (whole.Statue with { Fittings = [fitting] }).Check(whole.Criteria, situations.IsEmpty ? whole.Situations : situations);
+    }
+
+    private static Check Fixing(CheckSheet sheet) => Assert.Single(sheet.Checks, check => check.Id == "fittings.fixing");
+
+    /// <summary>Weight alone: 1.35·400·g on four M12 8.8 with A_s 84.3 mm², half of which pull over 200 mm.</summary>
+    [Fact]
+    public void Bolts_under_weight_by_hand()
+    {
+        double V = 1.35 * 400 * 9.80665, T = 2 * V * 0.3 / (4 * 0.2), A = Math.PI / 4 * Math.Pow(12 - 0.9382 * 1.75, 2) * 1e-6;
+        double tension = 0.9 * 800e6 * A / 1.25, shear = 0.6 * 800e6 * A / 1.25;
+        Check check = Fixing(Sheet(lamp, new Situation { Name = "weight", Actions = [1.35 * new SelfWeight()] }));
+        Assert.Equal(Math.Max(T / tension, V / 4 / shear + T / (1.4 * tension)), check.Utilization!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void More_mass_reach_wind_and_fewer_bolts_never_help()
+    {
+        double use = Fixing(Sheet(lamp)).Utilization!.Value;
+        Assert.True(Fixing(Sheet(lamp with { Mass = 800.Kilograms })).Utilization > use);
+        Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Reach = 500.Millimeters } })).Utilization > use);
+        Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Lever = 100.Millimeters } })).Utilization > use);
+        Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Count = 2 } })).Utilization > use);
+        Assert.True(Fixing(Sheet(lamp with { Fixing = four with { WindArea = 2.SquareMeters } })).Utilization > use);
+    }
+
+    /// <summary>A shake adds at least what a rigid statue would: the ground's own acceleration in an earthquake.</summary>
+    [Fact]
+    public void An_earthquake_shakes_what_hangs_on_the_statue()
+    {
+        var rest = new Situation { Name = "rest", Actions = [new SelfWeight()] };
+        SmallStatue whole = SmallWhole.Of();
+        var quake = new EarthquakeAction { Horizontal = new En1998Spectrum { ReferenceAcceleration = 2.MetersPerSecondSquared, Ground = GroundType.B, BehaviorFactor = 1 } };
+        StatueModel model = StatueModel.Build(whole.Statue with { Fittings = [lamp] });
+        (double across, _) = SituationDemands.Of([model], rest with { Actions = [new SelfWeight(), quake] }, DampingModel.OfRatio(0.02)).AccelerationsAt(model, 0, lamp.At!.Value.Meters);
+        Assert.InRange(across, 2, 20);
+    }
+
+    /// <summary>
+    /// The greatest acceleration of a fitting in a shock against second differences of the displacement of a point at its place.
+    /// </summary>
+    [Fact]
+    public void A_shock_shakes_a_fitting_as_a_point_beside_it()
+    {
+        SmallStatue whole = SmallWhole.Of();
+        Statue statue = whole.Statue with { Fittings = [lamp with { On = "top", At = null }], Points = [new NamedPoint("there", "top")] };
+        StatueModel model = StatueModel.Build(statue);
+        var bang = new Situation { Name = "bang", Actions = [new SelfWeight(), new PressurePulse { Name = "wave", Shape = new HalfSinePulse(), Peak = 2.Kilopascals, Duration = 0.06.Seconds }] };
+        ShockResponse shock = ShockResponse.Of(model, bang, DampingModel.OfRatio(0.02), new ShockOptions { KeepsHistory = true });
+        ShockHistory history = shock.History!;
+        double h = shock.Step.Seconds, most = 0;
+        for (int i = 2; i < history.TimesInSeconds.Count - 1; i++)
+        {
+            (double X, double Y, double Z) before = history.Of("there", i - 1), now = history.Of("there", i), after = history.Of("there", i + 1);
+            most = Math.Max(most, double.Hypot(after.X - 2 * now.X + before.X, after.Y - 2 * now.Y + before.Y) / (h * h));
+        }
+        Assert.InRange(shock.Fittings![0].Across, 0.9 * most, 1.3 * most);
+    }
+
+    [Fact]
+    public void A_heavy_fitting_bends_the_horizontal_it_hangs_on()
+    {
+        double Bent(double kg)
+        {
+            SmallStatue whole = SmallWhole.Of();
+            Statue statue = whole.Statue with
+            {
+                Fittings = [lamp with { Mass = kg.Kilograms }],
+                Tower = whole.Statue.Tower with { Levels = [.. whole.Statue.Tower.Levels.Select(level => level.Name == "mid" ? level with { Frame = new LevelFrame { Horizontals = new RectangularTube(120.Millimeters, 120.Millimeters, 8.Millimeters), PlanBracing = new AngleBar(60.Millimeters, 6.Millimeters), Material = StructuralSteel.S355 } } : level)] },
+            };
+            return statue.Check(whole.Criteria, whole.Situations).Checks.Where(check => check.Id == "levels.bending" && check.Where.StartsWith("mid", StringComparison.Ordinal)).Max(check => check.Utilization)!.Value;
+        }
+        Assert.True(Bent(4000) > Bent(400) + 0.05);
+    }
+
+    [Fact]
+    public void A_fitting_is_open_until_its_fixing_is_described()
+    {
+        Assert.Contains(Sheet(lamp with { Fixing = null }).OpenLinks, link => link.Link == "fittings");
+        Assert.DoesNotContain(Sheet(lamp).OpenLinks, link => link.Link == "fittings");
+        Assert.Contains(Sheet(lamp with { On = "band 1", At = null }).OpenLinks, link => link.What.Contains("lamp does to band 1", StringComparison.Ordinal));
+        SmallStatue whole = SmallWhole.Of();
+        Assert.Equal("Fittings[0].Fixing.Count", Assert.Single((whole.Statue with { Fittings = [lamp with { Fixing = four with { Count = 1 } }] }).FindProblems()).Path);
+    }
+}
