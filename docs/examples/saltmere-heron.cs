@@ -143,7 +143,7 @@ Bracket Arm(double side, double wall) => new()
     Throat = wall.Millimeters,
 };
 
-EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat, Bracket = i <= 6 ? Arm(60, 5) : Arm(80, 6) };
+EvenRing BodyRing(int i) => new() { Level = $"L{i}", Count = 40, Lay = 75.Degrees, Length = 0.42.Meters, Standoff = flat, Bracket = i <= 6 ? Arm(60, 5) : i is >= 11 and <= 14 ? Arm(90, 6) : Arm(80, 6) };
 // On the last ring the outline turns so sharply that bars as flat as the others' would come through it.
 EvenRing NeckRing(int i) => new() { Level = $"N{i}", Count = 16, Lay = (i < 30 ? 75 : 70).Degrees, Length = (i < 30 ? 0.22 : 0.20).Meters, Standoff = neckFlat, Bracket = Arm(80, 6) };
 

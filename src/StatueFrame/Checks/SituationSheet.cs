@@ -51,6 +51,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
                 lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("hubs", () => new HubSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
+                lists.Guard("brackets", () => AddFaces(feet, firstCheck));
             });
         }
         lists.Guard("stability", AddStability);
@@ -64,6 +65,20 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         // After all writers, so that none is left out; what a check does not rest on it does not name.
         lists.Assume(Inputs(), firstCheck);
         lists.Situation = "";
+    }
+
+    /// <summary>What brackets stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
+    private void AddFaces(FootEnvelope feet, int firstCheck)
+    {
+        foreach ((BodyModel body, RingElement ring, BracketLoad load) in feet.Faces)
+        {
+            int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
+            string[] near = [$"{ring.Level}, side", .. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => $"{s.Name}, ")];
+            double? used = lists.Checks.Skip(firstCheck)
+                .Where(check => check.Id is "levels.bending" or "tower.bending" or "limbs.bending" && Array.Exists(near, name => check.Where.StartsWith(name, StringComparison.Ordinal)))
+                .Where(check => check.Id == "levels.bending" != (load.Chord is { IsUpright: true })).Max(check => check.Utilization);
+            lists.Run(BracketChecks.FaceEntry, [load with { Chord = load.Chord! with { Pressed = Math.Min(1, used ?? 1) } }]);
+        }
     }
 
     /// <summary>Writes checks that have the fine model as a source, where it was run: they rest on what it takes.</summary>

@@ -55,6 +55,8 @@ public class WeakHeronTests
 
         ["one ring of thin brackets"] = (Storm, "brackets.bending", h => Brackets(h, 13, bracket => bracket with { Section = new RectangularTube(50.Millimeters, 50.Millimeters, 3.Millimeters) })),
         ["one ring of mean welds under brackets"] = (Storm, "brackets.welds", h => Brackets(h, 12, bracket => bracket with { Throat = 3.Millimeters })),
+        ["thin walls under brackets"] = (Storm, "brackets.faces", h => Frame(h, 12, frame => frame with { Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 8.Millimeters) })),
+        ["a thin neck under brackets"] = (Storm, "brackets.faces", h => Neck(h, 24, tube => tube with { Section = new Tube(0.58.Meters, 3.Millimeters), TopSection = new Tube(0.54.Meters, 3.Millimeters), LowerJoint = null })),
         ["soft brackets in the neck"] = (Storm, "brackets.bending", h => Brackets(h, 19, bracket => bracket with { Section = new RectangularTube(30.Millimeters, 30.Millimeters, 2.Millimeters) })),
         ["one level of thin horizontals"] = (Storm, "levels.bending", h => Frame(h, 12, frame => frame with { Horizontals = new RectangularTube(100.Millimeters, 100.Millimeters, 5.Millimeters) })),
         ["one level that gives"] = (Storm, "levels.stiffness", h => Frame(h, 2, frame => frame with { Horizontals = new RectangularTube(90.Millimeters, 90.Millimeters, 8.Millimeters) })),

@@ -74,6 +74,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         var brackets = new BracketChecks.OfRing();
         Bracket? bracket = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? onBracket = bracket is null ? null : MemberSheet.DesignFor(bracket.Material, criteria);
+        BracketChord? chord = bracket is null ? null : BracketChord.Under(BodyOf(ring), ring);
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
@@ -100,13 +101,15 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             return;
         int firstOfBrackets = lists.Checks.Count;
         brackets.Write(lists);
+        if (brackets.OnFace is { } onFace)
+            feet.Faces.Add((BodyOf(ring), ring, onFace));
         lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
 
         void LookAtBracket(BarModel bar, in BarLoad load)
         {
             feet.Look(bar, load.Ends);
             if (bar.Bar.Place.Bracket is not null)
-                brackets.Look(BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower));
+                brackets.Look(BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower, chord));
         }
 
         void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)

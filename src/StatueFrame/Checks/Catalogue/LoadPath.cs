@@ -83,6 +83,7 @@ internal static class LoadPath
             yield break;
         yield return new("brackets", Invariant($"strength and stability of {there.Length}, mean {there.Average():0.00} m, longest {there.Max():0.00} m"), ["brackets.bending"]);
         yield return new("brackets", "welds to the tower", ["brackets.welds"]);
+        yield return new("brackets", "what they stand on", ["brackets.faces"]);
     }
 
     private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6 && bar.Standoff.Saddle is not { HasStop: true };

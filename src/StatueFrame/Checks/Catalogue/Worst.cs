@@ -44,6 +44,13 @@ internal struct Worst<T>(CheckEntry<T> entry)
         }
     }
 
+    /// <summary>The worst that was done, or else the first that was not; false for none.</summary>
+    public readonly bool TryGet(out T demand)
+    {
+        demand = (Utilization is not null ? done : notDone)!;
+        return Utilization is not null || AnyNotDone;
+    }
+
     /// <summary>The checks of a sheet: at most one done and one not done.</summary>
     public readonly IEnumerable<Check> Checks(string situation)
     {
