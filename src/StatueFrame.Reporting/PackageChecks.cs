@@ -8,6 +8,9 @@ internal sealed class PackageChecks
     /// <summary>How many parts of a kind have a line of their own.</summary>
     private const int MostParts = 6;
 
+    /// <summary>Kinds of check that are nowhere used to so much have no working in what is printed; the appendix has it.</summary>
+    private const double LeastShown = 0.2;
+
     private readonly CalculationPackage package;
     private readonly HtmlText html;
     private readonly Check[] done;
@@ -28,7 +31,9 @@ internal sealed class PackageChecks
         ];
         foreach ((int i, Check check) in done.Index())
             numbers[check] = i + 1;
-        full = new(done.DistinctBy(c => c.Id).Concat(done.Where(c => c.Verdict == Verdict.Fail)), ReferenceEqualityComparer.Instance);
+        full = new(
+            done.DistinctBy(c => c.Id).Where(c => c.Utilization >= LeastShown).Concat(done.DistinctBy(c => c.Family)).Concat(done.Where(c => c.Verdict == Verdict.Fail)),
+            ReferenceEqualityComparer.Instance);
         Assumptions = new AssumptionOrder(package.Sheet);
     }
 
@@ -66,6 +71,8 @@ internal sealed class PackageChecks
         html.Element("h3", "Kinds of check");
         if (package.Workings == WorkingExtent.WorstAndTables)
             html.Element("p", "Each check stands with its numbers under Workings.");
+        else if (package.Workings == WorkingExtent.WorstOfEachKind)
+            html.Element("p", FormattableString.Invariant($"A kind that is nowhere used to {100 * LeastShown:0} % has no working here, unless it governs its family; its numbers stand below, its working in the appendix."));
         WriteKinds();
         if (package.Workings == WorkingExtent.WorstOfEachKind)
         {
@@ -132,7 +139,7 @@ internal sealed class PackageChecks
             using (html.Element("tr", ("class", failing > 0 ? "fail" : null)))
             {
                 using (html.Element("td"))
-                    html.Element("a", worst.Title, ("href", $"#{IdOf(worst)}")).Text(" ").Element("code", worst.Id);
+                    html.Element("a", worst.Title, ("href", HasNumbers(worst) ? $"#{IdOf(worst)}" : null)).Text(" ").Element("code", worst.Id);
                 html.Element("td", $"{kind.Count()}", ("class", "number")).Element("td", $"{failing}", ("class", "number"));
                 html.Element("td", worst.UtilizationText, ("class", "number")).Element("td", Place(worst));
             }

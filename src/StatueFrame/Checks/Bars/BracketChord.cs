@@ -23,8 +23,8 @@ internal sealed record BracketChord(Section? Section, Material? Material, bool I
         TowerSegment[] near = [.. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => s.Segment)];
         (Section Section, Material Material)[] tubes =
             [.. body.Segments.Select((s, i) => (s.Segment, i)).Where(s => (s.i == level - 1 || s.i == level) && s.Segment is MemberSegment).Select(s => (((MemberSegment)s.Segment).SectionAt(s.i == level ? 0 : 1), ((MemberSegment)s.Segment).Material))];
-        return tubes.Length > 0 ? Of(tubes.MinBy(tube => ConnectionChecks.Thickness(tube.Section)).Section, tubes.MinBy(tube => tube.Material.YieldStrength.Pascals).Material, isUpright: true)
-            : near.Any(segment => segment is LatticeSegment) ? new(null, null, false, false, $"what they stand on is not described ({nameof(TowerLevel)}.{nameof(TowerLevel.Frame)})")
+        return near.Any(segment => segment is LatticeSegment) ? new(null, null, false, false, $"what they stand on is not described ({nameof(TowerLevel)}.{nameof(TowerLevel.Frame)})")
+            : tubes.Length > 0 ? Of(tubes.MinBy(tube => ConnectionChecks.Thickness(tube.Section)).Section, tubes.MinBy(tube => tube.Material.YieldStrength.Pascals).Material, isUpright: true)
             : new(null, null, false, false, "what holds them in a core or in masonry is not worked out");
 
         BracketChord Of(Section section, Material material, bool isUpright) => section is Tube or RectangularTube
