@@ -34,10 +34,11 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             AddMovements();
         });
         var feet = new FootEnvelope(model);
+        var bars = new BarSheet(model, criteria, demands, local, feet, lists);
         if (model.BarCount > 0)
         {
             lists.Guard("bars", AddBars);
-            OnFineModel(() => lists.Guard("bars", () => new BarSheet(model, criteria, demands, local, feet, lists).Add()));
+            OnFineModel(() => lists.Guard("bars", () => bars.Add));
             lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
         if (demands.Fine is { } fine)
@@ -51,7 +52,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
                 lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("hubs", () => new HubSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
-                lists.Guard("brackets", () => AddFaces(feet, firstCheck));
+                lists.Guard("brackets", () => AddFaces(bars, firstCheck));
             });
         }
         lists.Guard("stability", AddStability);
@@ -68,9 +69,9 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     }
 
     /// <summary>What brackets stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
-    private void AddFaces(FootEnvelope feet, int firstCheck)
+    private void AddFaces(BarSheet bars, int firstCheck)
     {
-        foreach ((BodyModel body, RingElement ring, BracketLoad load) in feet.Faces)
+        foreach ((BodyModel body, RingElement ring, BracketLoad load) in bars.Faces)
         {
             int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
             string[] near = [$"{ring.Level}, side", .. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => $"{s.Name}, ")];

@@ -73,6 +73,37 @@ public sealed record AngleBar(Length LongLeg, Length ShortLeg, Length Thickness)
             Wy: Iy / fiberOfY, Wz: Iz / fiberOfZ);
     }
 
+    /// <summary>
+    /// β_w = |∫z (w² + z²) dA/I_w − 2 z₀| about the principal axes w, z with the shear center, where the legs' middles meet, at z₀; zero for
+    /// equal legs. AISC 360, F10, with thin legs.
+    /// </summary>
+    internal double SidewaysProperty
+    {
+        get
+        {
+            double t = Thickness.Meters, la = LongLeg.Meters - t / 2, lb = ShortLeg.Meters - t / 2, Iw = Properties.Iy, sum = 0;
+            if (la == lb)
+                return 0;
+            LegAxes legs = Legs();
+            double c = Math.Cos(legs.Rotation), s = Math.Sin(legs.Rotation), Ym = lb * lb / 2 / (la + lb), Zm = la * la / 2 / (la + lb);
+            const int Pieces = 200;
+            for (int i = 0; i < Pieces; i++)
+            {
+                double u = (i + 0.5) / Pieces;
+                Add(u * lb, 0, t * lb / Pieces);
+                Add(0, u * la, t * la / Pieces);
+            }
+            return Math.Abs(sum / Iw - 2 * (s * Ym - c * Zm));
+
+            // Along the strong axis w, and along z square to it.
+            void Add(double Y, double Z, double area)
+            {
+                double w = c * (Y - Ym) + s * (Z - Zm), z = c * (Z - Zm) - s * (Y - Ym);
+                sum += z * (w * w + z * z) * area;
+            }
+        }
+    }
+
     internal override Section Blend(Section other, double t)
     {
         AngleBar end = TaperEnd<AngleBar>(other);

@@ -37,9 +37,6 @@ internal sealed class FootEnvelope
         }
     }
 
-    /// <summary>Of every ring on brackets the state that asks most of what they stand on.</summary>
-    public List<(BodyModel Body, RingElement Ring, Checks.BracketLoad Load)> Faces { get; } = [];
-
     /// <summary>Takes what a fitting puts on a level, sizes along the statue's axes; on bands it does nothing.</summary>
     public void Put(string on, Vector3D at, Vector3D force) => put.Add((on, at, force));
 

@@ -36,6 +36,9 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
     private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
 
+    /// <summary>Of every ring on brackets the state that asks most of what they stand on.</summary>
+    public List<(BodyModel Body, RingElement Ring, BracketLoad Load)> Faces { get; } = [];
+
     public void Add()
     {
         bool isStrength = demands.Situation.LimitState == LimitState.Strength;
@@ -102,7 +105,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         int firstOfBrackets = lists.Checks.Count;
         brackets.Write(lists);
         if (brackets.OnFace is { } onFace)
-            feet.Faces.Add((BodyOf(ring), ring, onFace));
+            Faces.Add((BodyOf(ring), ring, onFace));
         lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
 
         void LookAtBracket(BarModel bar, in BarLoad load)

@@ -12,6 +12,7 @@ public static class MemberChecks
     private static readonly Source allowable = Source.Assumed("members: allowable stress is a fraction of the yield strength, on the net section in tension");
     private static readonly Source combinedEn = Source.En1993_1_1("6.2.1 (7), 6.2.6, 6.2.7 (9), 6.2.8, 6.3.3 with Annex B");
     private static readonly Source combinedAisc = new("AISC 360-16 and 360-22", "H1.1; H3.2 with torsion");
+    private static readonly Source singleAngle = new("AISC 360-16 and 360-22", "H2, from memory");
     private static readonly Source slendernessEn = new("common practice", "slenderness of towers' members: legs 120, braces 180; no source");
     private static readonly Source slendernessAisc = new("AISC 360-16 and 360-22", "E2 and D1 user notes: 200 in compression, 300 in tension");
 
@@ -66,8 +67,8 @@ public static class MemberChecks
     /// <summary>
     /// Axial force with bending about both axes, shear and torsion, of a tube, a rectangular tube or a solid bar: section
     /// and stability together. Moments are those of first-order theory; the rule or <see cref="LoadedMember.Amplification"/>
-    /// adds what sway does. Single angles by EN 1993 bend elastically about their principal axes; that they may buckle sideways
-    /// in bending between their joints is not counted.
+    /// adds what sway does. Single angles bend about their principal axes, by EN 1993 elastically (that they may buckle sideways in
+    /// bending between their joints is not counted), by AISC 360 with F10 and H2.
     /// </summary>
     /// <param name="member">The member.</param>
     /// <param name="design">Rules and factors.</param>
@@ -78,7 +79,6 @@ public static class MemberChecks
         CheckSubject subject = member.Subject("bending", "member under axial force, bending, shear and torsion");
         Source source = design.Code switch { DesignCode.En1993 => combinedEn, DesignCode.AllowableStress => allowable, _ => combinedAisc };
         string? reason = design.Uncovered
-            ?? (member.Section is AngleBar && design.IsAisc ? "bending of single angles by AISC F10 is not worked out; legs and braces are checked under axial force" : null)
             ?? (design.Code == DesignCode.En1993 && MemberSlenderness.Class(member.Section, member.f_y) == 4 ? "the section is of class 4: EN 1993-1-5 and 1-6 govern" : null)
             ?? (design.IsAisc && MemberSection.MomentsAisc(null, member) is null ? "the walls are slenderer than AISC F7 and F8 reach" : null)
             ?? (design.Code != DesignCode.AllowableStress && MemberStrut.Resistance(null, member, design) is (null, var why) ? why : null);
@@ -209,7 +209,8 @@ public static class MemberChecks
         double F_v = w.Given("F_v", 0.6 * m.f_y, Dimension.Stress, "shear yield, 0.6 F_y");
         double t = w.Let("t", T / (c * F_v * W_t), Dimension.Number, combinedAisc);
         double s = w.Let("s", V / (c * F_v * A_v), Dimension.Number, combinedAisc);
-        double u = t <= 0.2
+        double u = m.Section is AngleBar ? w.Let("u", p + bent + t, Dimension.Number, singleAngle, "(H2-1), torsion added")
+            : t <= 0.2
             ? w.Let("u", p >= 0.2 ? p + 8.0 / 9 * bent : p / 2 + bent, Dimension.Number, combinedAisc)
             : w.Let("u", p + bent + (s + t) * (s + t), Dimension.Number, combinedAisc, "with torsion, (H3-6)");
         return w.Let("u", Math.Max(u, s + t), Dimension.Number, combinedAisc);

@@ -6,6 +6,7 @@ internal static class MemberSection
 {
     private static readonly Source aiscRound = new("AISC 360-16 and 360-22", "F8");
     private static readonly Source aiscBox = new("AISC 360-16 and 360-22", "F7");
+    private static readonly Source aiscAngle = new("AISC 360-16 and 360-22", "F10, from memory");
     private static readonly Source aiscSolid = new("AISC 360-16 and 360-22", "F11");
     private static readonly Source en = Source.En1993_1_1("6.2.5");
 
@@ -71,12 +72,33 @@ internal static class MemberSection
                 double drop = w.Let("drop", Math.Max(0, 3.57 * b * Math.Sqrt(F_y / E) - 4.0), Dimension.Number, aiscBox, "(F7-2)");
                 return (w.Let("M_ny", Math.Min(F_y * Z_y, F_y * Z_y - (F_y * Z_y - F_y * S_y) * drop), Dimension.Moment, aiscBox),
                     w.Let("M_nz", Math.Min(F_y * Z_z, F_y * Z_z - (F_y * Z_z - F_y * S_z) * drop), Dimension.Moment, aiscBox));
-            case AngleBar:
-                return null;
+            case AngleBar angle:
+                return AngleAisc(w, angle, m, (E, F_y, S_y, S_z));
             default:
                 return (w.Let("M_ny", Math.Min(F_y * Z_y, 1.5 * F_y * S_y), Dimension.Moment, aiscSolid),
                     w.Let("M_nz", Math.Min(F_y * Z_z, 1.5 * F_y * S_z), Dimension.Moment, aiscSolid));
         }
+    }
+
+    /// <summary>
+    /// A single angle about its principal axes by F10: yield at 1.5 times the moment of the first fiber, buckling sideways about the strong axis
+    /// with C_b = 1, the sign of β_w taken as it is worse, and buckling of the legs.
+    /// </summary>
+    private static (double Strong, double Weak) AngleAisc(Working? w, AngleBar angle, LoadedMember m, (double E, double F_y, double S_y, double S_z) own)
+    {
+        (double E, double F_y, double S_y, double S_z) = own;
+        double t = w.Given("t", angle.Thickness.Meters, Dimension.SmallLength, "thickness"), A = w.Given("A", m.p.A, Dimension.SmallArea), L_b = w.Given("L_b", Math.Max(m.WeakFactor, m.StrongFactor) * m.L, Dimension.Length, "length that may buckle sideways");
+        double r_z = w.Given("r_z", Math.Sqrt(m.p.Iz / m.p.A), Dimension.SmallLength, "radius of gyration, weak axis"), beta_w = w.Given("beta_w", angle.SidewaysProperty, Dimension.SmallLength, "β_w, zero for equal legs; taken as negative", aiscAngle);
+        double k = w.Let("k", 4.4 * beta_w * r_z / (L_b * t), Dimension.Number, aiscAngle);
+        double M_cr = w.Let("M_cr", 9 * E * A * r_z * t / (8 * L_b) * (Math.Sqrt(1 + k * k) - k), Dimension.Moment, aiscAngle, "(F10-4)");
+        double M_y = w.Let("M_y", F_y * S_y, Dimension.Moment, aiscAngle, "first yield, strong axis");
+        double M_b = M_y <= M_cr ? w.Let("M_b", Math.Min(1.5 * M_y, (1.92 - 1.17 * Math.Sqrt(M_y / M_cr)) * M_y), Dimension.Moment, aiscAngle, "(F10-2)") : w.Let("M_b", (0.92 - 0.17 * M_cr / M_y) * M_cr, Dimension.Moment, aiscAngle, "(F10-3)");
+        double s = w.Given("s", Math.Max(angle.LongLeg.Meters, angle.ShortLeg.Meters) / t, Dimension.Number, "longer leg over thickness");
+        double limit = Math.Sqrt(E / F_y);
+        double F_l = s <= 0.54 * limit ? w.Let("F_l", 1.5 * F_y, Dimension.Stress, aiscAngle, "compact legs")
+            : s <= 0.91 * limit ? w.Let("F_l", F_y * (2.43 - 1.72 * s * Math.Sqrt(F_y / E)), Dimension.Stress, aiscAngle, "legs that buckle, (F10-6)")
+            : w.Let("F_l", 0.71 * E / (s * s), Dimension.Stress, aiscAngle, "slender legs, (F10-7)");
+        return (w.Let("M_ny", Math.Min(M_b, Math.Min(1.5 * F_y, F_l) * S_y), Dimension.Moment, aiscAngle), w.Let("M_nz", Math.Min(1.5 * F_y, F_l) * S_z, Dimension.Moment, aiscAngle));
     }
 
     /// <summary>The area that carries shear at the shear yield stress, m², and the modulus of torsion, m³.</summary>

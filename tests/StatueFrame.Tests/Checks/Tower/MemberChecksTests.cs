@@ -70,10 +70,45 @@ public class MemberChecksTests
         new("β₃ at p₁ = 3.75 d₀", "EN 1993-1-8:2005, Table 3.8, linear between", 0.6, "-", 1e-9, () => Beta(3, 3.75), ValueKind.FromMemory),
         new("effective L/r of a web angle at L/r_x 60: 60 + 0.8·60", "AISC 360-16, E5 (b)", 108, "-", 1e-9, () => SingleAngleSlenderness(60), ValueKind.FromMemory),
         new("effective L/r of a web angle at L/r_x 120: 45 + 120", "AISC 360-16, E5 (b)", 165, "-", 1e-9, () => SingleAngleSlenderness(120), ValueKind.FromMemory),
+        new("β_w of L8×6×½", "AISC 360-16, Commentary, Table C-F10.1", 3.31, "in", 1.5e-2, () => Sideways(8, 6, 0.5), ValueKind.FromMemory),
+        new("β_w of L6×4×½", "AISC 360-16, Commentary, Table C-F10.1", 3.14, "in", 1.5e-2, () => Sideways(6, 4, 0.5), ValueKind.FromMemory),
+        new("β_w of L4×3×¼", "AISC 360-16, Commentary, Table C-F10.1", 1.65, "in", 1.5e-2, () => Sideways(4, 3, 0.25), ValueKind.FromMemory),
+        new("M_n of a short compact angle over its first yield", "AISC 360-16, (F10-1)", 1.5, "-", 1e-9, () => AngleMoment(l4, 0.1) / (345e6 * l4.Properties.Wy), ValueKind.FromMemory),
+        new("M_cr of an equal angle 100×10, 12 m, sideways about the strong axis", "π √(E I_z G J)/L, Timoshenko and Gere, Theory of Elastic Stability, 6.3", Sidelong(), "kN·m", 2e-2, () => 1e-3 * CriticalMoment(new AngleBar(100.Millimeters, 10.Millimeters), 12), ValueKind.IndependentComputation),
         new("plastic modulus of a tube 200×10", "EN 10210-2:2006, section tables (W_pl 361 cm³)", 361, "cm³", 2e-3, () => 1e6 * MemberSection.Plastic(new Tube(200.Millimeters, 10.Millimeters)).Strong, ValueKind.FromMemory),
         new("least root of the buckling cubic of an unequal angle 100×65×7, 2 m", "companion matrix of the cubic (MathNet.Numerics)", CubicByMathNet(), "kN", 1e-9, () => 1e-3 * Twist(new AngleBar(100.Millimeters, 65.Millimeters, 7.Millimeters), 2).Least, ValueKind.IndependentComputation),
         new("load of an equal angle 100×100×6, 1 m, by bending about the axis of symmetry and twist", "closed form of the quadratic, Timoshenko and Gere (5-40)", EqualByQuadratic(), "kN", 1e-9, () => 1e-3 * Twist(new AngleBar(100.Millimeters, 6.Millimeters), 1).Least, ValueKind.IndependentComputation),
     ];
+
+    private static double Sideways(double a, double b, double t) => new AngleBar(Length.FromInches(a), Length.FromInches(b), Length.FromInches(t)).SidewaysProperty / Inch;
+
+    private static double AngleMoment(AngleBar angle, double length) => MemberSection.MomentsAisc(null, Angle(angle, length))!.Value.Strong;
+
+    /// <summary>(F10-3) the other way: the moment of a long angle is 0.92 M_cr − 0.17 M_cr²/M_y.</summary>
+    private static double CriticalMoment(AngleBar angle, double length)
+    {
+        double M_n = AngleMoment(angle, length), M_y = 345e6 * angle.Properties.Wy;
+        return (0.92 - Math.Sqrt(0.92 * 0.92 - 4 * 0.17 * M_n / M_y)) * M_y / (2 * 0.17);
+    }
+
+    private static double Sidelong()
+    {
+        SectionProperties p = new AngleBar(100.Millimeters, 10.Millimeters).Properties;
+        return 1e-3 * Math.PI * Math.Sqrt(StructuralSteel.S355.YoungsModulus.Pascals * p.Iz * StructuralSteel.S355.ShearModulus.Pascals * p.J) / 12;
+    }
+
+    private static LoadedMember Angle(AngleBar angle, double length) => new() { Section = angle, Material = StructuralSteel.S355 with { YieldStrength = 345.Megapascals, Thicker = null }, Length = Length.FromMeters(length) };
+
+    /// <summary>Stiffly joined angles are checked by AISC 360 too, and longer or thinner ones are never stronger in bending.</summary>
+    [Fact]
+    public void Angles_bend_by_aisc() => Gen.Select(Gen.Double[60, 200], Gen.Double[0.5, 1], Gen.Double[0.05, 0.12], Gen.Double[0.5, 8], Gen.Double[1, 2]).Sample((leg, ratio, thickness, length, more) =>
+    {
+        AngleBar Bar(double t) => new(leg.Millimeters, (leg * ratio).Millimeters, (t * leg * ratio).Millimeters);
+        BarDesign design = BarDesign.For(StructuralSteel.S355, DesignCode.AiscLrfd);
+        double Use(AngleBar angle, double l) => MemberChecks.Bending(Angle(angle, l) with { Axial = Force.FromKilonewtons(5), StrongMoment = Torque.FromNewtonMeters(200), WeakMoment = Torque.FromNewtonMeters(50) }, design).Utilization!.Value;
+        Assert.True(Use(Bar(thickness), more * length) >= Use(Bar(thickness), length) * (1 - 1e-9));
+        Assert.True(Use(Bar(thickness / more), length) >= Use(Bar(thickness), length) * (1 - 1e-9));
+    });
 
     [Fact]
     public void A_longer_member_is_never_stronger() =>
