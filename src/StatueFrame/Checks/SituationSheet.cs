@@ -38,7 +38,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         if (model.BarCount > 0)
         {
             lists.Guard("bars", AddBars);
-            OnFineModel(() => lists.Guard("bars", () => bars.Add));
+            OnFineModel(() => lists.Guard("bars", bars.Add));
             lists.Guard("heat", () => HeatSheet.Add(model, criteria, response.Situation, lists));
         }
         if (demands.Fine is { } fine)
