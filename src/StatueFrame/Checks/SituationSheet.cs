@@ -68,18 +68,28 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Situation = "";
     }
 
-    /// <summary>What brackets stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
+    /// <summary>What brackets and standoffs stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
     private void AddFaces(BarSheet bars, int firstCheck)
     {
-        foreach ((BodyModel body, RingElement ring, BracketLoad load) in bars.Faces)
+        var missing = new Dictionary<(CheckEntry Entry, string Reason), List<string>>();
+        foreach ((BodyModel body, RingElement ring, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces)
         {
+            if (load.Chord.Lacks is { } reason)
+            {
+                if (!missing.TryGetValue((entry, reason), out List<string>? where))
+                    missing[(entry, reason)] = where = [];
+                where.Add(ring.BandName);
+                continue;
+            }
             int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
             string[] near = [$"{ring.Level}, side", .. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => $"{s.Name}, ")];
             double? used = lists.Checks.Skip(firstCheck)
                 .Where(check => check.Id is "levels.bending" or "tower.bending" or "limbs.bending" && Array.Exists(near, name => check.Where.StartsWith(name, StringComparison.Ordinal)))
-                .Where(check => check.Id == "levels.bending" != (load.Chord is { IsUpright: true })).Max(check => check.Utilization);
-            lists.Run(BracketChecks.FaceEntry, [load with { Chord = load.Chord! with { Pressed = Math.Min(1, used ?? 1) } }]);
+                .Where(check => check.Id == "levels.bending" != load.Chord.IsUpright).Max(check => check.Utilization);
+            lists.Run(entry, [load with { Chord = load.Chord with { Pressed = Math.Min(1, used ?? 1) } }]);
         }
+        foreach (((CheckEntry entry, string reason), List<string> where) in missing)
+            lists.Missing(entry, reason, where);
     }
 
     /// <summary>Writes checks that have the fine model as a source, where it was run: they rest on what it takes.</summary>

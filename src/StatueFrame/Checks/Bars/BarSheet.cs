@@ -36,8 +36,8 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
     private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
 
-    /// <summary>Of every ring on brackets the state that asks most of what they stand on.</summary>
-    public List<(BodyModel Body, RingElement Ring, BracketLoad Load)> Faces { get; } = [];
+    /// <summary>Of every ring the state that asks most of what its brackets stand on, and of what its standoffs without one do.</summary>
+    public List<(BodyModel Body, RingElement Ring, CheckEntry<FaceLoad> Entry, FaceLoad Load)> Faces { get; } = [];
 
     public void Add()
     {
@@ -77,7 +77,8 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         var brackets = new BracketChecks.OfRing();
         Bracket? bracket = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? onBracket = bracket is null ? null : MemberSheet.DesignFor(bracket.Material, criteria);
-        BracketChord? chord = bracket is null ? null : BracketChord.Under(BodyOf(ring), ring);
+        BracketChord chord = BracketChord.Under(BodyOf(ring), ring);
+        Worst<FaceLoad> underBrackets = new(FaceChecks.UnderBrackets), underBars = new(FaceChecks.UnderBars);
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
@@ -100,19 +101,28 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             LookAtSaddle(bar, skin, acting, load);
         });
         Write(ring, bars, worst, alone, ends, saddles, slides);
+        foreach (Worst<FaceLoad> face in (ReadOnlySpan<Worst<FaceLoad>>)[underBrackets, underBars])
+        {
+            if (face.TryGet(out FaceLoad onFace))
+                Faces.Add((BodyOf(ring), ring, face.Entry, onFace));
+        }
         if (bracket is null)
             return;
         int firstOfBrackets = lists.Checks.Count;
         brackets.Write(lists);
-        if (brackets.OnFace is { } onFace)
-            Faces.Add((BodyOf(ring), ring, onFace));
         lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
 
         void LookAtBracket(BarModel bar, in BarLoad load)
         {
             feet.Look(bar, load.Ends);
-            if (bar.Bar.Place.Bracket is not null)
-                brackets.Look(BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower, chord));
+            if (bar.Bar.Place.Bracket is null)
+            {
+                underBars.Look(FaceLoad.Of(bar, load.Ends, load.When, bars[bar.Index].Design, chord));
+                return;
+            }
+            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower);
+            brackets.Look(onTip);
+            underBrackets.Look(FaceLoad.Of(onTip, chord));
         }
 
         void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)

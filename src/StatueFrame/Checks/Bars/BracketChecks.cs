@@ -9,8 +9,6 @@ internal static class BracketChecks
     private const string NoStrength = "no strength situation was given";
     private static readonly Source simplified = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
     private static readonly Source aisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
-    private static readonly Source flatFace = new("EN 1993-1-8:2005", "Tables 7.11 and 7.14, T joints, face yielding; AISC 360, K3, alike; from memory");
-    private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2 and 7.5, T joints, face yielding and punching; AISC 360, K3, alike; from memory");
     private static readonly Source line = new("Blodgett, Design of Welded Structures, from memory", "welds as lines; elastic theory");
 
     /// <summary>The cantilever with all it carries: members' own rules, the moments at tip and foot each at its greater.</summary>
@@ -74,75 +72,16 @@ internal static class BracketChecks
         return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, simplified));
     }
 
-    /// <summary>
-    /// The face of a hollow section under a bracket, yielding in lines round it, the weaker the more the section is pressed by what else it carries.
-    /// </summary>
-    internal static readonly FormulaEntry<BracketLoad> FaceEntry = new(
-        "brackets.faces", "face of a hollow section under a bracket", Nature.Strength, "every bracket, every state", "axial force and both moments at the foot", "yield lines of the face", NoStrength)
-    {
-        Where = (in BracketLoad load) => load.Where,
-        Rule = (in BracketLoad load) => load.Chord?.Section is Tube ? roundFace : flatFace,
-        Lacks = (in BracketLoad load) => load.Chord?.Lacks ?? (load.Chord is null ? "what they stand on is not known" : null) ?? load.Design.Uncovered,
-        Run = Face,
-    };
-
-    private static (double Demand, double Capacity) Face(Working? w, in BracketLoad load)
-    {
-        if (load.When.Length > 0)
-            w?.Note($"Worst of all states: {load.When}.");
-        BracketChord chord = load.Chord!;
-        Section bracket = load.Bracket.Bracket.Section;
-        (double height, double width) = bracket.Envelope;
-        bool isAslant = chord.IsAslant || load.Bracket.Bracket.Roll.Radians != 0;
-        // Along the axis of the section under it, and across its face; about axes that are not known the greater of each.
-        (double along, double across) = isAslant ? (Math.Min(height, width), Math.Min(height, width)) : chord.IsUpright ? (height, width) : (width, height);
-        double both = double.Hypot(load.Foot.Strong, load.Foot.Weak);
-        (double inPlane, double outOfPlane) = isAslant ? (both, both) : chord.IsUpright ? (load.Foot.Strong, load.Foot.Weak) : (load.Foot.Weak, load.Foot.Strong);
-        double N = w.Given("N", Math.Abs(load.N), Dimension.Force, "axial force"), M_ip = w.Given("M_ip", inPlane, Dimension.Moment, "moment in the plane of the section's axis"), M_op = w.Given("M_op", outOfPlane, Dimension.Moment, "moment out of it");
-        double t_0 = w.Given("t_0", ConnectionChecks.Thickness(chord.Section!), Dimension.SmallLength, "wall of the section"), f_y = w.Given("f_y", chord.Material!.For(ConnectionChecks.Thickness(chord.Section!)).YieldStrength.Pascals, Dimension.Stress, "its yield strength");
-        double c = w.Given("c", load.Design.IsAisc ? load.Design.Aisc(1, 1.5) : load.Design.Code == DesignCode.AllowableStress ? load.Design.AllowableFraction : 1, Dimension.Number, load.Design.IsAisc ? "φ or 1/Ω" : load.Design.Code == DesignCode.AllowableStress ? "allowable over yield stress" : "1/γ_M5");
-        double n = w.Given("n", chord.Pressed, Dimension.Number, "pressed by what else it carries, over its yield");
-        double part = w.Given("part", bracket.OutlineDiameter is null ? 1 : Math.PI / 4, Dimension.Number, bracket.OutlineDiameter is null ? "rectangular bracket" : "π/4 for a round bracket");
-        if (chord.Section is Tube tube)
-        {
-            double d_0 = w.Given("d_0", tube.OuterDiameter.Meters, Dimension.SmallLength, "tube"), d = w.Given("d", Math.Min(tube.OuterDiameter.Meters, Math.Min(along, across)), Dimension.SmallLength, "bracket, its lesser side");
-            double beta = w.Let("beta", d / d_0, Dimension.Number, roundFace), gamma = w.Let("gamma", d_0 / (2 * t_0), Dimension.Number, roundFace);
-            double k_p = w.Let("k_p", 1 - 0.3 * n * (1 + n), Dimension.Number, roundFace);
-            double N_R = w.Let("N_R", c * Math.Pow(gamma, 0.2) * k_p * f_y * t_0 * t_0 * (2.8 + 14.2 * beta * beta), Dimension.Force, roundFace);
-            double M_ipR = w.Let("M_ipR", c * 4.85 * f_y * t_0 * t_0 * d * Math.Sqrt(gamma) * beta * k_p, Dimension.Moment, roundFace), M_opR = w.Let("M_opR", c * f_y * t_0 * t_0 * d * 2.7 / (1 - 0.81 * beta) * k_p, Dimension.Moment, roundFace);
-            double punch = w.Let("punch", f_y / Math.Sqrt(3) * t_0 * c, Dimension.LineLoad, roundFace, "punching of the wall");
-            double u_p = w.Let("u_p", (N / (Math.PI * d) + M_ip / (d * d) + M_op / (d * d)) / punch, Dimension.Number, roundFace);
-            double u_y = w.Let("u_y", N / N_R + (M_ip / M_ipR) * (M_ip / M_ipR) + M_op / M_opR, Dimension.Number, roundFace);
-            return (w.Let("u", Math.Max(u_p, u_y), Dimension.Number), 1);
-        }
-        (double large, double small) = chord.Section!.Envelope;
-        return (FlatFace(w, (chord.IsUpright || isAslant ? Math.Max(large, small) : large, along, across), (N, M_ip, M_op), c * part * f_y * t_0 * t_0, n), 1);
-    }
-
-    private static double FlatFace(Working? w, (double Face, double Along, double Across) sizes, (double N, double M_ip, double M_op) forces, double yield, double n)
-    {
-        (double N, double M_ip, double M_op) = forces;
-        double m_0 = w.Given("m_0", yield, Dimension.Force, "f_y t₀² with its factors"), b_0 = w.Given("b_0", sizes.Face, Dimension.SmallLength, "width of the face");
-        double h_1 = w.Given("h_1", sizes.Along, Dimension.SmallLength, "bracket along it"), b_1 = w.Given("b_1", Math.Min(sizes.Across, 0.85 * b_0), Dimension.SmallLength, "bracket across it, at most 0.85 of the face");
-        double beta = w.Let("beta", b_1 / b_0, Dimension.Number, flatFace), eta = w.Let("eta", h_1 / b_0, Dimension.Number, flatFace);
-        double k_n = w.Let("k_n", Math.Min(1, Math.Max(0.1, 1.3 - 0.4 * n / beta)), Dimension.Number, flatFace);
-        double N_R = w.Let("N_R", k_n * m_0 * (2 * eta + 4 * Math.Sqrt(1 - beta)) / (1 - beta), Dimension.Force, flatFace);
-        double M_ipR = w.Let("M_ipR", k_n * m_0 * h_1 * (1 / (2 * eta) + 2 / Math.Sqrt(1 - beta) + eta / (1 - beta)), Dimension.Moment, flatFace);
-        double M_opR = w.Let("M_opR", k_n * m_0 * (h_1 * (1 + beta) / (2 * (1 - beta)) + Math.Sqrt(2 * b_0 * b_1 * (1 + beta) / (1 - beta))), Dimension.Moment, flatFace);
-        return w.Let("u", N / N_R + M_ip / M_ipR + M_op / M_opR, Dimension.Number, flatFace);
-    }
-
     /// <summary>The brackets of one ring: of all states those that none other covers, and the worst of the welds.</summary>
     internal sealed class OfRing
     {
         private readonly List<BracketLoad> kept = [];
         private readonly List<BracketLoad.Asked> asked = [];
-        private Worst<BracketLoad> weld = new(WeldEntry), face = new(FaceEntry);
+        private Worst<BracketLoad> weld = new(WeldEntry);
 
         public void Look(in BracketLoad load)
         {
             weld.Look(load);
-            face.Look(load);
             BracketLoad.Asked own = load.Sizes;
             Span<BracketLoad.Asked> known = CollectionsMarshal.AsSpan(asked);
             for (int i = 0; i < known.Length; i++)
@@ -172,7 +111,5 @@ internal static class BracketChecks
             lists.Add(weld);
         }
 
-        /// <summary>The state that asks most of what the brackets stand on.</summary>
-        public BracketLoad? OnFace => face.TryGet(out BracketLoad load) ? load : null;
     }
 }

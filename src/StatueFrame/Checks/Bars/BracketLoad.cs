@@ -15,10 +15,9 @@ namespace StatueFrame.Checks;
 /// <param name="T">Torsion, without sign.</param>
 /// <param name="Tip">Moments about the strong and the weak axis at the tip, without sign.</param>
 /// <param name="Foot">The same at the tower.</param>
-/// <param name="Chord">What the foot stands on; null where it is not asked for.</param>
 internal readonly record struct BracketLoad(
     PlacedBracket Bracket, string Where, string When, BarDesign Design, Material? Joined, double N, double V, double T,
-    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot, BracketChord? Chord = null)
+    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot)
 {
     /// <summary>From the forces on a standoff's tower end, which the bracket takes: F and M at the tip, M + L x × F at the foot.</summary>
     /// <param name="bar">The standoff; it stands on a bracket.</param>
@@ -26,8 +25,7 @@ internal readonly record struct BracketLoad(
     /// <param name="when">Where the forces come from.</param>
     /// <param name="design">The rules.</param>
     /// <param name="joined">The metal of the tower there.</param>
-    /// <param name="chord">What the foot stands on.</param>
-    public static BracketLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, Material? joined, BracketChord? chord = null)
+    public static BracketLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, Material? joined)
     {
         PlacedBracket bracket = bar.Bar.Place.Bracket!;
         Axes3D own = bracket.Axes, barAxes = bar.Bar.Place.Axes;
@@ -40,7 +38,7 @@ internal readonly record struct BracketLoad(
         return new BracketLoad(
             bracket, bar.Where, when, design, joined, N, double.Hypot(Math.Abs(force.Y) + more.Y, Math.Abs(force.Z) + more.Z), Math.Abs(moment.X) + turn.X,
             (Math.Abs(moment.Y) + turn.Y, Math.Abs(moment.Z) + turn.Z),
-            (Math.Abs(moment.Y - L * force.Z) + turn.Y + L * more.Z, Math.Abs(moment.Z + L * force.Y) + turn.Z + L * more.Y), chord);
+            (Math.Abs(moment.Y - L * force.Z) + turn.Y + L * more.Z, Math.Abs(moment.Z + L * force.Y) + turn.Z + L * more.Y));
 
         Vector3D Sizes(double x, double y, double z) => new(Sum(own.X, x, y, z), Sum(own.Y, x, y, z), Sum(own.Z, x, y, z));
 

@@ -75,6 +75,8 @@ internal static class LoadPath
             yield return new("standoffs", $"what each carries behind bare sheet of {string.Join(", ", bare)}", [], $"without an armature the bounds on the skin are none; describe it, or run the fine model (Criteria.{nameof(Criteria.Fine)})");
         yield return new("standoffs", "bolts or welds at both ends", ["bars.bolts", "bars.bearing", "bars.tear-out", "bars.net-section", "bars.welds", "bars.fixings"]);
         yield return new("standoffs", "fatigue", ["bars.fatigue"]);
+        if (Array.Exists(bars, bar => bar.Bar.Place.Bracket is null))
+            yield return new("standoffs", "what they stand on without a bracket", ["bars.faces"]);
         double[] missing = [.. model.Bodies.SelectMany(BracketsMissing).Where(length => length > Bracket.LeastLength)];
         if (missing.Length > 0)
             yield return new("brackets", Invariant($"{missing.Length} that are not described, mean {missing.Average():0.00} m, longest {missing.Max():0.00} m"), [], $"they are taken as rigid and weigh nothing (StandoffRing.{nameof(StandoffRing.Bracket)})");

@@ -10,6 +10,8 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
 {
     internal static readonly Assumption StressFraction = new("allowable stress of sheet, armature and seams", "proof or yield strength / 1.5", Source.CommonPractice);
 
+    private static readonly Assumption evenRivets = new("rivets of straps", "share its pull evenly; the strap's edge does not pry", Source.Assumed("sheets"));
+
     private readonly SkinDesign design = criteria.Skin;
 
     /// <summary>The situation's local pressures on a body's bands, with its heat where seams hold it.</summary>
@@ -86,8 +88,11 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
         lists.Checks.Add(SheetChecks.PanelDeflection(panel, inward, suction, armature.DeflectionLimit));
         lists.Checks.Add(ArmatureChecks.Bending(armature, greater, Pressure.FromPascals(panel.Weight), Fraction, where, situation));
         lists.Checks.Add(ArmatureChecks.Deflection(armature, greater, where, situation));
-        if (armature.Straps is not null)
-            lists.Checks.AddRange(StrapChecks.All(skin, Length.FromMeters(band.MidThickness), suction, SeamDesign(skin, criteria), Fraction, where, situation));
+        if (armature.Straps is null)
+            return;
+        int firstCheck = lists.Checks.Count;
+        lists.Checks.AddRange(StrapChecks.All(skin, Length.FromMeters(band.MidThickness), suction, SeamDesign(skin, criteria), Fraction, where, situation));
+        lists.Assume([evenRivets], firstCheck);
     }
 
     private void AddSeam(BodyModel body, RivetedSeam seam, SkinBand band, string where, Pressure greater, Pressure suction, HeatField? field)

@@ -1,0 +1,105 @@
+using StatueFrame.Analysis;
+using StatueFrame.Mechanics;
+
+namespace StatueFrame.Checks;
+
+/// <summary>What stands on the face of a hollow section, a bracket or the end of a standoff, with what it puts there. SI units.</summary>
+/// <param name="Where">The standoff, as in "band 3, bar 2".</param>
+/// <param name="When">Where the forces come from, in words.</param>
+/// <param name="Design">The rules.</param>
+/// <param name="Chord">What it stands on.</param>
+/// <param name="Axes">x away from the face; y and z the principal axes of what stands there, its greater width along z.</param>
+/// <param name="Foot">Its section.</param>
+/// <param name="N">Axial force, without sign.</param>
+/// <param name="M_y">Moment about y, without sign.</param>
+/// <param name="M_z">Moment about z, without sign.</param>
+internal readonly record struct FaceLoad(string Where, string When, BarDesign Design, BracketChord Chord, Axes3D Axes, Section Foot, double N, double M_y, double M_z)
+{
+    public static FaceLoad Of(in BracketLoad load, BracketChord chord) =>
+        new(load.Where, load.When, load.Design, chord, load.Bracket.Axes, load.Bracket.Bracket.Section, Math.Abs(load.N), load.Foot.Strong, load.Foot.Weak);
+
+    /// <summary>The tower end of a standoff that has no bracket; what is loose of its forces counts with whatever signs are worse.</summary>
+    public static FaceLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, BracketChord chord)
+    {
+        FlatForces together = ends.Tower + -1 * ends.Loose, loose = ends.Loose;
+        return new(
+            bar.Where, when, design, chord, bar.Bar.Place.Axes, bar.Standoff.Section, Math.Abs(together.N) + Math.Abs(loose.N),
+            Math.Abs(together.Strong) + Math.Abs(loose.Strong), Math.Abs(together.Weak) + Math.Abs(loose.Weak));
+    }
+
+    /// <summary>Its widths along the axis of the section under it and across the face, m; and its moments in the plane of that axis and out of it.</summary>
+    public (double Along, double Across, double InPlane, double OutOfPlane) OnChord()
+    {
+        Vector3D axis = Chord.Along(Axes.X), across = axis.Cross(Axes.X);
+        (double width, double depth) = Foot.Envelope;
+        return (
+            Math.Abs(axis.Dot(Axes.Z)) * width + Math.Abs(axis.Dot(Axes.Y)) * depth, Math.Abs(across.Dot(Axes.Z)) * width + Math.Abs(across.Dot(Axes.Y)) * depth,
+            Math.Abs(across.Dot(Axes.Y)) * M_y + Math.Abs(across.Dot(Axes.Z)) * M_z, Math.Abs(axis.Dot(Axes.Y)) * M_y + Math.Abs(axis.Dot(Axes.Z)) * M_z);
+    }
+}
+
+/// <summary>
+/// The face of a hollow section under a bracket or the end of a standoff, yielding in lines round it, the weaker the more the section is
+/// pressed by what else it carries.
+/// </summary>
+/// <remarks>Stateless; safe to use from many threads.</remarks>
+internal static class FaceChecks
+{
+    private static readonly Source flatFace = new("EN 1993-1-8:2005", "Tables 7.11 and 7.14, T joints, face yielding; AISC 360, K3, alike; from memory");
+    private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2 and 7.5, T joints, face yielding and punching; AISC 360, K3, alike; from memory");
+
+    internal static readonly FormulaEntry<FaceLoad>
+        UnderBrackets = Under("brackets.faces", "face of a hollow section under a bracket", "every bracket, every state"),
+        UnderBars = Under("bars.faces", "face of a hollow section under the end of a standoff", "every standoff without a bracket, every state");
+
+    private static FormulaEntry<FaceLoad> Under(string id, string title, string parts) => new(
+        id, title, Nature.Strength, parts, "axial force and both moments at the foot", "yield lines of the face", "no strength situation was given")
+    {
+        Where = (in FaceLoad load) => load.Where,
+        Rule = (in FaceLoad load) => load.Chord.Section is Tube ? roundFace : flatFace,
+        Lacks = (in FaceLoad load) => load.Chord.Lacks ?? load.Design.Uncovered,
+        Run = Face,
+    };
+
+    private static (double Demand, double Capacity) Face(Working? w, in FaceLoad load)
+    {
+        if (load.When.Length > 0)
+            w?.Note($"Worst of all states: {load.When}.");
+        BracketChord chord = load.Chord;
+        double wall = ConnectionChecks.Thickness(chord.Section!);
+        (double along, double across, double inPlane, double outOfPlane) = load.OnChord();
+        double N = w.Given("N", load.N, Dimension.Force, "axial force"), M_ip = w.Given("M_ip", inPlane, Dimension.Moment, "moment in the plane of the section's axis"), M_op = w.Given("M_op", outOfPlane, Dimension.Moment, "moment out of it");
+        double t_0 = w.Given("t_0", wall, Dimension.SmallLength, "wall of the section"), f_y = w.Given("f_y", chord.Material!.For(wall).YieldStrength.Pascals, Dimension.Stress, "its yield strength");
+        double c = w.Given("c", load.Design.IsAisc ? load.Design.Aisc(1, 1.5) : load.Design.Code == DesignCode.AllowableStress ? load.Design.AllowableFraction : 1, Dimension.Number, load.Design.IsAisc ? "φ or 1/Ω" : load.Design.Code == DesignCode.AllowableStress ? "allowable over yield stress" : "1/γ_M5");
+        double n = w.Given("n", chord.Pressed, Dimension.Number, "pressed by what else it carries, over its yield");
+        if (chord.Section is Tube tube)
+        {
+            double d_0 = w.Given("d_0", tube.OuterDiameter.Meters, Dimension.SmallLength, "tube"), d = w.Given("d", Math.Min(tube.OuterDiameter.Meters, Math.Min(along, across)), Dimension.SmallLength, "foot, its lesser side");
+            double l = w.Given("l", Math.Max(d, Math.Max(along, across)), Dimension.SmallLength, "its greater side");
+            double beta = w.Let("beta", d / d_0, Dimension.Number, roundFace), gamma = w.Let("gamma", d_0 / (2 * t_0), Dimension.Number, roundFace);
+            double k_p = w.Let("k_p", 1 - 0.3 * n * (1 + n), Dimension.Number, roundFace);
+            double N_R = w.Let("N_R", c * Math.Pow(gamma, 0.2) * k_p * f_y * t_0 * t_0 * (2.8 + 14.2 * beta * beta), Dimension.Force, roundFace);
+            double M_ipR = w.Let("M_ipR", c * 4.85 * f_y * t_0 * t_0 * d * Math.Sqrt(gamma) * beta * k_p, Dimension.Moment, roundFace), M_opR = w.Let("M_opR", c * f_y * t_0 * t_0 * d * 2.7 / (1 - 0.81 * beta) * k_p, Dimension.Moment, roundFace);
+            double punch = w.Let("punch", f_y / Math.Sqrt(3) * t_0 * c, Dimension.LineLoad, roundFace, "punching of the wall");
+            double u_p = w.Let("u_p", (N / (2 * (d + l)) + (M_ip + M_op) / (d * l + d * d / 3)) / punch, Dimension.Number, roundFace, "round the foot as a line");
+            double u_y = w.Let("u_y", N / N_R + (M_ip / M_ipR) * (M_ip / M_ipR) + M_op / M_opR, Dimension.Number, roundFace);
+            return (w.Let("u", Math.Max(u_p, u_y), Dimension.Number), 1);
+        }
+        double part = load.Foot.OutlineDiameter is not null ? Math.PI / 4 : 1;
+        (double large, double small) = chord.Section!.Envelope;
+        return (FlatFace(w, (chord.IsUpright ? Math.Max(large, small) : large, along, across), (N, M_ip, M_op), c * part * f_y * t_0 * t_0, n), 1);
+    }
+
+    private static double FlatFace(Working? w, (double Face, double Along, double Across) sizes, (double N, double M_ip, double M_op) forces, double yield, double n)
+    {
+        (double N, double M_ip, double M_op) = forces;
+        double m_0 = w.Given("m_0", yield, Dimension.Force, "f_y t₀² with c, and π/4 for a round foot"), b_0 = w.Given("b_0", sizes.Face, Dimension.SmallLength, "width of the face");
+        double h_1 = w.Given("h_1", sizes.Along, Dimension.SmallLength, "foot along it"), b_1 = w.Given("b_1", Math.Min(sizes.Across, 0.85 * b_0), Dimension.SmallLength, "foot across it, at most 0.85 of the face");
+        double beta = w.Let("beta", b_1 / b_0, Dimension.Number, flatFace), eta = w.Let("eta", h_1 / b_0, Dimension.Number, flatFace);
+        double k_n = w.Let("k_n", Math.Min(1, Math.Max(0.1, 1.3 - 0.4 * n / beta)), Dimension.Number, flatFace);
+        double N_R = w.Let("N_R", k_n * m_0 * (2 * eta + 4 * Math.Sqrt(1 - beta)) / (1 - beta), Dimension.Force, flatFace);
+        double M_ipR = w.Let("M_ipR", k_n * m_0 * h_1 * (1 / (2 * eta) + 2 / Math.Sqrt(1 - beta) + eta / (1 - beta)), Dimension.Moment, flatFace);
+        double M_opR = w.Let("M_opR", k_n * m_0 * (h_1 * (1 + beta) / (2 * (1 - beta)) + Math.Sqrt(2 * b_0 * b_1 * (1 + beta) / (1 - beta))), Dimension.Moment, flatFace);
+        return w.Let("u", N / N_R + M_ip / M_ipR + M_op / M_opR, Dimension.Number, flatFace);
+    }
+}
