@@ -201,6 +201,25 @@ public class BracketTests
         static double Frequency(CheckSheet sheet) => sheet.Results.First(line => line.Group == "frequencies").Value;
     }
 
+    /// <summary>Standoffs without brackets stand on the same faces: on a tube or a horizontal they are looked at, on what is not hollow they stay open.</summary>
+    [Fact]
+    public void Standoffs_without_brackets_stand_on_faces_too()
+    {
+        SmallStatue whole = Catalogue.SmallWhole.Of();
+        CheckSheet Sheet(Section horizontals) => (whole.Statue with
+        {
+            Limbs = [],
+            Points = [],
+            Seams = null,
+            Tower = whole.Statue.Tower with { Levels = [.. whole.Statue.Tower.Levels.Select(level => level.Plan is null ? level : level with { Frame = new LevelFrame { Horizontals = horizontals, PlanBracing = new AngleBar(60.Millimeters, 6.Millimeters), Material = StructuralSteel.S355 } })] },
+        }).Check(whole.Criteria with { Sway = [] }, whole.Situations);
+        Check[] thick = [.. Sheet(new RectangularTube(150.Millimeters, 150.Millimeters, 10.Millimeters)).Checks.Where(check => check.Id == "bars.faces")];
+        Check[] thin = [.. Sheet(new RectangularTube(150.Millimeters, 150.Millimeters, 4.Millimeters)).Checks.Where(check => check.Id == "bars.faces")];
+        Assert.All(thick, check => Assert.NotEqual(Verdict.NotChecked, check.Verdict));
+        Assert.True(thin.Max(check => check.Utilization) > 5 * thick.Max(check => check.Utilization));
+        Assert.Contains(Sheet(new AngleBar(100.Millimeters, 10.Millimeters)).OpenLinks, link => link.What == "what they stand on without a bracket");
+    }
+
     [Fact]
     public void A_bracket_that_swings_is_refused()
     {
