@@ -155,7 +155,7 @@ public class WeakHeronTests
         ["short welds under gussets that tire"] = (Sway, "fatigue.gussets", h => Lattice(h, lattice => lattice with { BraceJoint = Plated(lattice.BraceJoint!, plate => plate with { Throat = 3.Millimeters, WeldLength = 90.Millimeters }) })),
         ["flange bolts that are just tight"] = (Sway, "fatigue.flange-bolts", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { PreTension = Force.Zero } })),
         ["fillets under flanges that tire"] = (Sway, "fatigue.tubes", h => Neck(h, 18, tube => tube with { LowerJoint = (FlangeJoint)tube.LowerJoint! with { Weld = new WeldedTubeJoint { Throat = 5.Millimeters } } })),
-        ["brackets on welds that tire"] = (Sway, "fatigue.brackets", h => Brackets(h, 12, bracket => bracket with { Throat = 4.Millimeters })),
+        ["brackets on welds that tire"] = (Sway, "fatigue.brackets", h => Brackets(h, 12, bracket => bracket with { Throat = 2.5.Millimeters })),
         ["horizontals on welds that tire"] = (Sway, "fatigue.levels", h => Frame(h, 12, frame => frame with { Throat = 3.Millimeters })),
         ["arms on welds that tire"] = (Sway, "fatigue.hubs", h => Hub(h, 18, hub => hub with { Throat = 6.Millimeters })),
         ["feet on welds that tire"] = (Sway, "fatigue.feet", h => Statue(h, s => s with { HoldDown = s.HoldDown! with { Plates = [.. s.HoldDown.Plates.Select(plate => plate with { LegWeld = 10.Millimeters })] } })),

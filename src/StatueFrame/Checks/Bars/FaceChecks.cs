@@ -46,7 +46,7 @@ internal readonly record struct FaceLoad(string Where, string When, BarDesign De
 internal static class FaceChecks
 {
     private static readonly Source flatFace = new("EN 1993-1-8:2005", "Tables 7.11 and 7.14, T joints, face yielding; AISC 360, K3, alike; from memory");
-    private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2 and 7.5, T joints, face yielding and punching; AISC 360, K3, alike; from memory");
+    private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2, 7.3 and 7.5, T joints, face yielding and punching; from memory");
 
     internal static readonly FormulaEntry<FaceLoad>
         UnderBrackets = Under("brackets.faces", "face of a hollow section under a bracket", "every bracket, every state"),
@@ -73,21 +73,35 @@ internal static class FaceChecks
         double c = w.Given("c", load.Design.IsAisc ? load.Design.Aisc(1, 1.5) : load.Design.Code == DesignCode.AllowableStress ? load.Design.AllowableFraction : 1, Dimension.Number, load.Design.IsAisc ? "φ or 1/Ω" : load.Design.Code == DesignCode.AllowableStress ? "allowable over yield stress" : "1/γ_M5");
         double n = w.Given("n", chord.Pressed, Dimension.Number, "pressed by what else it carries, over its yield");
         if (chord.Section is Tube tube)
-        {
-            double d_0 = w.Given("d_0", tube.OuterDiameter.Meters, Dimension.SmallLength, "tube"), d = w.Given("d", Math.Min(tube.OuterDiameter.Meters, Math.Min(along, across)), Dimension.SmallLength, "foot, its lesser side");
-            double l = w.Given("l", Math.Max(d, Math.Max(along, across)), Dimension.SmallLength, "its greater side");
-            double beta = w.Let("beta", d / d_0, Dimension.Number, roundFace), gamma = w.Let("gamma", d_0 / (2 * t_0), Dimension.Number, roundFace);
-            double k_p = w.Let("k_p", 1 - 0.3 * n * (1 + n), Dimension.Number, roundFace);
-            double N_R = w.Let("N_R", c * Math.Pow(gamma, 0.2) * k_p * f_y * t_0 * t_0 * (2.8 + 14.2 * beta * beta), Dimension.Force, roundFace);
-            double M_ipR = w.Let("M_ipR", c * 4.85 * f_y * t_0 * t_0 * d * Math.Sqrt(gamma) * beta * k_p, Dimension.Moment, roundFace), M_opR = w.Let("M_opR", c * f_y * t_0 * t_0 * d * 2.7 / (1 - 0.81 * beta) * k_p, Dimension.Moment, roundFace);
-            double punch = w.Let("punch", f_y / Math.Sqrt(3) * t_0 * c, Dimension.LineLoad, roundFace, "punching of the wall");
-            double u_p = w.Let("u_p", (N / (2 * (d + l)) + (M_ip + M_op) / (d * l + d * d / 3)) / punch, Dimension.Number, roundFace, "round the foot as a line");
-            double u_y = w.Let("u_y", N / N_R + (M_ip / M_ipR) * (M_ip / M_ipR) + M_op / M_opR, Dimension.Number, roundFace);
-            return (w.Let("u", Math.Max(u_p, u_y), Dimension.Number), 1);
-        }
+            return (RoundFace(w, tube.OuterDiameter.Meters, (along, across, load.Foot.OutlineDiameter is not null), (N, M_ip, M_op), (f_y, t_0, c, n)), 1);
         double part = load.Foot.OutlineDiameter is not null ? Math.PI / 4 : 1;
         (double large, double small) = chord.Section!.Envelope;
         return (FlatFace(w, (chord.IsUpright ? Math.Max(large, small) : large, along, across), (N, M_ip, M_op), c * part * f_y * t_0 * t_0, n), 1);
+    }
+
+    private static double RoundFace(Working? w, double tube, (double Along, double Across, bool IsRound) foot, (double N, double M_ip, double M_op) forces, (double f_y, double t_0, double c, double n) wall)
+    {
+        ((double N, double M_ip, double M_op), (double f_y, double t_0, double c, double n)) = (forces, wall);
+        double d_0 = w.Given("d_0", tube, Dimension.SmallLength, "tube"), h_1 = w.Given("h_1", foot.Along, Dimension.SmallLength, "foot along it"), b_1 = w.Given("b_1", Math.Min(d_0, foot.Across), Dimension.SmallLength, "foot across it");
+        double beta = w.Let("beta", b_1 / d_0, Dimension.Number, roundFace), k_p = w.Let("k_p", 1 - 0.3 * n * (1 + n), Dimension.Number, roundFace);
+        double f_v = w.Let("f_v", f_y / Math.Sqrt(3) * t_0 * c, Dimension.LineLoad, roundFace, "punching of the wall");
+        double u_p, u_y;
+        if (foot.IsRound)
+        {
+            double gamma = w.Let("gamma", d_0 / (2 * t_0), Dimension.Number, roundFace);
+            double N_R = w.Let("N_R", c * Math.Pow(gamma, 0.2) * k_p * f_y * t_0 * t_0 * (2.8 + 14.2 * beta * beta), Dimension.Force, roundFace);
+            double M_ipR = w.Let("M_ipR", c * 4.85 * f_y * t_0 * t_0 * b_1 * Math.Sqrt(gamma) * beta * k_p, Dimension.Moment, roundFace), M_opR = w.Let("M_opR", c * f_y * t_0 * t_0 * b_1 * 2.7 / (1 - 0.81 * beta) * k_p, Dimension.Moment, roundFace);
+            u_y = w.Let("u_y", N / N_R + (M_ip / M_ipR) * (M_ip / M_ipR) + M_op / M_opR, Dimension.Number, roundFace, "round foot");
+            u_p = w.Let("u_p", (N / (Math.PI * b_1) + (M_ip + M_op) / (b_1 * b_1)) / f_v, Dimension.Number, roundFace);
+        }
+        else
+        {
+            double eta = w.Let("eta", h_1 / d_0, Dimension.Number, roundFace);
+            double N_R = w.Let("N_R", c * k_p * f_y * t_0 * t_0 * (4 + 20 * beta * beta) * (1 + 0.25 * eta), Dimension.Force, roundFace, "Table 7.3");
+            u_y = w.Let("u_y", (N + M_ip / h_1 + 2 * M_op / b_1) / N_R, Dimension.Number, roundFace, "rectangular foot: M_ip,R = h₁ N_R, M_op,R = b₁ N_R/2");
+            u_p = w.Let("u_p", (N / (2 * (h_1 + b_1)) + M_ip / (h_1 * b_1 + h_1 * h_1 / 3) + M_op / (h_1 * b_1 + b_1 * b_1 / 3)) / f_v, Dimension.Number, roundFace, "round the foot as a line");
+        }
+        return w.Let("u", Math.Max(u_p, u_y), Dimension.Number);
     }
 
     private static double FlatFace(Working? w, (double Face, double Along, double Across) sizes, (double N, double M_ip, double M_op) forces, double yield, double n)
