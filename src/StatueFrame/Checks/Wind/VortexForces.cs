@@ -56,6 +56,7 @@ internal static class VortexForces
         }
     }
 
-    private static bool IsFelt(AcrossWindCase shaken) =>
+    /// <summary>Whether vortices shake some part by more than is not felt beside the wind.</summary>
+    internal static bool IsFelt(AcrossWindCase shaken) =>
         !shaken.Vortex.IsBeyondRange && Math.Pow(2 * Math.PI * shaken.Mode.Frequency.Hertz, 2) * shaken.GreatestDisplacement.Meters >= LeastAcceleration;
 }
