@@ -77,6 +77,13 @@ public static class CorrodedStatue
         {
             Horizontals = CorrodedSection.Of(frame.Horizontals, Loss(frame.Material, face)),
             PlanBracing = frame.PlanBracing is { } across ? CorrodedSection.Of(across, Loss(frame.Material, face)) : null,
+            PlanBracingJoint = JointAfter(frame.PlanBracingJoint, face),
+        };
+
+        // Plates on both sides lose twice as many faces; what is left of one that is gone is too thin for anything.
+        MemberConnection? JointAfter(MemberConnection? joint, CorrosionFace face) => joint?.Plate is not { } plate ? joint : joint with
+        {
+            Plate = plate with { Thickness = Length.FromMeters(Math.Max(1e-3, plate.Thickness.Meters - 2 * joint.ShearPlanes * Loss(plate.Material, face))) },
         };
 
         Hub? HubAfter(Hub? hub, CorrosionFace face) => hub is null ? null : hub with { Arms = CorrodedSection.Of(hub.Arms, Loss(hub.Material, face)) };
@@ -94,6 +101,8 @@ public static class CorrodedStatue
                         Legs = CorrodedSection.Of(lattice.Legs, loss),
                         Braces = CorrodedSection.Of(lattice.Braces, loss),
                         Horizontals = lattice.Horizontals is { } horizontals ? CorrodedSection.Of(horizontals, loss) : null,
+                        BraceJoint = JointAfter(lattice.BraceJoint, face),
+                        LegSplice = JointAfter(lattice.LegSplice, face),
                     };
                 case MemberSegment member:
                     loss = Loss(member.Material, face);

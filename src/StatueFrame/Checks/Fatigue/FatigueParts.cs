@@ -58,21 +58,26 @@ internal sealed class FatigueParts
     private void Add()
     {
         DampingModel damping = ShockSheet.DampingOf(criteria);
-        int gusts = causes.Winds.Count, heats = causes.Heats.Count, cause = 0;
-        foreach ((Response windy, _, double factor) in causes.Winds)
-            Look(SituationDemands.Of([model], FatigueCauses.With(windy.Situation, windy.Situation.Actions.Where(a => a.Action is WindAction).Select(a => new FactoredAction(a.Factor / factor, a.Action))), damping), cause++);
-        foreach (Response heat in causes.Heats)
-            Look(SituationDemands.Of([model], FatigueCauses.With(heat.Situation with { LimitState = LimitState.Service }, heat.Situation.Actions), damping), cause++);
-        foreach (FatigueVortex vortex in causes.Vortices)
+        int gusts = causes.Winds.Count, heats = causes.Heats.Count;
+        var demands = new List<(int Cause, Func<SituationDemands> Of)>();
+        foreach ((int i, (Response windy, _, double factor)) in causes.Winds.Index())
+            demands.Add((i, () => SituationDemands.Of([model], FatigueCauses.With(windy.Situation, windy.Situation.Actions.Where(a => a.Action is WindAction).Select(a => new FactoredAction(a.Factor / factor, a.Action))), damping)));
+        foreach ((int i, Response heat) in causes.Heats.Index())
+            demands.Add((gusts + i, () => SituationDemands.Of([model], FatigueCauses.With(heat.Situation with { LimitState = LimitState.Service }, heat.Situation.Actions), damping)));
+        Situation still = new() { Name = "vortices", LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight())] };
+        // What is not felt stays far below every cut-off.
+        foreach ((int i, FatigueVortex vortex) in causes.Vortices.Index().Where(v => VortexForces.IsFelt(v.Item.Case)))
+            demands.Add((gusts + heats + i, () => SituationDemands.Of([model], still, damping, [new ShakingWind(still, vortex.Peaks, 1, "vortices")])));
+        var found = new FatigueParts[demands.Count];
+        ParallelWork.ForEach(found.Length, i =>
         {
-            // What is not felt stays far below every cut-off.
-            if (!VortexForces.IsFelt(vortex.Case))
-            {
-                cause++;
-                continue;
-            }
-            Situation still = new() { Name = "vortices", LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight())] };
-            Look(SituationDemands.Of([model], still, damping, [new ShakingWind(still, vortex.Peaks, 1, "vortices")]), cause++);
+            found[i] = new FatigueParts(causes, criteria, lists);
+            found[i].Look(demands[i].Of(), demands[i].Cause);
+        });
+        foreach ((FatigueParts part, (int cause, _)) in found.Zip(demands))
+        {
+            foreach (Detail detail in part.details.Values)
+                Look(detail.Entry, detail.Group, detail.Where, detail.Category, detail.Metal, detail.Stresses[cause], cause);
         }
         AddUndescribed();
         foreach (IGrouping<(CheckEntry Entry, string Group), Detail> group in details.Values.GroupBy(detail => (detail.Entry, detail.Group)))
@@ -121,8 +126,21 @@ internal sealed class FatigueParts
         {
             if (FootSheet.WeldEntry.Lacks(foot) is null)
                 Look(Feet, "feet", foot.Where, DetailCategory.FilletRoot, foot.Metal, FootSheet.WeldEntry.Run(null, foot).Demand, cause);
-            foreach (AnchorBar bar in foot.Bars)
-                Look(Anchors, "anchors", foot.Where, DetailCategory.Thread, bar.Material, Felt(foot.Uplift / foot.Bars.Count, bar.PreTension.Newtons) / bar.A_s, cause);
+            LookAtAnchors(foot, cause);
+        }
+    }
+
+    /// <summary>The bars of a foot: its uplift evenly, and its moments by their distances from the middle of its plate, both about the softer way.</summary>
+    private void LookAtAnchors(in FootLoad foot, int cause)
+    {
+        if (foot.Bars.Count == 0)
+            return;
+        double cx = foot.Bars.Average(bar => bar.X.Meters), cy = foot.Bars.Average(bar => bar.Y.Meters);
+        double xx = foot.Bars.Sum(bar => Math.Pow(bar.X.Meters - cx, 2)), yy = foot.Bars.Sum(bar => Math.Pow(bar.Y.Meters - cy, 2)), least = Math.Min(xx, yy) > 0 ? Math.Min(xx, yy) : xx + yy;
+        foreach (AnchorBar bar in foot.Bars)
+        {
+            double r = double.Hypot(bar.X.Meters - cx, bar.Y.Meters - cy), pull = foot.Uplift / foot.Bars.Count + (least > 0 ? (foot.Strong + foot.Weak) * r / least : 0);
+            Look(Anchors, "anchors", foot.Where, DetailCategory.Thread, bar.Material, Felt(pull, bar.PreTension.Newtons) / bar.A_s, cause);
         }
     }
 

@@ -87,6 +87,23 @@ public class FatiguePartsTests
         Assert.True(Worst(Sheet(s => With(s, 1)), "fatigue.flange-bolts").Demand <= loose);
     }
 
+    /// <summary>The bars of a mast on one plate take its moment: M r/Σx² each, far more than their share of what lifts it.</summary>
+    [Fact]
+    public void Bars_of_a_mast_tire_by_its_moment()
+    {
+        Statue On(Statue statue, double apart, double preTension)
+        {
+            Statue tube = AllTube(statue, mast => mast);
+            HoldDown old = tube.HoldDown!;
+            BasePlate plate = old.Plates[0] with { X = Length.Zero, Y = Length.Zero, WidthX = 0.9.Meters, WidthY = 0.9.Meters, FootX = 0.3.Meters, FootY = 0.3.Meters };
+            AnchorBar bar = old.Bars[0] with { Diameter = 16.Millimeters, StressArea = null, PreTension = Force.FromKilonewtons(preTension) };
+            return tube with { HoldDown = old with { Plates = [plate], Bars = [.. new[] { (1, 1), (1, -1), (-1, 1), (-1, -1) }.Select(corner => bar with { X = (0.5 * apart * corner.Item1).Meters, Y = (0.5 * apart * corner.Item2).Meters })] } };
+        }
+        double near = Worst(Sheet(s => On(s, 0.5, 0)), "fatigue.anchors").Demand!.Value, far = Worst(Sheet(s => On(s, 0.7, 0)), "fatigue.anchors").Demand!.Value, tight = Worst(Sheet(s => On(s, 0.5, 45)), "fatigue.anchors").Demand!.Value;
+        Assert.True(near > far && far > 0, $"{near}, {far}");
+        Assert.True(tight < near, $"{tight} of {near}");
+    }
+
     [Fact]
     public void What_is_not_described_is_open()
     {

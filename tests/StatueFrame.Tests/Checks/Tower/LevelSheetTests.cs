@@ -162,6 +162,13 @@ public class LevelSheetTests
         SmallStatue statue = With(stout);
         Statue sound = statue.Statue with { Standoffs = [.. statue.Statue.Standoffs.Select(ring => ring with { Bracket = new Bracket { Section = new RectangularTube(100.Millimeters, 100.Millimeters, 8.Millimeters), Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid } })] };
         Statue rusty = sound.Corroded(Duration.FromYears365(50));
+        JointPlate plate = new() { Thickness = 10.Millimeters, Width = 200.Millimeters, Material = StructuralSteel.S355, Eccentricity = Length.Zero };
+        MemberConnection lap = stout.PlanBracingJoint! with { Plate = plate }, cover = lap with { ShearPlanes = 2 };
+        LatticeSegment panel = sound.Tower.Segments.OfType<LatticeSegment>().First() with { BraceJoint = lap, LegSplice = cover };
+        LatticeSegment old = (sound with { Tower = sound.Tower with { Segments = [.. sound.Tower.Segments.Select(segment => segment is LatticeSegment ? panel : segment)] } }).Corroded(Duration.FromYears365(50)).Tower.Segments.OfType<LatticeSegment>().First();
+        double lost = 10 - old.BraceJoint!.Plate!.Thickness.Millimeters;
+        Assert.True(lost > 0);
+        Assert.Equal(2 * lost, 10 - old.LegSplice!.Plate!.Thickness.Millimeters, 1e-9);
         Assert.True(rusty.Tower.Levels[1].Frame!.Horizontals.Area.SquareMeters < stout.Horizontals.Area.SquareMeters);
         Assert.True(rusty.Standoffs[0].Bracket!.Section.Area.SquareMeters < sound.Standoffs[0].Bracket!.Section.Area.SquareMeters);
     }
