@@ -72,7 +72,7 @@ internal sealed class PackageChecks
         if (package.Workings == WorkingExtent.WorstAndTables)
             html.Element("p", "Each check stands with its numbers under Workings.");
         else if (package.Workings == WorkingExtent.WorstOfEachKind)
-            html.Element("p", FormattableString.Invariant($"A kind that is nowhere used to {100 * LeastShown:0} % has no working here, unless it governs its family; its numbers stand below, its working in the appendix."));
+            html.Element("p", FormattableString.Invariant($"A kind that is nowhere used to {100 * LeastShown:0} % has no working here, unless it governs its family; its numbers stand below, its working in a package of all workings."));
         WriteKinds();
         if (package.Workings == WorkingExtent.WorstOfEachKind)
         {

@@ -86,7 +86,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             double? used = lists.Checks.Skip(firstCheck)
                 .Where(check => check.Id is "levels.bending" or "tower.bending" or "limbs.bending" && Array.Exists(near, name => check.Where.StartsWith(name, StringComparison.Ordinal)))
                 .Where(check => check.Id == "levels.bending" != load.Chord.IsUpright).Max(check => check.Utilization);
-            lists.Run(entry, [load with { Chord = load.Chord with { Pressed = Math.Min(1, used ?? 1) } }]);
+            lists.Run(entry, [load with { Chord = load.Chord with { Pressed = Math.Min(1, used ?? 1) } }], load.Design.Code == DesignCode.En1993 ? [FaceChecks.Factor] : []);
         }
         foreach (((CheckEntry entry, string reason), List<string> where) in missing)
             lists.Missing(entry, reason, where);

@@ -26,7 +26,7 @@ public sealed record DampingModel
     /// <summary>δ_s + δ_d: what acts without any wind.</summary>
     public double StillAirDecrement => StructuralDecrement + DeviceDecrement;
 
-    /// <summary>The table value as an assumption, until a measured one is given; empty for a value that was given.</summary>
+    /// <summary>The table value until a measured one is given, and that dampers act in all modes; empty for a value that was given, without dampers.</summary>
     public IReadOnlyList<Assumption> Assumptions =>
     [
         .. IsFromTable ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###} of a {InWords(Category!.Value)}, in all modes"), StructuralSource)] : Array.Empty<Assumption>(),

@@ -7,8 +7,6 @@ namespace StatueFrame.Checks;
 internal static class BracketChecks
 {
     private const string NoStrength = "no strength situation was given";
-    private static readonly Source simplified = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
-    private static readonly Source aisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
     private static readonly Source line = new("Blodgett, Design of Welded Structures, from memory", "welds as lines; elastic theory");
 
     /// <summary>The cantilever with all it carries: members' own rules, the moments at tip and foot each at its greater.</summary>
@@ -24,7 +22,7 @@ internal static class BracketChecks
     {
         Dimension = Dimension.Stress,
         Where = (in BracketLoad load) => load.Where,
-        Rule = (in BracketLoad load) => load.Design.IsAisc ? aisc : simplified,
+        Rule = (in BracketLoad load) => FilletThroat.Rule(load.Design),
         Lacks = (in BracketLoad load) => load.Bracket.Bracket.Throat is null ? $"the weld is not described ({member})"
             : load.Bracket.Bracket.Section is AngleBar ? "a weld all round an angle is not worked out"
             : load.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
@@ -61,15 +59,9 @@ internal static class BracketChecks
             w.Given("W_z", W_z, Dimension.SmallArea);
         double q_n = w.Let("q_n", N / l + M_y / W_y + M_z / W_z, Dimension.LineLoad, line, "along the member");
         double q_v = w.Let("q_v", V / l + T / W_t, Dimension.LineLoad, line, "across it");
-        double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_v * q_v) / a, Dimension.Stress, load.Design.IsAisc ? aisc : simplified, "resultant on the throat");
-        if (load.Design.IsAisc)
-        {
-            double F_EXX = w.Given("F_EXX", WeldedTubeJoint.UsualElectrode.Pascals, Dimension.Stress, "electrode, 70 ksi"), c = w.Given("c", load.Design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
-            return (f_r, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, aisc));
-        }
-        double f_u = w.Given("f_u", Math.Min(load.Bracket.Bracket.Material.UltimateStrength.Pascals, load.Joined?.UltimateStrength.Pascals ?? double.PositiveInfinity), Dimension.Stress, "ultimate strength of the weaker part");
-        double beta_w = w.Given("beta_w", 1.0, Dimension.Number, "correlation factor, its greatest"), gammaM2 = w.Given("gammaM2", load.Design.GammaM2, Dimension.Number);
-        return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, simplified));
+        double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_v * q_v) / a, Dimension.Stress, FilletThroat.Rule(load.Design), "resultant on the throat");
+        double ultimate = Math.Min(load.Bracket.Bracket.Material.UltimateStrength.Pascals, load.Joined?.UltimateStrength.Pascals ?? double.PositiveInfinity);
+        return (f_r, FilletThroat.Strength(w, ultimate, "ultimate strength of the weaker part", load.Design));
     }
 
     /// <summary>The brackets of one ring: of all states those that none other covers, and the worst of the welds.</summary>

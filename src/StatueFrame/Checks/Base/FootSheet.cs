@@ -30,8 +30,6 @@ internal readonly record struct FootLoad(
 internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
 {
     private const string NoPlates = "no hold-down is described (Statue.HoldDown)";
-    private static readonly Source weldEn = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
-    private static readonly Source weldAisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
     private static readonly Source stub = new("EN 1993-1-8:2005", "6.2.4, Table 6.2 without prying; Table 6.6, from memory");
     private static readonly Source line = Source.Assumed("base: a weld on every face of a thin wall has the section's own moduli times its throats over the wall");
     private static readonly Assumption atOneTime = new("forces of single feet", "the most of every member that ends in a foot, all at one time", Source.Assumed("base"));
@@ -41,7 +39,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     {
         Dimension = Dimension.Stress,
         Where = (in FootLoad foot) => foot.Where,
-        Rule = (in FootLoad foot) => foot.Design.IsAisc ? weldAisc : weldEn,
+        Rule = (in FootLoad foot) => FilletThroat.Rule(foot.Design),
         Lacks = (in FootLoad foot) => foot.Plate.LegWeld is null ? $"the weld is not described (BasePlate.{nameof(BasePlate.LegWeld)})"
             : foot.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
             : foot.Design.Uncovered,
@@ -175,15 +173,9 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         w.Given(W_t, Dimension.SectionModulus, "torsion modulus");
         double sigma = w.Let("sigma", (N / A + M_y / W_y + M_z / W_z) * t / (k * a), Dimension.Stress, line, "along the leg, on the throats");
         double tau = w.Let("tau", (V / A_v + T / W_t) * t / (k * a), Dimension.Stress, line, "across it");
-        double f_r = w.Let("f_r", Math.Sqrt(sigma * sigma + tau * tau), Dimension.Stress, foot.Design.IsAisc ? weldAisc : weldEn, "resultant");
-        if (foot.Design.IsAisc)
-        {
-            double F_EXX = w.Given("F_EXX", WeldedTubeJoint.UsualElectrode.Pascals, Dimension.Stress, "electrode, 70 ksi"), c = w.Given("c", foot.Design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
-            return (f_r, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, weldAisc));
-        }
-        double f_u = w.Given("f_u", Math.Min(foot.Metal.For(t).UltimateStrength.Pascals, foot.Plate.Metal.UltimateStrength.Pascals), Dimension.Stress, "ultimate strength of the weaker part");
-        double beta_w = w.Given("beta_w", 1.0, Dimension.Number, "correlation factor, its greatest"), gammaM2 = w.Given("gammaM2", foot.Design.GammaM2, Dimension.Number);
-        return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, weldEn));
+        double f_r = w.Let("f_r", Math.Sqrt(sigma * sigma + tau * tau), Dimension.Stress, FilletThroat.Rule(foot.Design), "resultant");
+        double ultimate = Math.Min(foot.Metal.For(t).UltimateStrength.Pascals, foot.Plate.Metal.UltimateStrength.Pascals);
+        return (f_r, FilletThroat.Strength(w, ultimate, "ultimate strength of the weaker part", foot.Design));
     }
 
     /// <summary>Pull of the bar with the longest lever, and what the plate bears there as a cantilever of the length that bends, N.</summary>

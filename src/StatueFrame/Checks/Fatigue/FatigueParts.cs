@@ -36,6 +36,9 @@ internal sealed class FatigueParts
     private readonly SheetWriter lists;
     private readonly Dictionary<(CheckEntry Entry, string Where, DetailCategory Category), Detail> details = [];
 
+    /// <summary>What is there and cannot be worked out, with why and where.</summary>
+    private readonly HashSet<(CheckEntry Entry, string Reason, string Where)> lacking = [];
+
     private FatigueParts(FatigueCauses causes, Criteria criteria, SheetWriter lists) => (this.causes, model, this.criteria, this.lists) = (causes, causes.Model, criteria, lists);
 
     public static IEnumerable<CheckEntry> All => [Members, Fasteners, Gussets, Tubes, FlangeBolts, Brackets, Levels, Hubs, Feet, Anchors];
@@ -76,6 +79,7 @@ internal sealed class FatigueParts
         });
         foreach ((FatigueParts part, (int cause, _)) in found.Zip(demands))
         {
+            lacking.UnionWith(part.lacking);
             foreach (Detail detail in part.details.Values)
                 Look(detail.Entry, detail.Group, detail.Where, detail.Category, detail.Metal, detail.Stresses[cause], cause);
         }
@@ -124,7 +128,9 @@ internal sealed class FatigueParts
             LookAtWeld(Hubs, level, load, cause);
         foreach (FootLoad foot in new FootSheet(model, criteria, demands, unwritten).Feet())
         {
-            if (FootSheet.WeldEntry.Lacks(foot) is null)
+            if (FootSheet.WeldEntry.Lacks(foot) is { } reason)
+                lacking.Add((Feet, reason, foot.Where));
+            else
                 Look(Feet, "feet", foot.Where, DetailCategory.FilletRoot, foot.Metal, FootSheet.WeldEntry.Run(null, foot).Demand, cause);
             LookAtAnchors(foot, cause);
         }
@@ -160,8 +166,13 @@ internal sealed class FatigueParts
     /// <summary>Both ways in which a weld round an end cracks: from the toe, into the part, and from the root, through the throat.</summary>
     private void LookAtWeld(CheckEntry entry, string group, in BracketLoad load, int cause)
     {
-        if (BracketChecks.WeldEntry.Lacks(load) is not null)
+        if (BracketChecks.WeldEntry.Lacks(load) is { } reason)
+        {
+            // A weld that nobody described is told of once for all parts.
+            if (load.Bracket.Bracket.Throat is not null)
+                lacking.Add((entry, reason, group));
             return;
+        }
         SectionProperties p = load.Bracket.Bracket.Section.Properties;
         double toe = Math.Abs(load.N) / p.A + load.Foot.Strong / p.Wy + load.Foot.Weak / p.Wz;
         Look(entry, group, $"{load.Where}, toe of its weld", DetailCategory.FilletToe, load.Bracket.Bracket.Material, toe, cause);
@@ -233,6 +244,12 @@ internal sealed class FatigueParts
             Look(Tubes, tube.Where, $"{tube.Where}, toe of its weld", DetailCategory.FilletWeldedTube, tube.Material, wall, cause);
             Look(Tubes, tube.Where, $"{tube.Where}, root of its weld", DetailCategory.FilletRoot, tube.Material, (N / (Math.PI * D) + 4 * (M + M_weak) / (Math.PI * D * D)) / throat.Meters, cause);
         }
+        else if (weld is not null)
+        {
+            lacking.Add((Tubes, "fillets are worked out round round tubes only", tube.Where));
+        }
+        if (withBolts && joint is FlangeJoint && tube.Section is not Tube)
+            lacking.Add((FlangeBolts, "flanges are worked out on round tubes only", tube.Where));
         if (withBolts && joint is FlangeJoint flange && tube.Section is Tube round)
         {
             double d = round.OuterDiameter.Meters - round.Wall.Meters;
@@ -261,10 +278,13 @@ internal sealed class FatigueParts
         IEnumerable<(string Name, TowerLevel Level)> levels = model.Bodies.SelectMany(body => body.Tower.Levels.Select(level => (body.Prefix + level.Name, level)));
         Missing(Levels, "welds of horizontals are not described", levels.Where(at => at.Level.Frame is { Throat: null }).Select(at => at.Name));
         Missing(Hubs, "welds of arms are not described", levels.Where(at => at.Level.Hub is { Throat: null }).Select(at => at.Name));
-        if (model.Segments[0].Segment is LatticeSegment or MemberSegment && !details.Keys.Any(key => key.Entry == Feet))
+        if (model.Segments[0].Segment is LatticeSegment or MemberSegment && !details.Keys.Any(key => key.Entry == Feet) && !lacking.Any(part => part.Entry == Feet))
             lists.Checks.Add(Feet.NotChecked("feet, or their welds, are not described", "", causes.Situation));
         if (model.Segments[0].Segment is MemberSegment && model.Statue.HoldDown is { Bars.Count: > 0 } && !details.Keys.Any(key => key.Entry == Anchors))
             lists.Checks.Add(Anchors.NotChecked("the bars of the feet cannot be told apart", "", causes.Situation));
+
+        foreach (var group in lacking.GroupBy(part => (part.Entry, part.Reason)))
+            Missing(group.Key.Entry, group.Key.Reason, group.Select(part => part.Where));
 
         void Missing(CheckEntry entry, string reason, IEnumerable<string> where)
         {

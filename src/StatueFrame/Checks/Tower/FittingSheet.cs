@@ -55,7 +55,7 @@ internal sealed class FittingSheet(StatueModel model, Criteria criteria, Situati
             double sideways = load.Shaken + load.Wind;
             feet.Put(fitting.On, at, new Vector3D(sideways, sideways, load.Weight + load.Vertical));
         }
-        lists.Assume([stiff], firstCheck);
+        lists.Assume([stiff, .. MemberSheet.FactorsOf(design, criteria)], firstCheck);
     }
 
     private static (double Demand, double Capacity) Bolted(Working? w, in FittingLoad load)

@@ -15,8 +15,6 @@ internal static class PlateSheet
     private static readonly Source buckling = new("Dowswell, Effective length factors for gusset plate buckling (2006), from memory", "K = 1.2, held along one edge");
     private static readonly Source blockEn = new("EN 1993-1-8:2005", "3.10.2 (3.9)");
     private static readonly Source blockAisc = new("AISC 360-16 and 360-22", "J4.3");
-    private static readonly Source weldEn = new("EN 1993-1-8:2005", "4.5.3.3, (4.2) to (4.4)");
-    private static readonly Source weldAisc = new("AISC 360-16 and 360-22", "J2.4, 0.60 F_EXX; φ = 0.75, Ω = 2");
     private static readonly Source line = new("Blodgett, Design of Welded Structures, from memory", "welds as lines; elastic theory");
     private static readonly Assumption flat = new("gussets", "force in the middle of their thickness; K = 1.2 as held along one edge", Source.CommonPractice);
     private static readonly Assumption stiff = new("plates of splices", "take all of the moment of a force off their centroid, as legs bend more easily than short plates", Source.CommonPractice);
@@ -33,7 +31,7 @@ internal static class PlateSheet
     {
         Dimension = Dimension.Stress,
         Where = (in MemberLoad load) => load.Member.Where,
-        Rule = (in MemberLoad load) => load.Design.IsAisc ? weldAisc : weldEn,
+        Rule = (in MemberLoad load) => FilletThroat.Rule(load.Design),
         Lacks = (in MemberLoad load) => load.Member.Connection!.Plate!.Throat is null ? $"the weld is not described ({nameof(JointPlate)}.{nameof(JointPlate.Throat)})"
             : load.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
             : load.Design.Uncovered,
@@ -164,13 +162,6 @@ internal static class PlateSheet
         double l = w.Given("l", plate.WeldLength.Meters, Dimension.SmallLength, "length of the weld on each of two faces"), a = w.Given("a", plate.Throat!.Value.Meters, Dimension.SmallLength, "throat");
         double q = w.Let("q", N / (2 * l) + 3 * N * e / (l * l), Dimension.LineLoad, line, "of the force and of its moment, as if along one line");
         double f_r = w.Let("f_r", q / a, Dimension.Stress, line, "resultant on the throat");
-        if (load.Design.IsAisc)
-        {
-            double F_EXX = w.Given("F_EXX", WeldedTubeJoint.UsualElectrode.Pascals, Dimension.Stress, "electrode, 70 ksi"), c = w.Given("c", load.Design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
-            return (f_r, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, weldAisc));
-        }
-        double f_u = w.Given("f_u", load.Member.f_u, Dimension.Stress, "ultimate strength of the plate");
-        double beta_w = w.Given("beta_w", 1.0, Dimension.Number, "correlation factor, its greatest"), gammaM2 = w.Given("gammaM2", load.Design.GammaM2, Dimension.Number);
-        return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, weldEn));
+        return (f_r, FilletThroat.Strength(w, load.Member.f_u, "ultimate strength of the plate", load.Design));
     }
 }

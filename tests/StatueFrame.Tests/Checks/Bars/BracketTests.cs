@@ -164,6 +164,18 @@ public class BracketTests
         Assert.Equal(Math.Max((10e3 + 2e3 / d + 2 * 1e3 / d) / N_R, boxPunches), Use(new RectangularTube(100.Millimeters, 100.Millimeters, 6.Millimeters)), 1e-9);
     }
 
+    /// <summary>A narrow foot is a plate along the section, 1.3 (1 − n) by EN 1993-1-8, Table 7.13 (from memory); on a section pressed to its yield it holds nothing.</summary>
+    [Fact]
+    public void A_narrow_foot_is_a_plate()
+    {
+        var chord = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters);
+        var flat = new RectangularTube(40.Millimeters, 40.Millimeters, 4.Millimeters);
+        double free = OnFaceUse(OnFace(chord, flat, 10e3));
+        Assert.Equal(free, OnFaceUse(OnFace(chord, flat, 10e3, pressed: 0.2)), 1e-12);
+        Assert.Equal(free / (1.3 * 0.4), OnFaceUse(OnFace(chord, flat, 10e3, pressed: 0.6)), 1e-9);
+        Assert.True(OnFaceUse(OnFace(chord, flat, 10e3, pressed: 1)) > 100 * free);
+    }
+
     [Fact]
     public void Thinner_walls_and_more_in_the_section_never_help() => Gen.Select(Gen.Double[3, 16], Gen.Double[0, 1], Gen.Double[0.3, 1], Gen.Bool).Sample((wall, pressed, less, round) =>
     {

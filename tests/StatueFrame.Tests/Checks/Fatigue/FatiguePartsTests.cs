@@ -110,6 +110,12 @@ public class FatiguePartsTests
         string[] Open(CheckSheet sheet) => [.. sheet.OpenLinks.Where(link => link.Link == "fatigue").Select(link => link.What)];
         Assert.Contains("tubes at their joints, roots of limbs", Open(Sheet(statue => Mast(statue, mast => mast with { LowerJoint = null }))));
         Assert.Contains("members of lattices, their fasteners and gussets", Open(Sheet(statue => statue with { Tower = statue.Tower with { Segments = [.. statue.Tower.Segments.Select(segment => segment is LatticeSegment lattice ? lattice with { BraceJoint = null } : segment)] } })));
+        // A weld that is there and cannot be worked out is told of, beside those that can.
+        Bracket angle = new() { Section = new AngleBar(80.Millimeters, 8.Millimeters), Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid, Throat = 4.Millimeters };
+        Bracket box = angle with { Section = new RectangularTube(80.Millimeters, 80.Millimeters, 5.Millimeters) };
+        Check[] mixed = [.. Sheet(statue => statue with { Standoffs = [.. statue.Standoffs.Select((ring, i) => ring with { Bracket = i == 0 ? angle : box })] }).Checks.Where(check => check.Id == "fatigue.brackets")];
+        Assert.Contains(mixed, check => check.Verdict == Verdict.NotChecked && check.Reason.Contains("angle", StringComparison.Ordinal));
+        Assert.Contains(mixed, check => check.Demand is not null);
         SmallStatue whole = SmallWhole.Of();
         CheckSheet noWind = whole.Statue.Check(whole.Criteria, [.. whole.Situations.Where(s => s.LimitState == LimitState.Strength)]);
         Assert.Contains(noWind.Checks, check => check.Id == "fatigue.members" && check.Verdict == Verdict.NotChecked);
