@@ -9,4 +9,7 @@ namespace StatueFrame.Mechanics.Statics;
 /// <param name="MissedNone">
 /// True when the number of negative pivots of K + μ·K_g, just above the last factor, confirms that no lower factor exists.
 /// </param>
-public sealed record BucklingResult(double[] LoadFactors, double[][] Shapes, bool MissedNone);
+/// <param name="Error">
+/// A bound of the relative error of every factor, from the residual (K + λ·K_g) φ of each, formed anew; no unit.
+/// </param>
+public sealed record BucklingResult(double[] LoadFactors, double[][] Shapes, bool MissedNone, double Error);

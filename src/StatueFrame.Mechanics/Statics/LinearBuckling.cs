@@ -32,25 +32,27 @@ public static class LinearBuckling
         using var lanczos = new GeneralizedLanczos(frame.Stiffness, softening, statics.Factors);
         int wanted = Math.Min(count, lanczos.CountAbove(1 / limit));
         if (wanted == 0)
-            return new BucklingResult([], [], true);
+            return new BucklingResult([], [], true, 0);
         lanczos.Solve(wanted);
 
         bool settled = lanczos.MissedNone && lanczos.Found == wanted;
         var loadFactors = new List<double>(wanted);
         var shapes = new List<double[]>(wanted);
         var reduced = new double[frame.EquationCount];
+        double error = 0;
         for (int i = 0; i < wanted; i++)
         {
             double theta = settled ? lanczos.Value(i) : lanczos.Bisect(i, 1 / limit, 1 / (LeastPart * limit), reduced);
             if (theta <= 0)
-                return new BucklingResult([.. loadFactors], [.. shapes], false);
+                return new BucklingResult([.. loadFactors], [.. shapes], false, error);
             if (settled)
                 lanczos.Vector(i, reduced);
+            error = Math.Max(error, lanczos.ErrorOf(theta, reduced));
             loadFactors.Add(1 / theta);
             shapes.Add(new double[frame.FreedomCount]);
             frame.Expand(reduced, shapes[i]);
             DenseVector.Orient(shapes[i], 1);
         }
-        return new BucklingResult([.. loadFactors], [.. shapes], true);
+        return new BucklingResult([.. loadFactors], [.. shapes], true, error);
     }
 }

@@ -49,8 +49,9 @@ public static class SecondOrder
             frame.Expand(reduced, next);
             double change = LargestChange(current, next);
             (current, next) = (next, current);
-            if (change <= options.Tolerance * DenseVector.LargestMagnitude(current))
-                return new SecondOrderResult(current, first, iteration, Amplification(first, current));
+            double greatest = DenseVector.LargestMagnitude(current);
+            if (change <= options.Tolerance * greatest)
+                return new SecondOrderResult(current, first, iteration, Amplification(first, current), greatest > 0 ? change / greatest : 0);
         }
         throw new UnstableFrameException(new FrameProblem(
             $"The frame does not settle within {options.MaximumIterations} rounds of second-order analysis; the loads are too close to buckling."));

@@ -9,4 +9,5 @@ namespace StatueFrame.Mechanics.Statics;
 /// Largest displacement of a node (length of its three displacements) divided by the largest of the first-order analysis;
 /// 1 when nothing moves.
 /// </param>
-public sealed record SecondOrderResult(double[] Displacements, double[] FirstOrder, int Iterations, double Amplification);
+/// <param name="Change">Greatest change of a displacement in the last round, over the greatest displacement; no unit.</param>
+public sealed record SecondOrderResult(double[] Displacements, double[] FirstOrder, int Iterations, double Amplification, double Change);

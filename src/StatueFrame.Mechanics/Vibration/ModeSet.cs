@@ -14,7 +14,7 @@ public sealed class ModeSet
     private readonly double[] participation;
     private readonly double[] movingMass = new double[Frame.NodeSize];
 
-    internal ModeSet(Frame frame, Vector3D point, double[] omega, double[] shapes, int counted, bool missedNone)
+    internal ModeSet(Frame frame, Vector3D point, double[] omega, double[] shapes, int counted, bool missedNone, double error)
     {
         Frame = frame;
         Point = point;
@@ -22,6 +22,7 @@ public sealed class ModeSet
         this.shapes = shapes;
         CountedByPivots = counted;
         MissedNone = missedNone;
+        Error = error;
         participation = new double[Frame.NodeSize * omega.Length];
         var inertia = new double[frame.FreedomCount];
         for (int direction = 0; direction < Frame.NodeSize; direction++)
@@ -48,6 +49,13 @@ public sealed class ModeSet
     /// equals the number of modes found below μ: then no mode was missed.
     /// </summary>
     public bool MissedNone { get; }
+
+    /// <summary>
+    /// A bound of the relative error of 1/(ω² + shift) of every mode, from the residual (K + sM) φ − (ω² + s) M φ of each, formed
+    /// anew when all were found; no unit.
+    /// </summary>
+    /// <remarks>Source: Parlett, The Symmetric Eigenvalue Problem, 4.5 and 15.9.</remarks>
+    public double Error { get; }
 
     /// <summary>
     /// That number of negative pivots. Larger than <see cref="Count"/> when a repeated frequency was cut by the count that

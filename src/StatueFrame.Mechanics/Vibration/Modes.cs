@@ -52,15 +52,17 @@ public static class Modes
         var omega = new double[lanczos.Found];
         var shapes = new double[lanczos.Found * frame.FreedomCount];
         var reduced = new double[frame.EquationCount];
+        double error = 0;
         for (int i = 0; i < omega.Length; i++)
         {
             double theta = lanczos.Value(i);
             omega[i] = Math.Sqrt(Math.Max(0, 1 / theta - options.Shift));
             lanczos.Vector(i, reduced);
+            error = Math.Max(error, lanczos.ErrorOf(theta, reduced));
             DenseVector.Scale(reduced, 1 / Math.Sqrt(theta));
             DenseVector.Orient(reduced);
             frame.Expand(reduced, shapes.AsSpan(i * frame.FreedomCount, frame.FreedomCount));
         }
-        return new ModeSet(frame, options.Point, omega, shapes, lanczos.Counted, lanczos.MissedNone);
+        return new ModeSet(frame, options.Point, omega, shapes, lanczos.Counted, lanczos.MissedNone, error);
     }
 }

@@ -37,6 +37,7 @@ public sealed class Stability
         }
         BucklingResult buckling = LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor);
         BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
+        Error = buckling.Error;
         IsLost = !buckling.MissedNone || (BucklingFactor is null && Amplification is null);
     }
 
@@ -54,6 +55,9 @@ public sealed class Stability
 
     /// <summary>What a sheet says when <see cref="IsLost"/>.</summary>
     internal const string Lost = "the count of buckling factors says that some lie below the limit, and the lowest was not found";
+
+    /// <summary>A bound of the relative error of the factor.</summary>
+    internal double Error { get; }
 
     /// <summary>True when the lowest factor could not be proved: then nothing may rest on it.</summary>
     internal bool IsLost { get; }

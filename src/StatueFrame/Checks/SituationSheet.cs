@@ -10,9 +10,6 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     /// <summary>Deflection over length of a cantilever above which the linear result is more than 5 % off.</summary>
     private const double SmallDeflectionLimit = 0.24;
 
-    /// <summary>Relative errors of displacements: what is told as a check of its own, and what is too much. Common practice, no source.</summary>
-    private const double NoticedError = 1e-9, GreatestError = 1e-6;
-
     private readonly Response response = demands.Response;
     private readonly string name = demands.Situation.Name;
     private readonly WindAction? wind = demands.Situation.Wind?.Action as WindAction;
@@ -29,7 +26,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("local wind", () => local = LocalWind.Of(model, response.Situation));
         lists.Guard("results", () =>
         {
-            AddAccuracy();
+            AccuracyChecks.Add(lists, AccuracyChecks.Displacements, response.SolutionError, name);
             AddReactions();
             AddMovements();
         });
@@ -132,15 +129,6 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield return assumption;
     }
 
-    /// <summary>Stiffnesses that lie too far apart leave nothing of the small ones.</summary>
-    private void AddAccuracy()
-    {
-        double error = response.SolutionError;
-        if (!(error <= NoticedError))
-            lists.Checks.Add(Check.Of(Catalogue.Find("calculation.accuracy")!.Subject(situation: name), Dimension.Number, Source.Assumed("model"),
-                w => (w.Given("e", error, Dimension.Number, "displacement that the residual causes over the greatest displacement"), w.Given("e_max", GreatestError, Dimension.Number))));
-    }
-
     private void AddReactions()
     {
         LoadCase windCase = response.WindForceGoverns;
@@ -205,6 +193,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     private void AddStability()
     {
         Stability stability = response.Stability;
+        AccuracyChecks.Add(lists, AccuracyChecks.Buckling, stability.Error, name);
         if (stability.Amplification is { } amplification)
         {
             Add(name, "second-order amplification", amplification, Dimension.Number, Towards(stability.Heading));

@@ -199,6 +199,7 @@ internal sealed class StatueSheet
         ModalResponse modes = model.Modes(criteria.Modes);
         foreach (ModeResult mode in modes.Modes)
             Add("frequencies", $"mode {mode.Number}", mode.Frequency.Hertz, Dimension.Frequency, mode.Description);
+        AccuracyChecks.Add(lists, AccuracyChecks.Modes, modes.Set.Error);
         if (!modes.MissedNone)
             lists.Warnings.Add("The count of modes could not be proved complete: a mode among the lowest may be missing.");
         return modes;

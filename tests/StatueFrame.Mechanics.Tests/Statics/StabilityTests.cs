@@ -90,6 +90,7 @@ public class StabilityTests
             double[] expected = [.. theta.Where(t => t > 1e-4).Take(5).Select(t => 1 / t)];
             Assert.True(result.MissedNone, $"seed {seed}");
             Assert.Equal(expected.Length, result.LoadFactors.Length);
+            Assert.InRange(result.Error, 0, 1e-8);
             for (int i = 0; i < expected.Length; i++)
                 Assert.Equal(expected[i], result.LoadFactors[i], 1e-8 * expected[i]);
         }

@@ -27,6 +27,7 @@ public sealed class ShockResponse
         (Model, Situation, DampingRatio) = (model, situation, damping);
         ShockLoads loads = ShockLoads.Of(model, situation);
         (ModeSet modes, ModeCount, Captured) = ShockModes.Of(model, loads, options.Modes);
+        ModesError = modes.Error;
         double highest = modes.Frequency(ModeCount - 1), lowest = modes.Frequency(0);
         HighestFrequency = Frequency.FromHertz(highest);
         double step = options.Step?.Seconds ?? Math.Min(1 / (20 * highest), loads.Shortest / 40);
@@ -116,6 +117,9 @@ public sealed class ShockResponse
 
     /// <summary>Number of modes that swing.</summary>
     public int ModeCount { get; }
+
+    /// <summary>A bound of the relative error of their frequencies.</summary>
+    internal double ModesError { get; }
 
     /// <summary>Frequency of the highest of them.</summary>
     public Frequency HighestFrequency { get; }

@@ -26,7 +26,7 @@ internal static class Catalogue
         new("bars.fatigue-range", "greatest stress range of a standoff", Range, "every bar with a detail", "greatest stress range", "1.5 f_y", "no service situation has wind"),
         LevelSheet.BendingEntry, LevelSheet.WeldEntry, LevelSheet.StiffnessEntry, .. LevelSheet.BracingEntries.OfBraces, .. PlateSheet.All, FittingSheet.FixingEntry, .. FatigueParts.All, HubSheet.BendingEntry, HubSheet.WeldEntry, HubSheet.StiffnessEntry, .. MemberEntries.Tower.All, .. MemberEntries.Limbs.All,
         new("calculation.broken-off", "part of this sheet that broke off", Strength, "every part of the sheet", "", "", "an internal error"),
-        new("calculation.accuracy", "displacements lost to rounding", Range, "every situation", "displacement that the residual of the solution causes, over the greatest", "1e-6", "no situation was given"),
+        .. AccuracyChecks.All,
         new("stability.buckling", "buckling of the whole statue", Strength, "the load case with the greatest overturning moment", "the loads", "the loads at which it buckles", NoStrength),
         new("stability.second-order", "buckling factor of the whole statue", Range, "the load case with the greatest overturning moment", "least buckling factor", "α_cr", NoStrength),
         new("sheet.panel-bending", "stress in a panel of sheet", Strength, "the panel of every band", "greatest stress under local pressure and suction", "fraction of proof strength", NoWind),

@@ -17,6 +17,8 @@ internal sealed class ShockSheet(Criteria criteria, ShockResponse response, Shee
     {
         int firstCheck = lists.Checks.Count;
         AddResults();
+        AccuracyChecks.Add(lists, AccuracyChecks.Modes, response.ModesError, name);
+        AccuracyChecks.Add(lists, AccuracyChecks.Energy, response.Energy.BalanceError, name);
         if (response.Situation.LimitState == LimitState.Strength)
             AddStrength();
         else
