@@ -1,30 +1,36 @@
 using System.Diagnostics;
 using StatueFrame.Fuzz;
 
-// Spoils files and looks what the library makes of them: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [TRY]
-// With the number of a try only that one is run. The file of that try is kept among the temporary files. The exit code is their number, at most 100.
+// Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [TRY]
+// With the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
 string[] corpus = Corpus.Small();
-for (int i = 0; i < corpus.Length; i++)
+Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus)];
+Subject[] turns = [.. subjects.SelectMany(subject => Enumerable.Repeat(subject, subject.Weight))];
+foreach (Subject subject in subjects)
 {
-    if (Judge.Of(corpus[i], i, out bool sound) is { } wrong || !sound)
-        throw new InvalidOperationException($"File {i} of the corpus is not sound: {Judge.Of(corpus[i], i, out _)}");
+    foreach (byte[] sound in subject.SoundOnes())
+    {
+        if (subject.Judge(sound, 1, out bool taken) is { } wrong || !taken)
+            throw new InvalidOperationException($"Of the {subject.Name} one is not sound: {subject.Judge(sound, 1, out _)}");
+    }
 }
 if (args.Length > 2)
 {
     int one = int.Parse(args[2]);
-    string text = Spoiled(one);
-    string kept = Path.Combine(Path.GetTempPath(), "statueframe-try.json");
-    File.WriteAllText(kept, text);
-    Console.WriteLine(kept);
-    Console.WriteLine(Judge.Of(text, one, out bool sheet) ?? $"sound, {(sheet ? "a sheet" : "refused")}");
+    (Subject subject, byte[] spoiled) = Try(one);
+    string kept = Path.Combine(Path.GetTempPath(), "statueframe-try");
+    File.WriteAllBytes(kept, spoiled);
+    Console.WriteLine($"{subject.Name}: {kept}");
+    Console.WriteLine(subject.Judge(spoiled, one, out bool taken) ?? $"sound, {(taken ? "taken" : "refused")}");
     return 0;
 }
 
 Console.WriteLine($"seed {seed}, {seconds} s");
 var clock = Stopwatch.StartNew();
-int next = -1, sheets = 0, slowest = 0;
+int next = -1, slowest = 0, slowestTry = 0;
+var tries = subjects.ToDictionary(subject => subject, _ => (Count: 0, Taken: 0));
 var finds = new SortedDictionary<int, string>();
 Parallel.For(0, Environment.ProcessorCount, _ =>
 {
@@ -32,24 +38,30 @@ Parallel.For(0, Environment.ProcessorCount, _ =>
     {
         int number = Interlocked.Increment(ref next);
         var own = Stopwatch.StartNew();
-        string? wrong = Judge.Of(Spoiled(number), number, out bool sheet);
+        (Subject subject, byte[] spoiled) = Try(number);
+        string? wrong = subject.Judge(spoiled, number, out bool taken);
         if (own.Elapsed.TotalSeconds > 30)
             wrong ??= $"it took {own.Elapsed.TotalSeconds:0} s";
         lock (finds)
         {
-            (sheets, slowest) = (sheets + (sheet ? 1 : 0), Math.Max(slowest, (int)own.ElapsedMilliseconds));
+            tries[subject] = (tries[subject].Count + 1, tries[subject].Taken + (taken ? 1 : 0));
+            if (own.ElapsedMilliseconds > slowest)
+                (slowest, slowestTry) = ((int)own.ElapsedMilliseconds, number);
             if (wrong is not null)
-                finds[number] = wrong;
+                finds[number] = $"{subject.Name}: {wrong}";
         }
     }
 });
 foreach ((int number, string wrong) in finds.Take(20))
     Console.WriteLine($"FIND {seed} {number}: {wrong}\n");
-Console.WriteLine($"{next + 1} files, {sheets} sheets, the slowest {slowest} ms, {finds.Count} finds (seed {seed})");
+foreach ((Subject subject, (int count, int taken)) in tries)
+    Console.WriteLine($"{count} {subject.Name}, {taken} taken");
+Console.WriteLine($"the slowest, try {slowestTry}, took {slowest} ms; {finds.Count} finds (seed {seed})");
 return Math.Min(finds.Count, 100);
 
-string Spoiled(int number)
+(Subject, byte[]) Try(int number)
 {
     var random = new Random(unchecked(seed * 1_000_003 + number));
-    return new Spoiler(random).Spoil(corpus[random.Next(corpus.Length)]);
+    Subject subject = turns[random.Next(turns.Length)];
+    return (subject, subject.Spoiled(random));
 }

@@ -1,11 +1,10 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
 namespace StatueFrame.Fuzz;
 
-/// <summary>Spoils the text of a file: by what JSON is made of, or byte by byte.</summary>
+/// <summary>Spoils the text of a file by what JSON is made of.</summary>
 internal sealed partial class Spoiler(Random random)
 {
     private static readonly string[] words =
@@ -18,8 +17,6 @@ internal sealed partial class Spoiler(Random random)
 
     public string Spoil(string text)
     {
-        if (random.Next(16) == 0)
-            return Bytes(text);
         JsonNode root = JsonNode.Parse(text)!;
         for (int i = 1 + random.Next(4); i > 0; i--)
             Change(root);
@@ -114,14 +111,6 @@ internal sealed partial class Spoiler(Random random)
                 item[words[random.Next(words.Length)]] = JsonValue.Create(1);
                 break;
         }
-    }
-
-    private string Bytes(string text)
-    {
-        byte[] bytes = Encoding.UTF8.GetBytes(text);
-        for (int i = 1 + random.Next(5); i > 0; i--)
-            bytes[random.Next(bytes.Length)] = (byte)random.Next(256);
-        return Encoding.UTF8.GetString(bytes);
     }
 
     private static void Collect(JsonNode? node, List<JsonNode> all)

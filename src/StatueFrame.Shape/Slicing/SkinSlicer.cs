@@ -104,17 +104,31 @@ internal static class SkinSlicer
     };
 
     /// <summary>The area of the ruled surface between two stations, as the skin itself computes it.</summary>
-    private static double LoftArea(double[] z, PolygonOutline[] outlines, int i) => new Skin
+    /// <exception cref="InvalidMeshException">The slices are no stations that a skin can have.</exception>
+    private static double LoftArea(double[] z, PolygonOutline[] outlines, int i)
     {
-        Material = Copper.HalfHardR240,
-        Thickness = Length.FromMillimeters(1),
-        ClosedTop = false,
-        Stations =
-        [
-            new SkinStation { Elevation = Length.FromMeters(z[i]), Outline = outlines[i] },
-            new SkinStation { Elevation = Length.FromMeters(z[i + 1]), Outline = outlines[i + 1] },
-        ],
-    }.SheetArea().SquareMeters;
+        var skin = new Skin
+        {
+            Material = Copper.HalfHardR240,
+            Thickness = Length.FromMillimeters(1),
+            ClosedTop = false,
+            Stations =
+            [
+                new SkinStation { Elevation = Length.FromMeters(z[i]), Outline = outlines[i] },
+                new SkinStation { Elevation = Length.FromMeters(z[i + 1]), Outline = outlines[i + 1] },
+            ],
+        };
+        try
+        {
+            return skin.SheetArea().SquareMeters;
+        }
+        catch (InvalidStatueException e)
+        {
+            Problem first = e.Problems[0];
+            int station = first.Path.Contains($"{nameof(Skin.Stations)}[0]", StringComparison.Ordinal) ? i : i + 1;
+            throw new InvalidMeshException(string.Create(CultureInfo.InvariantCulture, $"At {z[station]:g6} m there is no outline that a skin could have: {first.Message}. The surface cuts through itself there, or its folds lie closer than SkinSlicing.OutlinePoints tell apart, or the unit is wrong."));
+        }
+    }
 
     private static ValueList<SkinStation> Stations(double[] z, PolygonOutline[] outlines, double[] folds) =>
         [.. z.Select((e, i) => new SkinStation { Elevation = Length.FromMeters(e), Outline = outlines[i], FoldFactor = folds[i] })];

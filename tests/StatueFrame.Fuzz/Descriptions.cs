@@ -1,0 +1,21 @@
+using System.Text;
+
+namespace StatueFrame.Fuzz;
+
+/// <summary>Files of statues.</summary>
+internal sealed class Descriptions(string[] corpus) : Subject
+{
+    public override string Name => "descriptions";
+
+    public override int Weight => 12;
+
+    public override IEnumerable<byte[]> SoundOnes() => corpus.Select(Encoding.UTF8.GetBytes);
+
+    public override byte[] Spoiled(Random random)
+    {
+        string text = corpus[random.Next(corpus.Length)];
+        return random.Next(16) == 0 ? Bytes(Encoding.UTF8.GetBytes(text), random) : Encoding.UTF8.GetBytes(new Spoiler(random).Spoil(text));
+    }
+
+    public override string? Judge(byte[] spoiled, int number, out bool taken) => Fuzz.Judge.Of(Encoding.UTF8.GetString(spoiled), number, out taken);
+}
