@@ -17,6 +17,9 @@ internal static class GltfReader
     /// <summary>Values that all accessors together may have for each vertex allowed: place, normal, colors and the like.</summary>
     private const int AccessorsPerVertex = 8;
 
+    /// <summary>The most words of JSON: what is far more says things that no mesh needs.</summary>
+    private const int MostWords = 400_000;
+
     private const uint BinaryMagic = 0x46546C67;
 
     public static Mesh Read(Stream stream, MeshReading reading, string? folder)
@@ -53,10 +56,12 @@ internal static class GltfReader
             json = json[3..];
         var reader = new Utf8JsonReader(json);
         bool inNodes = false, inAccessors = false;
-        int nodes = 0;
+        int nodes = 0, words = 0;
         double numbers = 0;
         while (reader.Read())
         {
+            if (++words > MostWords)
+                throw new MeshFileException($"has more than {MostWords} words of JSON", "");
             if (reader.CurrentDepth == 1 && reader.TokenType == JsonTokenType.PropertyName)
                 (inNodes, inAccessors) = (reader.ValueTextEquals("nodes"u8), reader.ValueTextEquals("accessors"u8));
             else if (inNodes && reader.CurrentDepth == 2 && reader.TokenType == JsonTokenType.StartObject && ++nodes > MostNodes)

@@ -9,6 +9,9 @@ internal sealed class FileNode
     /// <summary>The deepest nesting that is read or written; a statue needs about 15.</summary>
     public const int MostDepth = 64;
 
+    /// <summary>The most values in a file: one a line fill the largest file that is read.</summary>
+    public const int MostValues = 1 << 20;
+
     private FileNode(JsonTokenType kind, int line) => (Kind, Line) = (kind, line);
 
     public JsonTokenType Kind { get; }
@@ -74,6 +77,8 @@ internal sealed class FileNode
     {
         JsonTokenType kind = reader.TokenType;
         int line = lines.At(utf8, (int)reader.TokenStartIndex);
+        if (++lines.Values > MostValues)
+            throw new JsonException($"It holds more than {MostValues} values.", null, line - 1, null);
         switch (kind)
         {
             case JsonTokenType.StartObject:
@@ -115,6 +120,9 @@ internal sealed class FileNode
     private sealed class LineCounter
     {
         private int line = 1, position;
+
+        /// <summary>Number of values so far.</summary>
+        public int Values { get; set; }
 
         public int At(ReadOnlySpan<byte> utf8, int index)
         {

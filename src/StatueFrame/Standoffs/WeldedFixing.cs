@@ -15,8 +15,12 @@ public sealed record WeldedFixing : StandoffFixing
     /// <summary>β_w of EN 1993-1-8, Table 4.1: 0.8 for S235, 0.85 for S275, 0.9 for S355, 1.0 for S420, S460 and stainless steel.</summary>
     public double CorrelationFactor { get; init; } = 1.0;
 
-    /// <summary>Strength F_EXX of the electrode, for AISC only; 70 ksi by default.</summary>
-    public Pressure ElectrodeStrength { get; init; } = Pressure.FromKilopoundsForcePerSquareInch(70);
+    /// <summary>
+    /// Tensile strength of the electrode, 200 to 1000 MPa: F_EXX of AISC; by EN 1993-1-8, 4.2 (2), no less than that of what is
+    /// welded, or it counts in its place. Null is 70 ksi under AISC, which the sheet lists as assumed, and as strong as what is
+    /// welded under EN.
+    /// </summary>
+    public Pressure? ElectrodeStrength { get; init; }
 
     /// <summary>True for the simplified method of EN 1993-1-8, 4.5.3.3, which does not look at the direction of the force.</summary>
     public bool Simplified { get; init; }
@@ -33,7 +37,8 @@ public sealed record WeldedFixing : StandoffFixing
     {
         v.Positive(Throat, Throat.Meters, 0.003, 0.03);
         v.InRange(CorrelationFactor, 0.8, 1, "See EN 1993-1-8, Table 4.1.");
-        v.Positive(ElectrodeStrength, ElectrodeStrength.Pascals, 2e8, 1e9);
+        if (ElectrodeStrength is { } electrode)
+            v.Positive(electrode, electrode.Pascals, 2e8, 1e9, nameof(ElectrodeStrength));
         JoinedTo?.Validate(v.At(nameof(JoinedTo)));
         double least = Math.Max(0.03, 6 * Throat.Meters);
         if (!(Run(width) >= least * (1 - 1e-9)))

@@ -170,6 +170,13 @@ public class MeshFileTests
     }
 
     [Fact]
+    public void A_glTF_file_that_says_far_more_than_a_mesh_is_refused()
+    {
+        string text = $$"""{"asset":{"version":"2.0"},"extras":[{{string.Join(',', Enumerable.Repeat("1", 400_001))}}]}""";
+        Assert.Contains("words", Assert.Throws<MeshFileException>(() => Read("glb", Encoding.ASCII.GetBytes(text), Meters)).Message);
+    }
+
+    [Fact]
     public void A_glTF_node_places_and_mirrors_its_mesh()
     {
         ModelRoot model = Model(Ball);

@@ -181,6 +181,7 @@ public class StatueFileTests
         Assert.Throws<StatueFileException>(() => StatueFile.Read(new string('[', 1_000_000)));
         Assert.Throws<StatueFileException>(() => StatueFile.Read(string.Concat(Enumerable.Repeat("{\"a\":", 100_000))));
         Assert.Throws<StatueFileException>(() => StatueFile.Read(new MemoryStream(new byte[StatueFile.LargestFile + 1])));
+        Assert.Contains("more than", Assert.Throws<StatueFileException>(() => StatueFile.Read("[" + string.Join(',', Enumerable.Repeat("1", (1 << 20) + 1)) + "]")).Message);
         Assert.Throws<StatueFileException>(() => StatueFile.Read(""));
         Assert.Throws<StatueFileException>(() => StatueFile.Read("\"\\uD800\""));
         Assert.Throws<StatueFileException>(() => StatueFile.Read(new MemoryStream([0x22, 0xFF, 0xFE, 0x22])));

@@ -61,12 +61,10 @@ internal static class WeldChecks
         double resultant = Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a;
         if (design.IsAisc)
         {
-            double F_EXX = w.Given("F_EXX", fixing.ElectrodeStrength.Pascals, Dimension.Stress, "electrode");
-            double c = w.Given("c", design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
-            w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, aisc, "resultant on the throat");
-            return (resultant, w.Let("f_w", c * 0.6 * F_EXX, Dimension.Stress, aisc));
+            w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, FilletThroat.Rule(design), "resultant on the throat");
+            return (resultant, FilletThroat.OfElectrode(w, fixing.ElectrodeStrength, design));
         }
-        w.Given(f_u, Dimension.Stress, "ultimate strength of the weaker part");
+        f_u = FilletThroat.Ultimate(w, f_u, "ultimate strength of the weaker part", fixing.ElectrodeStrength);
         double beta_w = w.Given("beta_w", fixing.CorrelationFactor, Dimension.Number, "correlation factor");
         double gammaM2 = w.Given("gammaM2", design.GammaM2, Dimension.Number);
         if (fixing.Simplified)

@@ -85,20 +85,19 @@ internal static class DescriptionDefaults
     /// <summary>Electrodes of 70 ksi, which only AISC asks for.</summary>
     private static IEnumerable<(Assumption Assumption, string[] Ids)> Electrodes(StatueModel model, Criteria criteria)
     {
-        UnitsNet.Pressure usual = new WeldedTubeJoint().ElectrodeStrength;
-        var assumed = new Assumption("electrode of welds", Invariant($"F_EXX {usual.Megapascals:0} MPa (70 ksi)"), new Source("AISC 360-16", "Table J2.5, user note; from memory"));
+        var assumed = new Assumption("electrode of welds", Invariant($"F_EXX {FilletThroat.UsualElectrode.Megapascals:0} MPa (70 ksi)"), new Source("AISC 360-16", "Table J2.5, user note; from memory"));
         if (IsAmerican(criteria.BarCodeInUse) && model.Rings.SelectMany(ring => ring.Ring.Bars)
             .Any(bar => IsUsual(bar.Standoff.TowerFixing) || IsUsual(bar.Standoff.SkinFixing)))
             yield return (assumed, ["bars.welds"]);
         if (IsAmerican(criteria.TowerCodeInUse) && model.Bodies.SelectMany(body => body.Segments)
-            .Any(segment => segment.Segment is MemberSegment { LowerJoint: WeldedTubeJoint joint } && joint.ElectrodeStrength.Pascals == usual.Pascals))
+            .Any(segment => segment.Segment is MemberSegment { LowerJoint: WeldedTubeJoint { ElectrodeStrength: null } }))
             yield return (assumed, ["tower.tube-joints", "limbs.tube-joints"]);
         if (IsAmerican(criteria.TowerCodeInUse) && model.Bodies.SelectMany(body => body.Segments)
-            .Any(segment => segment.Segment is MemberSegment { LowerJoint: FlangeJoint { Weld: { } weld } } && weld.ElectrodeStrength.Pascals == usual.Pascals))
+            .Any(segment => segment.Segment is MemberSegment { LowerJoint: FlangeJoint { Weld.ElectrodeStrength: null } }))
             yield return (assumed, ["tower.flange-welds", "limbs.flange-welds"]);
 
         static bool IsAmerican(DesignCode code) => code is DesignCode.AiscLrfd or DesignCode.AiscAsd;
 
-        bool IsUsual(StandoffFixing? fixing) => fixing is WeldedFixing weld && weld.ElectrodeStrength.Pascals == usual.Pascals;
+        bool IsUsual(StandoffFixing? fixing) => fixing is WeldedFixing { ElectrodeStrength: null };
     }
 }

@@ -124,20 +124,7 @@ internal static class TubeJointChecks
             return w.Let("u", Math.Sqrt(q_n * q_n + 3 * q_s * q_s) / (t * f), Dimension.Number, design.IsAisc ? weldAisc : butt, "von Mises stress of the wall");
         }
         double a = w.Given("a", throat.Meters, Dimension.SmallLength, "throat");
-        double strength = Throat(w, weld, member, design);
+        double strength = w.Given("strength", FilletThroat.Strength(w, member.f_u, "ultimate strength of the tube", design, weld.CorrelationFactor, weld.ElectrodeStrength), Dimension.Stress);
         return w.Let("u", Math.Sqrt(q_n * q_n + q_s * q_s) / (a * strength), Dimension.Number, design.IsAisc ? weldAisc : fillet);
-    }
-
-    /// <summary>Design strength of a fillet's throat, Pa.</summary>
-    private static double Throat(Working? w, WeldedTubeJoint weld, LoadedMember member, BarDesign design)
-    {
-        if (design.IsAisc)
-        {
-            double F_EXX = w.Given("F_EXX", weld.ElectrodeStrength.Pascals, Dimension.Stress, "electrode"), c_w = w.Given("c_w", design.Aisc(0.75, 2), Dimension.Number, "φ or 1/Ω");
-            return w.Let("strength", c_w * 0.6 * F_EXX, Dimension.Stress, weldAisc);
-        }
-        double f_u = w.Given("f_u", member.f_u, Dimension.Stress, "ultimate strength of the tube"), beta_w = w.Given("beta_w", weld.CorrelationFactor, Dimension.Number, "correlation factor");
-        double gammaM2 = w.Given("gammaM2", design.GammaM2, Dimension.Number);
-        return w.Let("strength", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, fillet);
     }
 }

@@ -26,6 +26,18 @@ public class WeldChecksTests
     private static (double Demand, double Capacity) Of(WeldedFixing fixing, double f_u, FlatForces f) =>
         WeldChecks.Fillets(null, f, 0.01, f_u, fixing, 0.1, LoadedBars.En);
 
+    /// <summary>A filler weaker than what it joins counts in its place, in bars and in tubes; a stronger one adds nothing under EN.</summary>
+    [Fact]
+    public void A_weak_electrode_weakens_the_weld()
+    {
+        var pull = new FlatForces(1000, 0, 0, 0, 0, 0);
+        double full = Of(weld, 470e6, pull).Capacity;
+        Assert.Equal(0.5 * full, Of(weld with { ElectrodeStrength = 235.Megapascals }, 470e6, pull).Capacity, 1e-6 * full);
+        Assert.Equal(full, Of(weld with { ElectrodeStrength = 500.Megapascals }, 470e6, pull).Capacity, 1e-6 * full);
+        double tube = FilletThroat.Strength(null, 470e6, "", LoadedBars.En, 0.9);
+        Assert.Equal(0.5 * tube, FilletThroat.Strength(null, 470e6, "", LoadedBars.En, 0.9, 235.Megapascals), 1e-6 * tube);
+    }
+
     [Fact]
     public void Weak_moment_is_a_couple_of_the_two_welds() =>
         Assert.Equal(Of(weld, 470e6, new(2 * 10 / 0.01, 0, 0, 0, 0, 0)).Demand, Of(weld, 470e6, new(0, 10, 0, 0, 0, 0)).Demand, 1e-3);
