@@ -217,6 +217,7 @@ var heron = new Statue
     [
         new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters), Fixing = new FittingFixing { Bolt = M(16), Count = 8, Lever = 0.5.Meters, Reach = 0.3.Meters } },
         new Fitting { Name = "damper", On = "N30", Mass = 150.Kilograms, Fixing = new FittingFixing { Bolt = M(16), Count = 6, Lever = 0.25.Meters, Reach = 0.4.Meters } },
+        new Fitting { Name = "wing damper", On = "wing/W4", Mass = 60.Kilograms, Fixing = new FittingFixing { Bolt = M(16), Count = 4, Lever = 0.2.Meters, Reach = 0.15.Meters } },
     ],
     Points =
     [
@@ -270,8 +271,11 @@ var heron = new Statue
 // What acts, each by itself: the wind of EN 1991-1-4 from all round, the sun on the copper, an earthquake, a pressure wave.
 // The basis of design makes every situation of them that EN 1990 asks for.
 // Gusts need more at the top of the neck and of the wing than what overturning tells: each band has its own gust factor.
-// A pendulum damper in the head keeps vortices from tiring what carries the neck.
-DampingModel damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice) with { DeviceDecrement = 0.15 };
+// Dampers keep vortices from tiring what carries neck and wing: a pendulum in the head for the two lowest modes, tuned masses in the wing.
+DampingModel damping = DampingModel.Of(DampingCategory.FrictionBoltedLattice) with
+{
+    Dampers = [new TunedDamper { Decrement = 0.15 }, new TunedDamper { Decrement = 0.15, Frequency = 5.7.Hertz }],
+};
 WindAction wind = GustFactors.ByBand(StatueModel.Build(heron), new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
@@ -300,7 +304,7 @@ var criteria = new Criteria
         Sections =
         [
             new BodySection("trunk", BluffShape.Round) { Section = BluffSection.Given(0.18, 0.12, 0) },
-            new BodySection("wing", BluffShape.Round) { Section = BluffSection.Given(0.18, 0.2, 0) },
+            new BodySection("wing", BluffShape.Round) { Section = BluffSection.Given(0.18, 0.2, 2) },
         ],
         AmplitudeLimit = 200.Millimeters,
     },

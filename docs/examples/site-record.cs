@@ -55,7 +55,7 @@ StatueModel model = StatueModel.Build(new Statue
     Fittings = [new Fitting { Name = "body", On = "breast", Mass = 900.Kilograms }, new Fitting { Name = "head", On = "head", Mass = 350.Kilograms }],
 });
 Console.WriteLine(ModeMatching.Of(model.Modes(4), measured));
-Console.WriteLine($"For the description: DampingModel of the decrement {decay.AsDamping().StillAirDecrement:0.000}.");
+Console.WriteLine($"For the description: DampingModel of the decrement {decay.AsDamping().StructuralDecrement:0.000}.");
 
 CoreSegment Core() => new()
 {

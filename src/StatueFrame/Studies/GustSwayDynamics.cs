@@ -34,9 +34,9 @@ public sealed class GustSwayDynamics : ISwayDynamics
     {
         GustGuard.Require(model, modes, damping, options);
         (this.model, this.modes, this.damping, this.options) = (model, modes, damping, options);
-        double decrement = GustGuard.DampingInUse(damping, []).StillAirDecrement;
+        double lowest = modes.First.Frequency.Hertz, decrement = GustGuard.DampingInUse(damping, []).DecrementAt(lowest, lowest);
         string air = options is { AerodynamicDamping: false } ? "without" : "and";
-        Title = Invariant($"random vibration along the wind, {modes.Modes.Count} modes from {modes.First.Frequency.Hertz:0.00} Hz, logarithmic decrement {decrement:0.####} {air} that of the air");
+        Title = Invariant($"random vibration along the wind, {modes.Modes.Count} modes from {lowest:0.00} Hz, logarithmic decrement {decrement:0.####} {air} that of the air");
     }
 
     /// <inheritdoc/>

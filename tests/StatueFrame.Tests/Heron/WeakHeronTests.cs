@@ -264,7 +264,7 @@ public class WeakHeronTests
         Material = StructuralSteel.S355,
     };
 
-    private static StatueDocument Undamped(StatueDocument h) => h with { Criteria = h.Criteria with { Damping = h.Criteria.Damping! with { DeviceDecrement = 0 } } };
+    private static StatueDocument Undamped(StatueDocument h) => h with { Criteria = h.Criteria with { Damping = h.Criteria.Damping! with { Dampers = [] } } };
 
     private static MemberConnection Plated(MemberConnection joint, Func<JointPlate, JointPlate> change) => joint with { Plate = change(joint.Plate!) };
 

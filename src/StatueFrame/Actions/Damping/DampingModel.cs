@@ -14,8 +14,8 @@ public sealed record DampingModel
     /// <summary>Logarithmic decrement of the structure itself δ_s, 0.001 to 1.</summary>
     public required double StructuralDecrement { get; init; }
 
-    /// <summary>Logarithmic decrement of dampers built in for the purpose δ_d, 0 to 2.</summary>
-    public double DeviceDecrement { get; init; }
+    /// <summary>Dampers built in for the purpose: what they add, δ_d, counts in the modes that they are tuned to.</summary>
+    public ValueList<TunedDamper> Dampers { get; init; } = [];
 
     /// <summary>The kind of structure whose table value was taken; null when the decrement was given.</summary>
     public DampingCategory? Category { get; private init; }
@@ -23,14 +23,11 @@ public sealed record DampingModel
     /// <summary>Where <see cref="StructuralDecrement"/> comes from.</summary>
     public Source StructuralSource => IsFromTable ? Source.En1991_1_4("Table F.2") : Source.User;
 
-    /// <summary>δ_s + δ_d: what acts without any wind.</summary>
-    public double StillAirDecrement => StructuralDecrement + DeviceDecrement;
-
-    /// <summary>The table value until a measured one is given, and that dampers act in all modes; empty for a value that was given, without dampers.</summary>
+    /// <summary>The table value until a measured one is given, and that dampers are kept; empty for a value that was given, without dampers.</summary>
     public IReadOnlyList<Assumption> Assumptions =>
     [
         .. IsFromTable ? [new Assumption("structural damping", Invariant($"logarithmic decrement {StructuralDecrement:0.###} of a {InWords(Category!.Value)}, in all modes"), StructuralSource)] : Array.Empty<Assumption>(),
-        .. DeviceDecrement > 0 ? [new Assumption("dampers", Invariant($"logarithmic decrement {DeviceDecrement:0.###} in all modes, for as long as they are kept"), Source.User)] : Array.Empty<Assumption>(),
+        .. Dampers.Where(damper => damper.Decrement > 0).Select(damper => damper.Assumption),
     ];
 
     private bool IsFromTable => Category is { } category && StructuralDecrement == TableValue(category);
@@ -80,18 +77,22 @@ public sealed record DampingModel
     /// <inheritdoc cref="RatioOf"/>
     public static double SmallRatioOf(double decrement) => Decrement(decrement) / TwoPi;
 
-    /// <summary>Total decrement δ = δ_s + δ_a + δ_d, (F.15).</summary>
-    /// <param name="aerodynamicDecrement">Decrement of aerodynamic damping δ_a; negative when the wind feeds the motion.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The decrement is not finite.</exception>
-    public double Total(double aerodynamicDecrement) =>
-        double.IsFinite(aerodynamicDecrement)
-            ? StillAirDecrement + aerodynamicDecrement
-            : throw new ArgumentOutOfRangeException(nameof(aerodynamicDecrement), Invariant($"Must be finite, is {aerodynamicDecrement}."));
+    /// <summary>What acts without any wind, δ_s + δ_d.</summary>
+    /// <param name="frequency">Frequency of the mode, Hz.</param>
+    /// <param name="lowest">Frequency of the lowest mode, Hz.</param>
+    internal double DecrementAt(double frequency, double lowest) =>
+        StructuralDecrement + Dampers.Where(damper => damper.ActsAt(frequency, lowest)).Sum(damper => damper.Decrement);
 
     internal void Validate(Validator v)
     {
         v.InRange(StructuralDecrement, 0.001, 1, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
-        v.InRange(DeviceDecrement, 0, 2, "It is a logarithmic decrement; dampers reach a few tenths.");
+        ValidateDampers(v);
+    }
+
+    internal void ValidateDampers(Validator v)
+    {
+        foreach ((_, TunedDamper damper, Validator at) in v.Items(Dampers, 100))
+            damper.Validate(at);
     }
 
     private static string InWords(DampingCategory category) => category switch

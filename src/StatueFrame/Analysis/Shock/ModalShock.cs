@@ -17,10 +17,10 @@ internal sealed class ModalShock
     private readonly ShockLoads loads;
     private readonly ModeSet modes;
     private readonly int count;
-    private readonly double step, damping;
+    private readonly double step;
     private readonly ShockProbes probes;
     private readonly ModalStepper stepper;
-    private readonly double[] omega;
+    private readonly double[] omega, damping;
 
     /// <summary>Modal forces of the patterns, a row a pattern.</summary>
     private readonly double[][] modalForces;
@@ -36,13 +36,13 @@ internal sealed class ModalShock
     /// <summary>What the pull's static rest says, and puts on the base, until it is let go.</summary>
     private readonly double[] restOfPull, baseOfPull = new double[Frame.NodeSize];
 
-    public ModalShock(StatueModel model, ShockLoads loads, ShockProbes probes, ModeSet modes, int count, double damping, double step)
+    public ModalShock(StatueModel model, ShockLoads loads, ShockProbes probes, ModeSet modes, int count, double[] damping, double step)
     {
         (this.model, this.loads, this.probes, this.modes, this.damping, this.step) = (model, loads, probes, modes, damping, step);
         this.count = count;
         int n = count, patterns = loads.Patterns.Count;
         omega = [.. Enumerable.Range(0, n).Select(modes.CircularFrequency)];
-        stepper = new ModalStepper(omega, [.. Enumerable.Repeat(damping, n)], step);
+        stepper = new ModalStepper(omega, damping, step);
         modalForces = new double[patterns][];
         looks = new PackedRows(probes.Count, n);
         bands = new PackedRows(Frame.NodeSize * probes.BandCount, n);
@@ -73,7 +73,7 @@ internal sealed class ModalShock
             Vector3D own = Vector3D.Zero, free = Vector3D.Zero;
             for (int m = 0; m < count; m++)
             {
-                double a = -2 * damping * omega[m] * dq[m] - omega[m] * omega[m] * q[m];
+                double a = -2 * damping[m] * omega[m] * dq[m] - omega[m] * omega[m] * q[m];
                 free += a * fittingShapes[f * count + m];
                 own += (a + (pushed.IsEmpty ? 0 : pushed[m])) * fittingShapes[f * count + m];
             }
@@ -112,7 +112,7 @@ internal sealed class ModalShock
             for (int m = 0; m < count; m++)
             {
                 int k = (i - 1) * n + m;
-                double w2 = omega[m] * omega[m], drag = 2 * damping * omega[m], h = step;
+                double w2 = omega[m] * omega[m], drag = 2 * damping[m] * omega[m], h = step;
                 double u0 = u[k], u1 = u[k + n], v0 = v[k], v1 = v[k + n], p0 = 0, p1 = 0;
                 if (driven)
                 {
@@ -219,7 +219,7 @@ internal sealed class ModalShock
             for (int d = 0; d < Frame.NodeSize; d++)
                 gamma[d] = DenseVector.Dot(shape, model.RigidInertia[d]);
             baseByDisplacement.SetColumn(m, gamma, omega[m] * omega[m]);
-            baseByVelocity.SetColumn(m, gamma, 2 * damping * omega[m]);
+            baseByVelocity.SetColumn(m, gamma, 2 * damping[m] * omega[m]);
         }
         return participation;
     }

@@ -22,8 +22,9 @@ public sealed class ShockResponse
     private readonly double[] reactions;
     private readonly ShockBar[] bars;
 
-    private ShockResponse(StatueModel model, Situation situation, double damping, ShockOptions options)
+    private ShockResponse(StatueModel model, Situation situation, DampingModel damped, ShockOptions options)
     {
+        double damping = DampingModel.RatioOf(damped.StructuralDecrement);
         (Model, Situation, DampingRatio) = (model, situation, damping);
         ShockLoads loads = ShockLoads.Of(model, situation);
         (ModeSet modes, ModeCount, Captured) = ShockModes.Of(model, loads, options.Modes);
@@ -56,7 +57,7 @@ public sealed class ShockResponse
         else
         {
             BarPeaks = new BarPeaks(model, new LoadCase(model, rest, displaced, null));
-            var shaken = new ModalShock(model, loads, probes, modes, ModeCount, damping, step);
+            var shaken = new ModalShock(model, loads, probes, modes, ModeCount, [.. Enumerable.Range(0, ModeCount).Select(i => DampingModel.RatioOf(damped.DecrementAt(modes.Frequency(i), lowest)))], step);
             shaken.Run(samples, recorder, BarPeaks);
             Fittings = shaken.Fittings;
             bars = BarPeaks.Results(sample => sample * step);
@@ -88,7 +89,8 @@ public sealed class ShockResponse
         situation.Validate(v.At(nameof(Situation)), new StatueNames(model.Statue));
         if (situation.Actions?.Any(a => a?.Action is ShockAction) != true)
             v.At(nameof(Situation)).Add(nameof(StatueFrame.Situation.Actions), "hold no shock", "Add a PressurePulse, a Blow, a Strike or a SuddenRelease.");
-        double ratio = RatioOf(damping, v);
+        DampingModel damped = damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
+        ValidateDamping(damped, v.At("Damping"));
         options ??= new ShockOptions();
         options.Validate(v.At(nameof(ShockOptions)));
         if (options.Yielding is not null && model.BarCount == 0)
@@ -98,7 +100,7 @@ public sealed class ShockResponse
         v.ThrowIfAny();
         try
         {
-            return new ShockResponse(model, situation, ratio, options);
+            return new ShockResponse(model, situation, damped, options);
         }
         catch (FrameException e)
         {
@@ -112,7 +114,7 @@ public sealed class ShockResponse
     /// <summary>What acts.</summary>
     public Situation Situation { get; }
 
-    /// <summary>Damping ratio ζ of all modes.</summary>
+    /// <summary>Damping ratio ζ of the structure in all modes; dampers add theirs to the modes that they are tuned to, but not where bars yield.</summary>
     public double DampingRatio { get; }
 
     /// <summary>Number of modes that swing.</summary>
@@ -228,13 +230,11 @@ public sealed class ShockResponse
     /// <summary>The response on one line.</summary>
     public override string ToString() => Invariant($"{Situation.Name}: base shear {BaseShear.Value.Kilonewtons:g4} kN, overturning {Overturning.Value.KilonewtonMeters:g4} kN·m, {WorstBar?.ToString() ?? "no bars"}");
 
-    private static double RatioOf(DampingModel? damping, Validator v)
+    /// <summary>A shock may meet a statue without any damping, or with much.</summary>
+    private static void ValidateDamping(DampingModel damping, Validator v)
     {
-        DampingModel used = damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
-        Validator at = v.At("Damping");
-        bool valid = at.InRange(used.StructuralDecrement, 0, 6, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.")
-            & at.InRange(used.DeviceDecrement, 0, 2, "It is a logarithmic decrement; dampers reach a few tenths.");
-        return valid ? DampingModel.RatioOf(used.StillAirDecrement) : 0;
+        v.InRange(damping.StructuralDecrement, 0, 6, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
+        damping.ValidateDampers(v);
     }
 
     private void RequireFineSteps(double step, double length, double highest, ShockLoads loads)

@@ -28,9 +28,10 @@ public static class GustFactors
         if (wind.Profile is AsceWind)
             return null;
         var assumptions = new List<Assumption>();
-        double delta = GustGuard.DampingInUse(damping, assumptions).StillAirDecrement;
+        DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
         var bands = new BandWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
+        double delta = inUse.DecrementAt(mode.Frequency, modes.First.Frequency.Hertz);
         double zs = mode.BaseHeight + 0.6 * mode.Height, cf = bands.Coefficient;
         double air = cf * wind.Profile.Rho * mode.Width * wind.Profile.MeanSpeedSi(zs) / (2 * mode.Frequency * mode.EquivalentMass);
         if (wind.Profile.StructuralFactorAssumption is { } borrowed)
@@ -66,9 +67,10 @@ public static class GustFactors
         if (wind.Profile is not AsceWind asce)
             return null;
         var assumptions = new List<Assumption>();
-        double xi = DampingModel.RatioOf(GustGuard.DampingInUse(damping, assumptions).StillAirDecrement);
+        DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
         var bands = new BandWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
+        double xi = DampingModel.RatioOf(inUse.DecrementAt(mode.Frequency, modes.First.Frequency.Hertz));
         double h = mode.BaseHeight + mode.Height, depth = new BandWind(model, wind, heading + Angle.FromDegrees(90)).Area / mode.Height;
         double air = bands.Coefficient * asce.Rho * mode.Width * asce.MeanSpeedSi(Math.Max(0.6 * h, asce.Constants.ZMin))
             / (4 * Math.PI * mode.Frequency * mode.EquivalentMass);

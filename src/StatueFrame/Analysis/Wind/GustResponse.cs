@@ -32,12 +32,12 @@ public sealed class GustResponse
         (this.model, this.modes, this.wind) = (model, modes, wind);
         staticShapes = StaticShapes();
         int bands = wind.Bands.Length;
-        double stillAir = DampingModel.RatioOf(damping.StillAirDecrement);
+        double[] stillAir = [.. modes.Omega.Select(omega => DampingModel.RatioOf(damping.DecrementAt(omega / (2 * Math.PI), modes.Omega[0] / (2 * Math.PI))))];
         var ratios = new double[modes.Count];
         var modalForces = new double[bands * modes.Count];
         for (int i = 0; i < modes.Count; i++)
         {
-            ratios[i] = Math.Min(stillAir + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
+            ratios[i] = Math.Min(stillAir[i] + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
             for (int a = 0; a < bands; a++)
                 modalForces[i * bands + a] = wind.Bands[a].MeanForce * modes.MotionAlong(i)[a];
         }
@@ -52,7 +52,7 @@ public sealed class GustResponse
         BaseTwist = new(covariance.Of(Base(Vector3D.UnitZ, Vector3D.Zero)), Torque.FromNewtonMeters);
         StructuralFactor = Overturning.Peak.NewtonMeters / PeakPressureMoment();
         Modes = [.. Enumerable.Range(0, modes.Count).Select(i => new GustMode(
-            i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), stillAir, options.AerodynamicDamping ? modes.AirRatio[i] : 0,
+            i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), stillAir[i], options.AerodynamicDamping ? modes.AirRatio[i] : 0,
             Torque.FromNewtonMeters(covariance.Of(Only(overturning, bands + i)).Deviation)))];
         Points = [.. model.Statue.Points.Select(p => MovementOf(p.Name, model.PlaceOf(p.On), model.PositionOf(p)))];
         rings = new Lazy<GustBar[]>(() => [.. model.Rings.Select(r => WorstOf(r.Ring))]);

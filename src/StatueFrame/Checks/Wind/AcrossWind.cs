@@ -34,7 +34,7 @@ public static class AcrossWind
         foreach (BodyModel body in skinned)
         {
             if (input.Sections.FirstOrDefault(s => s.Body == body.Name) is { } section)
-                bodies.Add(new AcrossWindBody(model, body, section, wind.Profile, input));
+                bodies.Add(new AcrossWindBody(model, body, section, wind.Profile, input, modes.First.Frequency.Hertz));
             else
                 Skip(checks, body.Name, "its cross-section is not given", situation);
         }
@@ -78,9 +78,8 @@ public static class AcrossWind
         checks.Add(Check.NotChecked(AcrossWindChecks.GallopingSubject(where, situation), reason, AcrossWindChecks.GallopingOnset));
     }
 
-    private static Check WithDamping(Check check, DampingModel damping) => damping.Assumptions is [var assumed]
-        ? check.Verdict == Verdict.NotChecked ? check : check.Assuming($"{assumed.Subject}: {assumed.Value}")
-        : check;
+    private static Check WithDamping(Check check, DampingModel damping) => check.Verdict == Verdict.NotChecked ? check
+        : check.Assuming([.. damping.Assumptions.Select(assumed => $"{assumed.Subject}: {assumed.Value}")]);
 
     private static ResultLine Line(AcrossWindCase worst, string situation) => new(
         situation, $"vortex amplitude of {worst.Body}", worst.Vortex.Amplitude.Meters, Dimension.SmallLength,

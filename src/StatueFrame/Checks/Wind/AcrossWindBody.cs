@@ -8,8 +8,14 @@ namespace StatueFrame.Checks;
 /// One body of a statue across the wind. A wind that blows towards h makes lift along e × h, across the body's axis e;
 /// only its part across the axis counts, and the modal motion along the lift.
 /// </summary>
+/// <param name="model">The model.</param>
+/// <param name="body">The body.</param>
+/// <param name="section">Its cross-section.</param>
+/// <param name="wind">The wind.</param>
+/// <param name="input">Damping and the rest.</param>
+/// <param name="lowest">Frequency of the statue's lowest mode, Hz.</param>
 /// <remarks>For one thread. Lengths in m, mode shapes mass-normalized.</remarks>
-internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySection section, WindProfile wind, AcrossWindInput input)
+internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySection section, WindProfile wind, AcrossWindInput input, double lowest)
 {
     /// <summary>A wind nearer to the body's axis than 30° is left to other headings: its part across the axis no longer tells.</summary>
     private const double LeastAcross = 0.5;
@@ -134,7 +140,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
             Strips = strips.ToValueList(),
             Frequency = mode.Frequency,
             EquivalentMass = LinearDensity.FromKilogramsPerMeter(1 / square),
-            LogDecrement = input.Damping!.StillAirDecrement,
+            LogDecrement = input.Damping!.DecrementAt(mode.Frequency.Hertz, lowest),
             AirDensity = wind.AirDensityInUse,
             LifeYears = input.LifeYearsInUse,
             BandwidthFactor = input.BandwidthFactorInUse,

@@ -154,6 +154,8 @@ public class AcrossWindTests
         Assert.Contains("v_crit", working, StringComparison.Ordinal);
         Assert.Contains("(E.7)", working, StringComparison.Ordinal);
         Assert.Equal(report.Cases[0].GreatestDisplacement.Meters, vortex.Demand!.Value, 1e-9);
+        Check damped = Report(input with { AmplitudeLimit = 5.Meters, Damping = DampingModel.Of(DampingCategory.WeldedSteelTube) with { Dampers = [new TunedDamper { Decrement = 0.1 }] } }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1");
+        Assert.Equal(["structural damping", "dampers"], damped.AssumedInputs.Select(text => text.Split(':')[0]).Intersect(["structural damping", "dampers"]));
         Check measured = Report(input with { AmplitudeLimit = 5.Meters, Damping = DampingModel.OfRatio(0.002) }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1");
         Assert.Empty(measured.AssumedInputs);
         Assert.Equal(Verdict.Fail, Report(input with { AmplitudeLimit = 0.01.Millimeters }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1").Verdict);

@@ -34,12 +34,14 @@ public class DampingModelTests
     }, iter: 300);
 
     [Fact]
-    public void Total_is_the_sum_of_structure_air_and_dampers()
+    public void Dampers_add_to_the_structure_in_their_own_modes()
     {
-        DampingModel model = DampingModel.Of(DampingCategory.FrictionBoltedLattice) with { DeviceDecrement = 0.02 };
-        Assert.Equal(0.06, model.Total(0.01), 1e-15);
-        Assert.Equal(["structural damping", "dampers"], model.Assumptions.Select(a => a.Subject));
-        Assert.Equal(["dampers"], (model with { StructuralDecrement = 0.025 }).Assumptions.Select(a => a.Subject));
+        DampingModel model = DampingModel.Of(DampingCategory.FrictionBoltedLattice) with { Dampers = [new TunedDamper { Decrement = 0.02 }, new TunedDamper { Decrement = 0.1, Frequency = 5.Hertz }] };
+        Assert.Equal(0.05, model.DecrementAt(1.05, 1), 1e-15);
+        Assert.Equal(0.03, model.DecrementAt(2, 1), 1e-15);
+        Assert.Equal(0.13, model.DecrementAt(4.6, 1), 1e-15);
+        Assert.Equal(["structural damping", "dampers", "dampers"], model.Assumptions.Select(a => a.Subject));
+        Assert.Equal(["dampers", "dampers"], (model with { StructuralDecrement = 0.025 }).Assumptions.Select(a => a.Subject));
         Assert.Empty(DampingModel.OfRatio(0.01).Assumptions);
         Assert.Equal(Source.User, DampingModel.OfRatio(0.005).StructuralSource);
     }
@@ -90,12 +92,11 @@ public class DampingModelTests
         Assert.Throws<ArgumentOutOfRangeException>("dampingRatio", () => DampingModel.OfRatio(1));
         Assert.Throws<ArgumentOutOfRangeException>("decrement", () => DampingModel.RatioOf(double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>("category", () => DampingModel.Of((DampingCategory)99));
-        Assert.Throws<ArgumentOutOfRangeException>("aerodynamicDecrement", () => DampingModel.OfRatio(0.01).Total(double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>("generalizedMass", () => AerodynamicDamping.Decrement(1.25.KilogramsPerCubicMeter, 1.Hertz, Mass.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("strips", () => AerodynamicDamping.Decrement(1.25.KilogramsPerCubicMeter, 1.Hertz, 1.Kilograms,
             new DampingStrip(1.Meters, 1.Meters, 1, 1.MetersPerSecond, double.NaN)));
         var v = new Validator();
-        new DampingModel { StructuralDecrement = 2, DeviceDecrement = -1 }.Validate(v);
-        Assert.Equal(["StructuralDecrement", "DeviceDecrement"], v.Problems.Select(p => p.Path));
+        new DampingModel { StructuralDecrement = 2, Dampers = [new TunedDamper { Decrement = -1, Frequency = 0.Hertz }] }.Validate(v);
+        Assert.Equal(["StructuralDecrement", "Dampers[0].Decrement", "Dampers[0].Frequency"], v.Problems.Select(p => p.Path));
     }
 }

@@ -143,6 +143,17 @@ public class ShockResponseTests
             Assert.True(Figures.Model.Respond(shock, DampingModel.OfRatio(damping), brief with { Length = 0.1.Seconds }).Energy.BalanceError < 1e-6);
     }
 
+    /// <summary>A damper takes energy out of the modes near its own frequency; far from all of them it changes nothing.</summary>
+    [Fact]
+    public void A_damper_takes_its_own_modes_alone()
+    {
+        ShockResponse Damped(DampingModel damping) => Figures.Model.Respond(Wave(), damping, brief with { Length = 0.4.Seconds });
+        ShockResponse without = Damped(light), with = Damped(light with { Dampers = [new TunedDamper { Decrement = 0.3 }] });
+        Assert.True(with.Energy.BalanceError < 1e-6);
+        Assert.True(with.Energy.Damped > 1.02 * without.Energy.Damped);
+        Assert.Equal(without.Energy, Damped(light with { Dampers = [new TunedDamper { Decrement = 0.3, Frequency = 0.05.Hertz }] }).Energy);
+    }
+
     [Theory, InlineData(0.0, 0.1), InlineData(0.1, 0.1), InlineData(0.0, 0.2)]
     public void Yielding_energies_balance(double hardening, double strength)
     {

@@ -156,14 +156,26 @@ public class GustFactorsTests
     [Fact]
     public void Dampers_count_as_structure_does()
     {
-        DampingModel damped = new() { StructuralDecrement = 0.02, DeviceDecrement = 0.03 };
+        DampingModel damped = new() { StructuralDecrement = 0.02, Dampers = [new TunedDamper { Decrement = 0.03 }] };
         En1991StatueGust en = GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees, damped)!;
         Asce7StatueGust us = GustFactors.Asce7(american.Model, american.Modes, american.Wind, 0.Degrees, damped)!;
         Assert.Equal(slender.En.LogDecrement, en.LogDecrement, 12);
         Assert.Equal(american.Asce.DampingRatio, us.DampingRatio, 12);
-        GustResponse gusts = GustResponse.Of(slender.Model, slender.Modes, slender.Wind, 0.Degrees, damped);
-        Assert.Equal(slender.Response.StructuralFactor, gusts.StructuralFactor, 12);
-        Assert.Equal(DampingModel.RatioOf(0.05), gusts.Modes[0].StructuralRatio, 12);
+    }
+
+    /// <summary>A damper counts in the modes near its own frequency alone: those of one frequency together, higher ones not.</summary>
+    [Fact]
+    public void Dampers_count_in_the_modes_that_they_are_tuned_to()
+    {
+        DampingModel damped = new() { StructuralDecrement = 0.02, Dampers = [new TunedDamper { Decrement = 0.03 }] };
+        double lowest = slender.Modes.First.Frequency.Hertz;
+        Assert.All(GustResponse.Of(slender.Model, slender.Modes, slender.Wind, 0.Degrees, damped).Modes, mode =>
+            Assert.Equal(DampingModel.RatioOf(mode.Frequency.Hertz < 1.1 * lowest ? 0.05 : 0.02), mode.StructuralRatio, 12));
+        DampingModel higher = damped with { Dampers = [new TunedDamper { Decrement = 0.03, Frequency = slender.Modes.Modes[^1].Frequency }] };
+        Assert.Equal(0.02, GustFactors.En1991(slender.Model, slender.Modes, slender.Wind, 0.Degrees, higher)!.StructuralDecrement);
+        GustResponse gusts = GustResponse.Of(slender.Model, slender.Modes, slender.Wind, 0.Degrees, higher);
+        Assert.Equal(DampingModel.RatioOf(0.02), gusts.Modes[0].StructuralRatio, 12);
+        Assert.Equal(DampingModel.RatioOf(0.05), gusts.Modes[^1].StructuralRatio, 12);
     }
 
     [Fact]

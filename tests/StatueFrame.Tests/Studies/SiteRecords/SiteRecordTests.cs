@@ -123,6 +123,6 @@ public class SiteRecordTests
         Assert.Equal(1 / 0.97 - 1, matching.Rows[0].Difference!.Value, 2e-3);
         Assert.Null(matching.Rows[1].Number);
         Assert.Contains("none near", matching.ToString());
-        Assert.Equal(measured.DampingRatio, DampingModel.RatioOf(measured.AsDamping().StillAirDecrement), 1e-12);
+        Assert.Equal(measured.DampingRatio, DampingModel.RatioOf(measured.AsDamping().StructuralDecrement), 1e-12);
     }
 }
