@@ -16,7 +16,7 @@ var gusset = new JointPlate { Thickness = 12.Millimeters, Width = 160.Millimeter
 var cover = new JointPlate { Thickness = 36.Millimeters, Width = 340.Millimeters, Material = StructuralSteel.S355, FreeLength = 130.Millimeters, Eccentricity = 13.Millimeters };
 var frame = new LevelFrame
 {
-    Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 10.Millimeters),
+    Horizontals = new RectangularTube(200.Millimeters, 200.Millimeters, 11.Millimeters),
     Throat = 8.Millimeters,
     PlanBracing = new AngleBar(70.Millimeters, 7.Millimeters),
     PlanBracingJoint = new MemberConnection { Bolt = M(16), InLine = 2, EndDistance = 35.Millimeters, EdgeDistance = 30.Millimeters, Pitch = 55.Millimeters, Plate = gusset },
@@ -132,7 +132,7 @@ var flat = new Standoff
     FatigueDetail = DetailCategory.FilletToe,
 };
 var neckFlat = flat with { Section = new FlatBar(90.Millimeters, 20.Millimeters) };
-var wingFlat = neckFlat with { Saddle = flat.Saddle with { Clamp = 16.Kilonewtons } };
+var wingFlat = neckFlat with { Saddle = flat.Saddle with { Clamp = 20.Kilonewtons } };
 
 // Brackets reach from the nearest leg, horizontal or tube to each standoff: square hollow sections, welded all round.
 Bracket Arm(double side, double wall) => new()
@@ -215,9 +215,9 @@ var heron = new Statue
     Limbs = [wing],
     Fittings =
     [
-        new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, At = new Point3(0.4.Meters, 0.Meters, 10.Meters), Fixing = new FittingFixing { Bolt = M(16), Count = 8, Lever = 0.5.Meters, Reach = 0.3.Meters } },
-        new Fitting { Name = "damper", On = "N30", Mass = 150.Kilograms, Fixing = new FittingFixing { Bolt = M(16), Count = 6, Lever = 0.25.Meters, Reach = 0.4.Meters } },
-        new Fitting { Name = "wing damper", On = "wing/W4", Mass = 60.Kilograms, Fixing = new FittingFixing { Bolt = M(16), Count = 4, Lever = 0.2.Meters, Reach = 0.15.Meters } },
+        new Fitting { Name = "ladder", On = "L10", Mass = 600.Kilograms, WindArea = Area.Zero, At = new Point3(0.4.Meters, 0.Meters, 10.Meters), Fixing = new FittingFixing { Bolt = M(16), Count = 8, Lever = 0.5.Meters, Reach = 0.3.Meters } },
+        new Fitting { Name = "damper", On = "N30", Mass = 150.Kilograms, WindArea = Area.Zero, Fixing = new FittingFixing { Bolt = M(16), Count = 6, Lever = 0.25.Meters, Reach = 0.4.Meters } },
+        new Fitting { Name = "wing damper", On = "wing/W4", Mass = 60.Kilograms, WindArea = Area.Zero, Fixing = new FittingFixing { Bolt = M(16), Count = 4, Lever = 0.2.Meters, Reach = 0.15.Meters } },
     ],
     Points =
     [
@@ -233,7 +233,7 @@ var heron = new Statue
             .. Corners(1.4).Select(foot => new BasePlate
             {
                 X = foot.X.Meters, Y = foot.Y.Meters, WidthX = 0.6.Meters, WidthY = 0.6.Meters, Thickness = 60.Millimeters,
-                FootX = 0.4.Meters, FootY = 0.4.Meters, Material = StructuralSteel.S355, LegWeld = 17.Millimeters,
+                FootX = 0.4.Meters, FootY = 0.4.Meters, Material = StructuralSteel.S355, LegWeld = 18.Millimeters,
             }),
         ],
         Bars =

@@ -49,7 +49,7 @@ internal sealed class PackageForces
         // Bare members meet wind along its heading alone.
         double bare = Math.Sqrt(worst.WindForce.Newtons * worst.WindForce.Newtons - across.Newtons * across.Newtons) - along.Newtons;
         rows.Add(["all bands", "", "", "", "", "", "", Value(along.Newtons, Dimension.Force), Value(across.Newtons, Dimension.Force)]);
-        rows.Add(["bare tower and limbs", "", "", "", "", "", "", Value(Math.Abs(bare) < 1e-9 * worst.WindForce.Newtons ? 0 : bare, Dimension.Force), ""]);
+        rows.Add(["bare tower and limbs, fittings", "", "", "", "", "", "", Value(Math.Abs(bare) < 1e-9 * worst.WindForce.Newtons ? 0 : bare, Dimension.Force), ""]);
         rows.Add(["all wind", "", "", "", "", "", "", Value(worst.WindForce.Newtons, Dimension.Force), ""]);
         Table(["band", "z", "q", "c", "G", "γ", "A", "F along", "F across"], 1, rows);
     }

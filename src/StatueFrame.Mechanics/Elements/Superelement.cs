@@ -4,8 +4,8 @@ namespace StatueFrame.Mechanics.Elements;
 
 /// <summary>
 /// Many members between two nodes, summed into one element: members join the start node, the end node and interior
-/// nodes, and the interior nodes, which carry no load of their own, are condensed out. The stiffness is exact; mass and
-/// geometric stiffness follow the static shape of the interior (Guyan reduction), which is exact for rigid-body motion.
+/// nodes, and the interior nodes are condensed out. The stiffness is exact; mass and geometric stiffness follow the static shape
+/// of the interior (Guyan reduction), which is exact for rigid-body motion, and so for loads that act as the mass does.
 /// </summary>
 /// <remarks>
 /// <para>Members number their nodes locally: 0 is the start node, 1 the end node, 2 and above the interior nodes.</para>
@@ -16,12 +16,16 @@ public sealed class Superelement : FrameElement
 {
     private const int Node = 6;
     private const int Block = Size * Size;
+    private const int Axes = 3;
 
     private readonly FrameElement[] members;
     private readonly double[] stiffness = new double[Block];
 
     /// <summary>Row by row: the motion of each interior freedom for a unit of each of the twelve freedoms outside.</summary>
     private readonly double[] interior;
+
+    /// <summary>Row by row: the motion of each interior freedom for a unit of force per mass along x, y and z, with both nodes held.</summary>
+    private readonly double[] ownMotion;
 
     /// <summary>Worked out when first asked for; two threads that ask at once work out the same.</summary>
     private AxialStiffening[]? stiffening;
@@ -41,7 +45,7 @@ public sealed class Superelement : FrameElement
             if (Math.Min(member.Start, member.End) < 0 || Math.Max(member.Start, member.End) >= 2 + interiorNodes)
                 throw new ArgumentException($"A member joins local nodes {member.Start} and {member.End}; there are {2 + interiorNodes}.", nameof(members));
         }
-        interior = new double[interiorNodes * Node * Size];
+        (interior, ownMotion) = (new double[interiorNodes * Node * Size], new double[interiorNodes * Node * Axes]);
         Condense(interiorNodes * Node);
     }
 
@@ -49,10 +53,11 @@ public sealed class Superelement : FrameElement
     /// <param name="member">One of the members, or any element between the same local nodes.</param>
     /// <param name="u">Twelve displacements of this element's nodes, global axes.</param>
     /// <param name="memberU">Receives the twelve displacements of the member's nodes.</param>
-    public void MemberDisplacements(FrameElement member, ReadOnlySpan<double> u, Span<double> memberU)
+    /// <param name="perMass">What acts on all members between the two nodes, along their length as their mass does, m/s²; gravity downwards for their weight.</param>
+    public void MemberDisplacements(FrameElement member, ReadOnlySpan<double> u, Span<double> memberU, Vector3D perMass = default)
     {
-        NodeDisplacements(member.Start, u, memberU[..Node]);
-        NodeDisplacements(member.End, u, memberU[Node..]);
+        NodeDisplacements(member.Start, u, perMass, memberU[..Node]);
+        NodeDisplacements(member.End, u, perMass, memberU[Node..]);
     }
 
     /// <inheritdoc/>
@@ -135,7 +140,7 @@ public sealed class Superelement : FrameElement
         }
     }
 
-    private void NodeDisplacements(int node, ReadOnlySpan<double> u, Span<double> result)
+    private void NodeDisplacements(int node, ReadOnlySpan<double> u, Vector3D perMass, Span<double> result)
     {
         if (node < 2)
         {
@@ -144,8 +149,9 @@ public sealed class Superelement : FrameElement
         }
         for (int i = 0; i < Node; i++)
         {
-            ReadOnlySpan<double> row = InteriorRow((node - 2) * Node + i);
-            double sum = 0;
+            int freedom = (node - 2) * Node + i;
+            ReadOnlySpan<double> row = InteriorRow(freedom), own = ownMotion.AsSpan(freedom * Axes, Axes);
+            double sum = own[0] * perMass.X + own[1] * perMass.Y + own[2] * perMass.Z;
             for (int j = 0; j < Size; j++)
                 sum += row[j] * u[j];
             result[i] = sum;
@@ -203,6 +209,8 @@ public sealed class Superelement : FrameElement
     {
         var inner = new double[n * n];
         var border = new double[n * Size];
+        const int columns = Size + Axes;
+        var right = new double[n * columns];
         Span<double> own = stackalloc double[Block];
         Span<int> at = stackalloc int[Size];
         foreach (FrameElement member in members)
@@ -232,13 +240,28 @@ public sealed class Superelement : FrameElement
                         border[at[i] * Size + at[j] + Size] += value;
                 }
             }
+            own.Clear();
+            member.AddMass(own);
+            for (int i = 0; i < Size; i++)
+            {
+                for (int axis = 0; axis < Axes && at[i] >= 0; axis++)
+                    right[at[i] * columns + Size + axis] += own[i * Size + axis] + own[i * Size + Node + axis];
+            }
         }
         if (n == 0)
             return;
-        for (int i = 0; i < border.Length; i++)
-            interior[i] = -border[i];
-        if (!SolveInPlace(inner, interior, n, out int loose))
+        for (int k = 0; k < n; k++)
+        {
+            for (int j = 0; j < Size; j++)
+                right[k * columns + j] = -border[k * Size + j];
+        }
+        if (!SolveInPlace(inner, right, n, columns, out int loose))
             throw new ArgumentException($"Interior node {loose / Node + 2} is loose: nothing holds it in {(Freedoms)(1 << (loose % Node))}.");
+        for (int k = 0; k < n; k++)
+        {
+            right.AsSpan(k * columns, Size).CopyTo(interior.AsSpan(k * Size));
+            right.AsSpan(k * columns + Size, Axes).CopyTo(ownMotion.AsSpan(k * Axes));
+        }
         for (int k = 0; k < n; k++)
             for (int i = 0; i < Size; i++)
                 for (int j = 0; j < Size; j++)
@@ -248,8 +271,8 @@ public sealed class Superelement : FrameElement
                 stiffness[i * Size + j] = stiffness[j * Size + i] = 0.5 * (stiffness[i * Size + j] + stiffness[j * Size + i]);
     }
 
-    /// <summary>Solves inner · x = b for twelve right-hand sides, stored row by row, by Cholesky's method.</summary>
-    private static bool SolveInPlace(double[] inner, double[] b, int n, out int loose)
+    /// <summary>Solves inner · x = b for several right-hand sides, stored row by row, by Cholesky's method.</summary>
+    private static bool SolveInPlace(double[] inner, double[] b, int n, int columns, out int loose)
     {
         for (int j = 0; j < n; j++)
         {
@@ -287,14 +310,14 @@ public sealed class Superelement : FrameElement
 
         void Subtract(double factor, int from, int row)
         {
-            for (int j = 0; j < Size; j++)
-                b[row * Size + j] -= factor * b[from * Size + j];
+            for (int j = 0; j < columns; j++)
+                b[row * columns + j] -= factor * b[from * columns + j];
         }
 
         void Divide(int row)
         {
-            for (int j = 0; j < Size; j++)
-                b[row * Size + j] /= inner[row * n + row];
+            for (int j = 0; j < columns; j++)
+                b[row * columns + j] /= inner[row * n + row];
         }
     }
 }

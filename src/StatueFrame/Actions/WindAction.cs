@@ -1,3 +1,4 @@
+using StatueFrame.Mechanics;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -16,10 +17,10 @@ namespace StatueFrame;
 /// </remarks>
 public sealed record WindAction : StatueAction
 {
-    private const double DefaultForceCoefficient = 1.4;
+    private const double SquareCoefficient = 1.4, PlateCoefficient = 1.8, AscePlateCoefficient = 1.95;
 
-    private static readonly Source DefaultForceCoefficientSource =
-        Source.Asce7_22("Figure 29.4-1, square plan, wind on a face, height 7 widths");
+    private static readonly Source DefaultForceCoefficientSource = new(
+        "ASCE/SEI 7-22 and EN 1991-1-4:2005", "Figure 29.4-1, square plan, wind on a face, height 7 widths; plates clear of the ground: 7.4.3 (7.7), or Figure 29.3-1, from memory");
 
     private static readonly Source lift = new("Hoerner, Fluid-Dynamic Drag and Fluid-Dynamic Lift", "flat plates aslant to the wind: normal force up to 1.2, lift about 0.8 near 40°; from memory");
 
@@ -30,8 +31,9 @@ public sealed record WindAction : StatueAction
     public ValueList<Angle> Headings { get; init; } = StatueFrame.Headings.AllRound;
 
     /// <summary>
-    /// Force coefficient C_f of every band whose skin gives none of its own, 0.05 to 5; null takes the library's 1.4, which the
-    /// sheet lists as assumed.
+    /// Force coefficient C_f of every band whose skin gives none of its own, 0.05 to 5; null takes the library's, which the sheet
+    /// lists as assumed: 1.4 of bands at least as deep along the wind as they are wide, growing to 1.8 (1.95 with an <see cref="AsceWind"/>) of those half as
+    /// deep or less, as of plates.
     /// </summary>
     public double? ForceCoefficient { get; init; }
 
@@ -96,13 +98,29 @@ public sealed record WindAction : StatueAction
     /// <summary>The gust factor of a band, by its number in the statue.</summary>
     internal double GustFactorOf(int band) => GustByBand.Count > 0 ? GustByBand[band] : GustFactorInUse;
 
+    /// <summary>The gust factor of what no skin covers: that of the statue, or of the band that needs most.</summary>
+    internal double GustFactorOfRest => GustByBand.Count > 0 ? Math.Max(GustFactorInUse, GustByBand.Max()) : GustFactorInUse;
+
     internal double GustFactorInUse => GustEffectFactor ?? Profile.RigidGustFactor.Value;
 
-    /// <summary>The coefficients along the wind, and across it to the left, of a band for a heading in radians.</summary>
-    internal (double Along, double Across) CoefficientFor(SkinBand band, double heading) =>
+    /// <summary>The coefficients along the wind, and across it to the left, of a band.</summary>
+    /// <param name="band">The band.</param>
+    /// <param name="wind">The way the wind blows, in the axes of the band's body.</param>
+    /// <param name="heading">Its heading in the statue's axes, rad.</param>
+    internal (double Along, double Across) CoefficientFor(SkinBand band, Vector3D wind, double heading) =>
         band.ForceCoefficient is { } own ? (own, 0)
         : HeadingCoefficients is { } table ? table.At(heading)
-        : (ForceCoefficient ?? DefaultForceCoefficient, 0);
+        : (ForceCoefficient ?? DefaultFor(band, wind), 0);
+
+    private double DefaultFor(SkinBand band, Vector3D wind)
+    {
+        if (!band.MeetsWind(wind, out double width))
+            return SquareCoefficient;
+        double depth = band.ProjectedWidth(new Vector3D(-wind.Y, wind.X, 0));
+        return SquareCoefficient + (PlateCoefficientInUse - SquareCoefficient) * Math.Clamp(2 * (1 - depth / width), 0, 1);
+    }
+
+    private double PlateCoefficientInUse => Profile is AsceWind ? AscePlateCoefficient : PlateCoefficient;
 
     /// <summary>What the library took for the user: the profile's assumptions, the force coefficient, the gust factor.</summary>
     /// <param name="allBandsHaveCoefficient">True when no band needs the action's force coefficient.</param>
@@ -126,7 +144,7 @@ public sealed record WindAction : StatueAction
     /// <summary>The force coefficient that is taken for bands that give none; null when all is given.</summary>
     internal Assumption? CoefficientAssumption(bool allBandsHaveCoefficient) =>
         ForceCoefficient is null && HeadingCoefficients is null && !allBandsHaveCoefficient
-            ? new Assumption("force coefficient of bands that give none", Invariant($"{DefaultForceCoefficient}"), DefaultForceCoefficientSource)
+            ? new Assumption("force coefficient of bands that give none", Invariant($"{SquareCoefficient}, growing to {PlateCoefficientInUse} of those half as deep as wide"), DefaultForceCoefficientSource)
             : null;
 
     internal override void Validate(Validator v)

@@ -18,11 +18,13 @@ public sealed class LoadCase
     private readonly Vector3D wind;
     private readonly HeatField? heat;
     private readonly ReadOnlyMemory<double> moved;
+    private readonly Loads loads;
 
     internal LoadCase(
         StatueModel model, Loads loads, ReadOnlyMemory<double> displacements, Dictionary<SegmentModel, FrameElement>? acting)
     {
         this.model = model;
+        this.loads = loads;
         this.displacements = displacements;
         this.acting = acting;
         (Heading, resultant, wind, bandPressures) = (loads.Heading, loads.Resultant, loads.WindForce, loads.BandPressures);
@@ -105,7 +107,7 @@ public sealed class LoadCase
                 LoadFactor = Wind?.Factor ?? 0,
                 GustFactor = wind?.GustFactorOf(i) ?? 0,
                 PeakPressure = Pressure.FromPascals(wind?.Profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + z)) ?? 0),
-                Coefficient = wind?.CoefficientFor(body.Bands[index], Heading!.Value.Radians).Along ?? 0,
+                Coefficient = wind?.CoefficientFor(body.Bands[index], body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians).Along ?? 0,
                 Area = Area.FromSquareMeters(exposure.ProjectedArea),
                 Along = Force.FromNewtons(force.Dot(WindDirection)),
                 Across = Force.FromNewtons(force.Dot(across)),
@@ -127,7 +129,7 @@ public sealed class LoadCase
     }
 
     internal (SectionForce Bottom, SectionForce Top) SectionForcesOf(SegmentModel segment) =>
-        segment.SectionForces(acting?.GetValueOrDefault(segment) ?? segment.Element, Displacements);
+        segment.SectionForces(acting?.GetValueOrDefault(segment) ?? segment.Element, Displacements, loads.Between(segment));
 
     /// <summary>The axial force and stress of every lattice member, segment by segment.</summary>
     public IReadOnlyList<MemberForce> LatticeMembers()
@@ -160,7 +162,7 @@ public sealed class LoadCase
         Span<double> u = stackalloc double[FrameElement.Size];
         FrameElement element = acting?.GetValueOrDefault(segment) ?? segment.Element;
         element.Gather(Displacements, u);
-        segment.MemberForces(element, u, forces);
+        segment.MemberForces(element, u, forces, loads.Between(segment));
         for (int i = 0; segment.IsTensionOnly && i < segment.Members.Count; i++)
         {
             if (segment.Members[i].Pair >= 0 && forces[i * Analysis.MemberForces.Count] < 0)

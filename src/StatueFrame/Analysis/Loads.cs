@@ -6,6 +6,8 @@ namespace StatueFrame.Analysis;
 /// <summary>The loads of one load case: nodal forces, their resultant, and the wind on each band. SI units.</summary>
 internal sealed class Loads
 {
+    private readonly Dictionary<SegmentModel, BetweenLevels> onSegments = new(ReferenceEqualityComparer.Instance);
+
     public required Angle? Heading { get; init; }
 
     public required Vector3D WindDirection { get; init; }
@@ -32,6 +34,9 @@ internal sealed class Loads
 
     /// <summary>What imposed loads on bands put on single bars when the skin is limp, factors included, N.</summary>
     public Dictionary<BarModel, Vector3D> OnBars { get; } = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>What acts on a segment between its levels.</summary>
+    public BetweenLevels Between(SegmentModel segment) => onSegments.GetValueOrDefault(segment) with { WeightFactor = WeightFactor };
 
     /// <summary>The situation's heat; null without.</summary>
     public required HeatField? Heat { get; init; }
@@ -71,13 +76,31 @@ internal sealed class Loads
             {
                 loads.AddWind(model, wind, action.Factor, nodal);
                 loads.AddBareWind(model, wind, ice, action.Factor, nodal);
+                loads.AddFittingWind(model, wind, action.Factor, nodal);
             }
             else if (action.Action is ImposedLoad imposed)
                 loads.AddImposed(model, imposed, action.Factor, nodal);
             else if (action.Action is IceAction coat)
                 loads.AddIce(model, coat, action.Factor, nodal);
         }
+        loads.AddStiffJoints(nodal);
         return loads;
+    }
+
+    /// <summary>What bends lattices between their levels.</summary>
+    private void AddStiffJoints(Span<double> nodal)
+    {
+        Span<double> own = stackalloc double[2 * Frame.NodeSize];
+        foreach ((SegmentModel segment, BetweenLevels between) in onSegments)
+        {
+            own.Clear();
+            segment.AddStiffJoints(between.Lower + between.Upper, own);
+            for (int i = 0; i < Frame.NodeSize; i++)
+            {
+                nodal[segment.Lower.Node * Frame.NodeSize + i] += own[i];
+                nodal[segment.Upper.Node * Frame.NodeSize + i] += own[Frame.NodeSize + i];
+            }
+        }
     }
 
     private void AddWeight(StatueModel model, Span<double> nodal)
@@ -110,7 +133,7 @@ internal sealed class Loads
             if (wind.Side != 0 && band.MeetsWind(body.Axes.Axes.ToLocal(WindDirection), out double width))
                 at += wind.Side * wind.EccentricityInUse * width * across;
             double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
-            (double along, double aside) = wind.CoefficientFor(band, Heading!.Value.Radians);
+            (double along, double aside) = wind.CoefficientFor(band, body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians);
             Vector3D pressure = factor * wind.GustFactorOf(i) * q * (along * WindDirection + aside * across);
             Vector3D force = exposure.ProjectedArea * pressure;
             WindForce += force;
@@ -138,7 +161,7 @@ internal sealed class Loads
 
     private void AddBareWind(StatueModel model, WindAction wind, double ice, double factor, Span<double> nodal)
     {
-        double baseHeight = model.Statue.BaseAboveGround.Meters;
+        double baseHeight = model.Statue.BaseAboveGround.Meters, gust = wind.GustFactorOfRest;
         foreach (BareSlice slice in model.BareSlices)
         {
             Vector3D local = slice.Body.Axes.Axes.ToLocal(WindDirection);
@@ -148,9 +171,25 @@ internal sealed class Loads
             double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + slice.At.Z));
             double drag = BareDrag.PerLength(
                 slice.Part, slice.Lower, slice.Upper, slice.T, Math.Atan2(local.Y, local.X), Math.Sqrt(2 * q / wind.Profile.Rho), wind.LatticeRuleInUse, ice);
-            Vector3D force = factor * wind.GustFactorInUse * q * drag * across * slice.Length * WindDirection;
+            Vector3D force = factor * gust * q * drag * across * slice.Length * WindDirection;
             WindForce += force;
             AddToLevels(model, nodal, slice, force);
+        }
+    }
+
+    private void AddFittingWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
+    {
+        foreach (Fitting fitting in model.Statue.Fittings.AsSpan())
+        {
+            if (fitting.WindArea is not { SquareMeters: > 0 and double area })
+                continue;
+            Place place = model.PlaceOf(fitting.On);
+            Vector3D at = fitting.At?.Meters ?? place.Center;
+            double q = wind.Profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z));
+            Vector3D force = factor * wind.GustFactorOfRest * q * area * WindDirection;
+            WindForce += force;
+            AddForce(model, nodal, place, force, at);
+            model.Hang(fitting.On, force, fitting.At, OnBars);
         }
     }
 
@@ -175,6 +214,8 @@ internal sealed class Loads
     private void AddToLevels(StatueModel model, Span<double> nodal, BareSlice slice, Vector3D force)
     {
         Place lower = slice.Body.Levels[slice.Segment], upper = slice.Body.Levels[slice.Segment + 1];
+        SegmentModel segment = slice.Body.Segments[slice.Segment];
+        onSegments[segment] = onSegments.GetValueOrDefault(segment).And((1 - slice.T) * force, slice.T * force);
         AddForce(model, nodal, lower, (1 - slice.T) * force, lower.Center);
         AddForce(model, nodal, upper, slice.T * force, upper.Center);
     }

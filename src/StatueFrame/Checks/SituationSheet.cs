@@ -65,21 +65,21 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Situation = "";
     }
 
-    /// <summary>What brackets and standoffs stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
+    /// <summary>What brackets, standoffs and roots of limbs stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
     private void AddFaces(BarSheet bars, int firstCheck)
     {
         var missing = new Dictionary<(CheckEntry Entry, string Reason), List<string>>();
-        foreach ((BodyModel body, RingElement ring, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces)
+        foreach ((BodyModel body, string name, string part, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces.Concat(new RootFaces(model, criteria, demands).All()))
         {
             if (load.Chord.Lacks is { } reason)
             {
                 if (!missing.TryGetValue((entry, reason), out List<string>? where))
                     missing[(entry, reason)] = where = [];
-                where.Add(ring.BandName);
+                where.Add(part);
                 continue;
             }
-            int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
-            string[] near = [$"{ring.Level}, side", .. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => $"{s.Name}, ")];
+            int level = body.Tower.IndexOfLevel(name[body.Prefix.Length..]);
+            string[] near = [$"{name}, side", .. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => $"{s.Name}, ")];
             double? used = lists.Checks.Skip(firstCheck)
                 .Where(check => check.Id is "levels.bending" or "tower.bending" or "limbs.bending" && Array.Exists(near, name => check.Where.StartsWith(name, StringComparison.Ordinal)))
                 .Where(check => check.Id == "levels.bending" != load.Chord.IsUpright).Max(check => check.Utilization);
@@ -123,6 +123,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield return VortexForces.Basis;
         if (wind is null)
             yield break;
+        if (model.Statue.Fittings.Any(fitting => fitting.WindArea is null))
+            yield return new Assumption("wind on fittings without a WindArea", "none, as behind the skin", Source.Assumed("fittings"));
         lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));
         lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
         foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0 && response.Situation.LimitState == LimitState.Strength).Concat(BareTowerNotes.Assumptions(model, wind)))

@@ -21,6 +21,12 @@ public sealed record Fitting
     /// <summary>Position of its center of mass in the statue's axes; null for the center of what carries it.</summary>
     public Point3? At { get; init; }
 
+    /// <summary>
+    /// Force coefficient times area that it turns to the wind, 0 to 1000 m². Null takes 0, as of what is behind the skin, which
+    /// the sheet lists as assumed.
+    /// </summary>
+    public Area? WindArea { get; init; }
+
     /// <summary>What holds it; null leaves it open.</summary>
     public FittingFixing? Fixing { get; init; }
 
@@ -30,5 +36,7 @@ public sealed record Fitting
         v.Named(Name);
         v.Positive(Mass, Mass.Kilograms, 0, 1e6);
         At?.Validate(v.At(nameof(At)));
+        if (WindArea is { } area)
+            v.Within(area, area.SquareMeters, 0, 1000, nameof(WindArea));
     }
 }

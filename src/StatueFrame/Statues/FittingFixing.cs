@@ -18,15 +18,11 @@ public sealed record FittingFixing
     /// <summary>From the plane of the bolts to the fitting's center of mass, 0 to 10 m.</summary>
     public required Length Reach { get; init; }
 
-    /// <summary>Force coefficient times area that the fitting turns to the wind, 0 to 1000 m²; 0 for what stands behind the skin.</summary>
-    public Area WindArea { get; init; }
-
     internal void Validate(Validator v)
     {
         v.Required(Bolt)?.Validate(v.At(nameof(Bolt)));
         v.InRange(Count, 2, 200, "One bolt does not hold against tilting.");
         v.Positive(Lever, Lever.Meters, 0.02, 20);
         v.Within(Reach, Reach.Meters, 0, 10);
-        v.Within(WindArea, WindArea.SquareMeters, 0, 1000);
     }
 }

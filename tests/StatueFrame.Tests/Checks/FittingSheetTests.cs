@@ -9,9 +9,9 @@ namespace StatueFrame.Tests.Checks;
 /// <summary>What holds fittings, and what they do to the level they hang on.</summary>
 public class FittingSheetTests
 {
-    private static readonly FittingFixing four = new() { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Class88 }, Count = 4, Lever = 200.Millimeters, Reach = 300.Millimeters, WindArea = 0.5.SquareMeters };
+    private static readonly FittingFixing four = new() { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Class88 }, Count = 4, Lever = 200.Millimeters, Reach = 300.Millimeters };
 
-    private static readonly Fitting lamp = new() { Name = "lamp", On = "mid", Mass = 400.Kilograms, At = new Point3(0.Meters, 0.8.Meters, 3.Meters), Fixing = four };
+    private static readonly Fitting lamp = new() { Name = "lamp", On = "mid", Mass = 400.Kilograms, At = new Point3(0.Meters, 0.8.Meters, 3.Meters), Fixing = four, WindArea = 0.5.SquareMeters };
 
     private static CheckSheet Sheet(Fitting fitting, params ReadOnlySpan<Situation> situations)
     {
@@ -39,7 +39,30 @@ public class FittingSheetTests
         Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Reach = 500.Millimeters } })).Utilization > use);
         Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Lever = 100.Millimeters } })).Utilization > use);
         Assert.True(Fixing(Sheet(lamp with { Fixing = four with { Count = 2 } })).Utilization > use);
-        Assert.True(Fixing(Sheet(lamp with { Fixing = four with { WindArea = 2.SquareMeters } })).Utilization > use);
+        Assert.True(Fixing(Sheet(lamp with { WindArea = 2.SquareMeters })).Utilization > use);
+    }
+
+    /// <summary>Wind on a fitting is in all that carries it: on the base it is q_p·C_f·A at its height, in every heading and gust factor.</summary>
+    [Fact]
+    public void Wind_on_a_fitting_goes_down_to_the_base()
+    {
+        SmallStatue whole = SmallWhole.Of();
+        Situation storm = whole.Situations.First(situation => situation.Wind is not null);
+        Response Of(Area? area, Situation situation) => StatueModel.Build(whole.Statue with { Fittings = [lamp with { WindArea = area }] }).Respond(situation);
+        (Response without, Response with) = (Of(null, storm), Of(3.SquareMeters, storm));
+        var wind = (WindAction)storm.Wind!.Action;
+        double height = whole.Statue.BaseAboveGround.Meters + lamp.At!.Value.Z.Meters, force = storm.Wind.Factor * wind.GustFactorInUse * 3 * wind.Profile.PeakPressure(height.Meters).Pascals;
+        foreach ((LoadCase a, LoadCase b) in without.Cases.Zip(with.Cases))
+        {
+            double angle = a.Heading!.Value.Radians;
+            Assert.Equal(force * Math.Cos(angle), b.Base.ForceX.Newtons - a.Base.ForceX.Newtons, 1e-6 * force);
+            Assert.Equal(force * Math.Sin(angle), b.Base.ForceY.Newtons - a.Base.ForceY.Newtons, 1e-6 * force);
+            Assert.Equal(force * Math.Cos(angle) * lamp.At.Value.Z.Meters, b.Base.MomentY.NewtonMeters - a.Base.MomentY.NewtonMeters, 1e-5 * force);
+        }
+        // Where bands have gust factors of their own, what no skin covers gets the greatest of them.
+        int bands = StatueModel.Build(whole.Statue).BandCount;
+        Situation byBand = storm with { Actions = [.. storm.Actions.Select(action => action.Action is WindAction w ? action with { Action = w with { GustByBand = [.. Enumerable.Repeat(1.0, bands - 1), 2 * wind.GustFactorInUse] } } : action)] };
+        Assert.Equal(2 * force, Of(3.SquareMeters, byBand).Cases[0].WindForce.Newtons - Of(null, byBand).Cases[0].WindForce.Newtons, 1e-6 * force);
     }
 
     /// <summary>A shake adds at least what a rigid statue would: the ground's own acceleration in an earthquake.</summary>

@@ -20,6 +20,7 @@ internal sealed class LatticeMesh
     private readonly LatticeSegment segment;
     private readonly Vector3D lowerNode, upperNode;
     private readonly Matrix<double> motion;
+    private readonly Matrix<double> tie, tied;
 
     /// <summary>Meshes a panel.</summary>
     /// <param name="segment">The panel.</param>
@@ -73,15 +74,21 @@ internal sealed class LatticeMesh
                     Bar($"horizontal, {face}", headA, headB, segment.Horizontals ?? segment.Braces);
             }
         }
-        (Stiffness, motion) = Solve(acts ?? (_ => true));
+        (Stiffness, motion, tie, tied) = Solve(acts ?? (_ => true));
     }
 
     public Matrix<double> Stiffness { get; }
 
     /// <summary>Axial forces by label: E·A times the stretch over the length.</summary>
-    public Dictionary<string, double> AxialForces(Vector<double> u)
+    public Dictionary<string, double> AxialForces(Vector<double> u, Vector3D perMass = default)
     {
         Vector<double> all = motion * u;
+        if (tied.RowCount > 12)
+        {
+            int m = tied.RowCount - 12;
+            Vector<double> inner = tied.SubMatrix(12, m, 12, m).Solve((tie.Transpose() * Spread(perMass)).SubVector(12, m));
+            all += tie.SubMatrix(0, tie.RowCount, 12, m) * inner;
+        }
         return rods.ToDictionary(r => r.Label, r =>
         {
             Vector3D chord = joints[r.B] - joints[r.A], x = chord.Normalized();
@@ -90,6 +97,23 @@ internal sealed class LatticeMesh
                 stretch += (i == 0 ? x.X : i == 1 ? x.Y : x.Z) * (all[6 * r.B + i] - all[6 * r.A + i]);
             return r.EA * stretch / chord.Length;
         });
+    }
+
+    /// <summary>Half of each member's load at each of its joints, with the moments of an end that is held where a member is stiffly joined.</summary>
+    private Vector<double> Spread(Vector3D perMass)
+    {
+        Vector<double> f = Vector<double>.Build.Dense(6 * joints.Count);
+        foreach (Rod rod in rods)
+        {
+            Vector3D chord = joints[rod.B] - joints[rod.A], force = rod.Section.Mass * chord.Length * perMass;
+            Vector3D held = rod.Element is BeamElement ? 1.0 / 12 * chord.Cross(force) : Vector3D.Zero;
+            foreach ((int joint, double sign) in new[] { (rod.A, 1), (rod.B, -1) })
+            {
+                foreach ((int i, double value) in new[] { 0.5 * force.X, 0.5 * force.Y, 0.5 * force.Z, sign * held.X, sign * held.Y, sign * held.Z }.Index())
+                    f[6 * joint + i] += value;
+            }
+        }
+        return f;
     }
 
     /// <summary>Mass, first moment and inertia about the origin, of rigid motion: 6×6, from straight lines of mass.</summary>
@@ -159,7 +183,7 @@ internal sealed class LatticeMesh
 
     private static Vector3D Mean(Vector3D[] points) => points.Aggregate(Vector3D.Zero, (sum, p) => sum + p) / points.Length;
 
-    private (Matrix<double> Stiffness, Matrix<double> Motion) Solve(Func<string, bool> acts)
+    private (Matrix<double> Stiffness, Matrix<double> Motion, Matrix<double> Tie, Matrix<double> Tied) Solve(Func<string, bool> acts)
     {
         int n = 6 * joints.Count;
         Matrix<double> k = Dense.Zero(n, n);
@@ -184,10 +208,10 @@ internal sealed class LatticeMesh
         }
         Matrix<double> tied = tie.TransposeThisAndMultiply(k * tie);
         if (inner.Length == 0)
-            return (tied, tie);
+            return (tied, tie, tie, tied);
         int m = 6 * inner.Length;
         Matrix<double> follow = -tied.SubMatrix(12, m, 12, m).Solve(tied.SubMatrix(12, m, 0, 12));
         Matrix<double> stiffness = tied.SubMatrix(0, 12, 0, 12) + tied.SubMatrix(0, 12, 12, m) * follow;
-        return (stiffness, tie * Matrix<double>.Build.DenseIdentity(12).Stack(follow));
+        return (stiffness, tie * Matrix<double>.Build.DenseIdentity(12).Stack(follow), tie, tied);
     }
 }

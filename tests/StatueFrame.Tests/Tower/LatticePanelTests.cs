@@ -75,6 +75,20 @@ public class LatticePanelTests
                 Assert.Equal(expected[p.Ours.Members[i].Label], axial[i], 1e-8 * scale);
         }, iter: 30);
 
+    /// <summary>What acts between the levels as the mass does: the weight of the members bay by bay, and sideways.</summary>
+    [Fact]
+    public void Members_carry_what_acts_between_the_levels() =>
+        Gen.Select(Panels, Gen.Double[-1e-5, 1e-5].Array[12], Gen.Double[-10, 10].Array[3], Gen.Double[0, 2]).Sample((p, u, side, weight) =>
+        {
+            var wind = new Vector3D(side[0], side[1], side[2]);
+            Dictionary<string, double> expected = p.Mesh.AxialForces(Vector<double>.Build.Dense(u), wind + new Vector3D(0, 0, -weight * 9.80665));
+            var axial = new double[p.Ours.Members.Count];
+            p.Ours.AxialForces(p.Ours.Element, u, axial, new BetweenLevels(weight, 0.25 * p.Ours.Mass * wind, 0.75 * p.Ours.Mass * wind));
+            double scale = expected.Values.Max(Math.Abs);
+            for (int i = 0; i < axial.Length; i++)
+                Assert.Equal(expected[p.Ours.Members[i].Label], axial[i], 1e-8 * scale);
+        }, iter: 30);
+
     [Fact]
     public void Mass_center_and_inertia_of_rigid_motion_are_exact() => Panels.Sample(p =>
     {

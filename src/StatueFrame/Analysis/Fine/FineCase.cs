@@ -20,6 +20,7 @@ public sealed class FineCase
         Heading = loads.Heading;
         Base = new BaseReaction(carried);
         WeightFactor = loads.WeightFactor;
+        Between = loads.Between;
         foreach (BandMesh band in model.Bands)
         {
             Place place = band.Body.BandPlaces[band.Band];
@@ -42,6 +43,9 @@ public sealed class FineCase
     public BaseReaction Base { get; }
 
     internal double WeightFactor { get; }
+
+    /// <summary>What acts on a segment between its levels.</summary>
+    internal Func<SegmentModel, BetweenLevels> Between { get; }
 
     internal string When => string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), "skin as a shell" }.Where(part => part.Length > 0));
 

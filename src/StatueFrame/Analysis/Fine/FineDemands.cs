@@ -28,7 +28,7 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
         foreach (FineCase loadCase in response.Cases)
         {
             segment.Element.Gather(loadCase.Displacements, u);
-            segment.MemberForces(segment.Element, u, forces);
+            segment.MemberForces(segment.Element, u, forces, loadCase.Between(segment));
             for (int i = 0; i < segment.Members.Count; i++)
                 visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.When);
         }
@@ -39,7 +39,7 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
         SegmentModel segment = reduced.Segments[number];
         foreach (FineCase loadCase in response.Cases)
         {
-            (SectionForce bottom, SectionForce top) = segment.SectionForces(segment.Element, loadCase.Displacements);
+            (SectionForce bottom, SectionForce top) = segment.SectionForces(segment.Element, loadCase.Displacements, loadCase.Between(segment));
             yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.When);
         }
     }

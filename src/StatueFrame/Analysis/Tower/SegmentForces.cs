@@ -4,7 +4,7 @@ namespace StatueFrame.Analysis;
 
 /// <summary>The forces in a tower segment, tube or lattice alike, at its two ends in one load case.</summary>
 /// <remarks>
-/// Loads act at the levels: a segment's own weight is shared by its two ends, so that the axial force is the same at both.
+/// The segment's own weight, and wind and ice on it where no skin covers it, act between its ends, with which their forces differ.
 /// Immutable and safe to share between threads.
 /// </remarks>
 /// <param name="Segment">The segment, as in "L3–L4" or "wing/root–W1".</param>

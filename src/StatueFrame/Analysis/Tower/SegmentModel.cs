@@ -17,6 +17,9 @@ internal sealed class SegmentModel
     private readonly LatticePanel? panel;
     private readonly FrameElement[] members;
 
+    /// <summary>What its own weight between its levels adds to the forces in the cuts, twelve values.</summary>
+    private readonly double[] weightInCuts = new double[FrameElement.Size];
+
     public SegmentModel(TowerSegment segment, string name, BodyAxes axes, (Place Place, TowerLevel Level) bottom, (Place Place, TowerLevel Level) top)
     {
         (lower, upper, this.axes) = (bottom.Place, top.Place, axes);
@@ -31,6 +34,7 @@ internal sealed class SegmentModel
             _ => Condense(members),
         };
         (Mass, CenterOfMass) = panel is null ? RigidMass() : MembersMass();
+        CutOwnWeight();
     }
 
     /// <summary>Name of the segment, as in "L3–L4".</summary>
@@ -55,6 +59,9 @@ internal sealed class SegmentModel
 
     /// <summary>The level it stands on.</summary>
     public Place Lower => lower;
+
+    /// <summary>The level it carries.</summary>
+    public Place Upper => upper;
 
     /// <summary>Its center of mass, in the statue's axes, m.</summary>
     public Vector3D CenterOfMass { get; }
@@ -90,10 +97,11 @@ internal sealed class SegmentModel
     /// <param name="element">The element that was solved: <see cref="Element"/> or one from <see cref="WithActing"/>.</param>
     /// <param name="u">The twelve displacements.</param>
     /// <param name="axial">Receives a force for every member; for one that does not act, what it would carry if it did.</param>
-    public void AxialForces(FrameElement element, ReadOnlySpan<double> u, Span<double> axial)
+    /// <param name="between">What acts between the levels.</param>
+    public void AxialForces(FrameElement element, ReadOnlySpan<double> u, Span<double> axial, in BetweenLevels between = default)
     {
         Span<double> forces = stackalloc double[members.Length * Analysis.MemberForces.Count];
-        MemberForces(element, u, forces);
+        MemberForces(element, u, forces, between);
         for (int i = 0; i < members.Length; i++)
             axial[i] = forces[i * Analysis.MemberForces.Count];
     }
@@ -105,15 +113,17 @@ internal sealed class SegmentModel
     /// <param name="element">As of <see cref="AxialForces"/>.</param>
     /// <param name="u">The twelve displacements.</param>
     /// <param name="forces">Receives <see cref="Analysis.MemberForces.Count"/> values a member.</param>
-    public void MemberForces(FrameElement element, ReadOnlySpan<double> u, Span<double> forces)
+    /// <param name="between">What acts between the levels.</param>
+    public void MemberForces(FrameElement element, ReadOnlySpan<double> u, Span<double> forces, in BetweenLevels between = default)
     {
         Span<double> memberU = stackalloc double[FrameElement.Size], ends = stackalloc double[FrameElement.Size];
         var condensed = (Superelement)element;
+        Vector3D perMass = between.PerMass(Mass);
         forces.Clear();
         for (int i = 0; i < members.Length; i++)
         {
             FrameElement member = Member(i);
-            condensed.MemberDisplacements(member, u, memberU);
+            condensed.MemberDisplacements(member, u, memberU, perMass);
             Span<double> of = forces.Slice(i * Analysis.MemberForces.Count, Analysis.MemberForces.Count);
             if (member is BeamElement beam)
             {
@@ -183,11 +193,27 @@ internal sealed class SegmentModel
     /// <summary>The forces in cuts at the two levels, from the displacements of all nodes.</summary>
     /// <param name="element">The element that was solved.</param>
     /// <param name="displacements">A full vector of the frame.</param>
-    public (SectionForce Bottom, SectionForce Top) SectionForces(FrameElement element, ReadOnlySpan<double> displacements)
+    /// <param name="between">What acts between the levels.</param>
+    public (SectionForce Bottom, SectionForce Top) SectionForces(FrameElement element, ReadOnlySpan<double> displacements, in BetweenLevels between = default)
     {
         Span<double> u = stackalloc double[FrameElement.Size], cuts = stackalloc double[FrameElement.Size];
         element.Gather(displacements, u);
         EndForces(element, u, cuts);
+        // The nodes push on the ends with K u less what acts between the levels and is shared by them.
+        Span<double> shared = stackalloc double[FrameElement.Size], ofShared = stackalloc double[FrameElement.Size];
+        shared.Clear();
+        Put(lower, between.Lower, shared);
+        Put(upper, between.Upper, shared[Frame.NodeSize..]);
+        AddStiffJoints(between.Lower + between.Upper, shared);
+        Cut(shared, ofShared);
+        for (int i = 0; i < cuts.Length; i++)
+            cuts[i] += between.WeightFactor * weightInCuts[i] - ofShared[i];
+
+        static void Put(Place place, Vector3D force, Span<double> node)
+        {
+            Vector3D moment = (place.Center - place.NodeAt).Cross(force);
+            (node[0], node[1], node[2], node[3], node[4], node[5]) = (force.X, force.Y, force.Z, moment.X, moment.Y, moment.Z);
+        }
         return (SectionForce.Of(cuts[..Frame.NodeSize]), SectionForce.Of(cuts[Frame.NodeSize..]));
     }
 
@@ -207,8 +233,64 @@ internal sealed class SegmentModel
                 sum += k[i * FrameElement.Size + j] * u[j];
             f[i] = sum;
         }
+        Cut(f, cuts);
+    }
+
+    /// <summary>
+    /// What acts between the levels of a lattice bends it between them as it would bend a beam that both hold fast: what that puts on the two nodes
+    /// beyond the shares of the levels, with no resultant. Nothing on other segments, whose forces between the levels are not asked for.
+    /// </summary>
+    /// <param name="force">What acts, along the lattice as its mass is, N.</param>
+    /// <param name="f">Takes the twelve values.</param>
+    public void AddStiffJoints(Vector3D force, Span<double> f)
+    {
+        if (panel is null || panel.Interior.Count == 0 || Mass == 0 || force.Length == 0)
+            return;
+        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size], moved = stackalloc double[FrameElement.Size], spread = stackalloc double[FrameElement.Size];
+        m.Clear();
+        spread.Clear();
+        Element.AddMass(m);
+        Rigid(1 / Mass * force, Vector3D.Zero, moved);
+        for (int i = 0; i < FrameElement.Size; i++)
+        {
+            for (int j = 0; j < FrameElement.Size; j++)
+                spread[i] += m[i * FrameElement.Size + j] * moved[j];
+        }
+        // The shares by the law of the lever, at the nodes; what they turn differently from the spread force is put on the lower one.
+        double t = (CenterOfMass - lower.Center).Dot(upper.Center - lower.Center) / (Span * Span);
+        Vector3D atLower = (1 - t) * force, atUpper = t * force;
+        Vector3D turned = new Vector3D(spread[3] + spread[9], spread[4] + spread[10], spread[5] + spread[11]) + lower.NodeAt.Cross(new(spread[0], spread[1], spread[2])) + upper.NodeAt.Cross(new(spread[6], spread[7], spread[8]));
+        Vector3D atNode = turned - lower.NodeAt.Cross(atLower) - upper.NodeAt.Cross(atUpper);
+        Add(f, spread, atLower, atNode);
+        Add(f[Frame.NodeSize..], spread[Frame.NodeSize..], atUpper, Vector3D.Zero);
+
+        static void Add(Span<double> node, ReadOnlySpan<double> spread, Vector3D force, Vector3D moment)
+        {
+            (node[0], node[1], node[2]) = (node[0] + spread[0] - force.X, node[1] + spread[1] - force.Y, node[2] + spread[2] - force.Z);
+            (node[3], node[4], node[5]) = (node[3] + spread[3] - moment.X, node[4] + spread[4] - moment.Y, node[5] + spread[5] - moment.Z);
+        }
+    }
+
+    private void Cut(ReadOnlySpan<double> f, Span<double> cuts)
+    {
         Cut(f[..Frame.NodeSize], lower, -1, cuts[..Frame.NodeSize]);
         Cut(f[Frame.NodeSize..], upper, 1, cuts[Frame.NodeSize..]);
+    }
+
+    /// <summary>The nodes push on the ends of a segment with K u less what its own weight, shared by them, puts there.</summary>
+    private void CutOwnWeight()
+    {
+        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size], up = stackalloc double[FrameElement.Size], weight = stackalloc double[FrameElement.Size];
+        m.Clear();
+        weight.Clear();
+        Element.AddMass(m);
+        Rigid(Vector3D.UnitZ, Vector3D.Zero, up);
+        for (int i = 0; i < FrameElement.Size; i++)
+        {
+            for (int j = 0; j < FrameElement.Size; j++)
+                weight[i] += SelfWeight.Gravity * m[i * FrameElement.Size + j] * up[j];
+        }
+        Cut(weight, weightInCuts);
     }
 
     private void Cut(ReadOnlySpan<double> node, Place place, double sign, Span<double> cut)

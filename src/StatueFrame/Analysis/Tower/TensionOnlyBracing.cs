@@ -44,7 +44,7 @@ internal static class TensionOnlyBracing
         var reduced = new double[frame.EquationCount];
         for (int round = 0; round < Rounds; round++)
         {
-            if (!Update(segments, elements, acts, u, isFirst: round == 0, single: round >= BoldRounds))
+            if (!Update(segments, loads, elements, acts, u, isFirst: round == 0, single: round >= BoldRounds))
                 return new LoadCase(model, loads, u, segments.Zip(elements).ToDictionary());
             for (int i = 0; i < segments.Length; i++)
                 elements[i] = segments[i].WithActing(acts[i]);
@@ -74,7 +74,7 @@ internal static class TensionOnlyBracing
     }
 
     /// <summary>Takes the acting set from the forces; false when nothing changes.</summary>
-    private static bool Update(SegmentModel[] segments, FrameElement[] elements, bool[][] acts, double[] u, bool isFirst, bool single)
+    private static bool Update(SegmentModel[] segments, Loads loads, FrameElement[] elements, bool[][] acts, double[] u, bool isFirst, bool single)
     {
         bool changed = isFirst;
         (int Segment, int Member, double Wrong) worst = (-1, -1, 0);
@@ -83,7 +83,7 @@ internal static class TensionOnlyBracing
         for (int i = 0; i < segments.Length; i++)
         {
             elements[i].Gather(u, own);
-            segments[i].AxialForces(elements[i], own, all[i] = new double[segments[i].Members.Count]);
+            segments[i].AxialForces(elements[i], own, all[i] = new double[segments[i].Members.Count], loads.Between(segments[i]));
         }
         // Rounding is that of the whole frame: a panel may carry nothing else.
         double noise = 1e-9 * all.Max(forces => forces.Length == 0 ? 0 : forces.Max(Math.Abs));

@@ -22,7 +22,7 @@ internal sealed class BandWind
             WindExposure exposure = band.Exposure(local);
             Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
             double z = Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z);
-            double V = wind.Profile.MeanSpeedSi(z), C = wind.CoefficientFor(band, heading.Radians).Along;
+            double V = wind.Profile.MeanSpeedSi(z), C = wind.CoefficientFor(band, local, heading.Radians).Along;
             (Vector3D along, Vector3D across) = Spans(body, band, local, exposure.ProjectedArea);
             Bands[i] = new Band(
                 body.BandPlaces[index], at, exposure.ProjectedArea, C, V, wind.Profile.TurbulenceIntensitySi(z),

@@ -10,7 +10,7 @@ internal static class BareTowerNotes
         var parts = model.BareSlices.Where(s => s.HasShape).Select(s => s.Part).ToList();
         if (parts.Count == 0)
             yield break;
-        yield return new Assumption("bare tower", "no shelter from skin or other members, no end effect, gust factor of the skin; ladders, platforms and gussets left out", Source.Assumed("bare-tower"));
+        yield return new Assumption("bare tower", "no shelter from skin or other members, no end effect, gust factor of the skin; gussets left out; ladders and platforms where they are fittings with a WindArea", Source.Assumed("bare-tower"));
         if (parts.OfType<LatticeSegment>().Any())
         {
             bool asce = wind.LatticeRuleInUse == LatticeRule.Asce7;

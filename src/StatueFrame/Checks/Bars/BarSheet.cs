@@ -37,7 +37,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
 
     /// <summary>Of every ring the state that asks most of what its brackets stand on, and of what its standoffs without one do.</summary>
-    public List<(BodyModel Body, RingElement Ring, CheckEntry<FaceLoad> Entry, FaceLoad Load)> Faces { get; } = [];
+    public List<OnFace> Faces { get; } = [];
 
     public void Add()
     {
@@ -104,7 +104,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         foreach (Worst<FaceLoad> face in (ReadOnlySpan<Worst<FaceLoad>>)[underBrackets, underBars])
         {
             if (face.TryGet(out FaceLoad onFace))
-                Faces.Add((BodyOf(ring), ring, face.Entry, onFace));
+                Faces.Add(new OnFace(BodyOf(ring), ring.Level, ring.BandName, face.Entry, onFace));
         }
         if (bracket is null)
             return;

@@ -3,7 +3,7 @@ using StatueFrame.Mechanics;
 
 namespace StatueFrame.Checks;
 
-/// <summary>The hollow section whose face a ring of standoffs or their brackets stands on, or why there is none.</summary>
+/// <summary>The hollow section whose face a ring of standoffs, their brackets or the root of a limb stands on, or why there is none.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Section">The section; null where there is none.</param>
 /// <param name="Material">Its metal.</param>
@@ -28,18 +28,25 @@ internal sealed record BracketChord(Section? Section, Material? Material, Vector
         int level = body.Tower.IndexOfLevel(ring.Level[body.Prefix.Length..]);
         Vector3D up = body.Axes.Axes.Z;
         if (body.Tower.Levels[level].Frame is { } frame)
-            return Of(frame.Horizontals, frame.Material, isUpright: false);
+            return OfSection(frame.Horizontals, frame.Material, up, isUpright: false);
+        return OfTubes(body, level);
+    }
+
+    /// <summary>The weaker of the tubes that meet at a level.</summary>
+    public static BracketChord OfTubes(BodyModel body, int level)
+    {
+        Vector3D up = body.Axes.Axes.Z;
         (TowerSegment Segment, double End)[] near = [.. body.Segments.Select((s, i) => (s.Segment, i)).Where(s => s.i == level - 1 || s.i == level).Select(s => (s.Segment, s.i == level ? 0.0 : 1.0))];
         if (Array.Exists(near, at => at.Segment is LatticeSegment))
             return None($"what they stand on is not described ({nameof(TowerLevel)}.{nameof(TowerLevel.Frame)})");
         (Section Section, Material Material)[] tubes = [.. near.Where(at => at.Segment is MemberSegment).Select(at => (((MemberSegment)at.Segment).SectionAt(at.End), ((MemberSegment)at.Segment).Material))];
         return tubes.Length == 0 ? None("what holds them in a core or in masonry is not worked out")
-            : Of(tubes.MinBy(tube => ConnectionChecks.Thickness(tube.Section)).Section, tubes.MinBy(tube => tube.Material.YieldStrength.Pascals).Material, isUpright: true);
-
-        BracketChord Of(Section section, Material material, bool isUpright) => section is Tube or RectangularTube
-            ? new(section, material, up, isUpright, null)
-            : None($"local bending of {section} under them is not worked out; hollow sections are");
+            : OfSection(tubes.MinBy(tube => ConnectionChecks.Thickness(tube.Section)).Section, tubes.MinBy(tube => tube.Material.YieldStrength.Pascals).Material, up, isUpright: true);
 
         BracketChord None(string why) => new(null, null, up, false, why);
     }
+
+    private static BracketChord OfSection(Section section, Material material, Vector3D up, bool isUpright) => section is Tube or RectangularTube
+        ? new(section, material, up, isUpright, null)
+        : new(null, null, up, false, $"local bending of {section} under what stands on it is not worked out; that of hollow sections is");
 }

@@ -4,7 +4,7 @@ using StatueFrame.Mechanics;
 namespace StatueFrame.Checks;
 
 /// <summary>What stands on the face of a hollow section, a bracket or the end of a standoff, with what it puts there. SI units.</summary>
-/// <param name="Where">The standoff, as in "band 3, bar 2".</param>
+/// <param name="Where">The standoff, as in "band 3, bar 2", or the root.</param>
 /// <param name="When">Where the forces come from, in words.</param>
 /// <param name="Design">The rules.</param>
 /// <param name="Chord">What it stands on.</param>
@@ -54,6 +54,7 @@ internal static class FaceChecks
 
     internal static readonly FormulaEntry<FaceLoad>
         UnderBrackets = Under("brackets.faces", "face of a hollow section under a bracket", "every bracket, every state"),
+        UnderRoots = Under("limbs.roots", "wall of a tube under the root of a limb", "every limb that stands on a tube, every state"),
         UnderBars = Under("bars.faces", "face of a hollow section under the end of a standoff", "every standoff without a bracket, every state");
 
     private static FormulaEntry<FaceLoad> Under(string id, string title, string parts) => new(

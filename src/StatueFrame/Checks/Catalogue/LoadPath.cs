@@ -164,9 +164,14 @@ internal static class LoadPath
     {
         foreach (Limb limb in model.Statue.Limbs)
         {
-            (BodyModel body, int level) = model.Bodies.SelectMany(body => body.Levels.Select((_, i) => (body, i)))
-                .First(at => at.body.Prefix + at.body.Tower.Levels[at.i].Name == limb.From);
-            yield return HubAt(body, level, "limbs", $"root of {limb.Name} on {limb.From}");
+            (BodyModel body, int level) = RootFaces.LevelOf(model, limb);
+            if (!RootFaces.IsOnTube(body, level))
+            {
+                yield return HubAt(body, level, "limbs", RootFaces.NameOf(limb));
+                continue;
+            }
+            yield return new("limbs", RootFaces.NameOf(limb), ["limbs.roots"], Parts: [RootFaces.NameOf(limb)]);
+            yield return new("fatigue", $"wall of the tube under the {RootFaces.NameOf(limb)}", [], NoMethod);
         }
     }
 

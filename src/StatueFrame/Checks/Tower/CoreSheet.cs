@@ -7,6 +7,9 @@ namespace StatueFrame.Checks;
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class CoreSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
 {
+    /// <summary>What is left of nothing by rounding, relative.</summary>
+    private const double Rounding = 1e-9;
+
     private readonly string situation = demands.Situation.Name;
 
     public void Add()
@@ -52,17 +55,15 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, SituationD
     private IEnumerable<BlockCut> Cuts(BodyModel body, int segment, BlockSegment block, int index)
     {
         SegmentModel part = body.Segments[segment];
-        double down = body.Axes.Axes.Z.Z, half = 0.5 * part.Mass * SelfWeight.Gravity * down;
         foreach (EndForces forces in demands.EndsOf(index))
         {
-            double factor = forces.WeightFactor;
             foreach (bool top in new[] { false, true })
             {
                 BaseLoad load = Of(top ? forces.Top : forces.Bottom);
-                // The model shares a segment's weight between its two ends. The cut at the lower end carries it whole, the
-                // upper one none; but a free end, where half the wind on the segment is put too, keeps its half.
-                double own = !top ? half : segment == body.Segments.Length - 1 ? 0 : -half;
-                yield return Cut(load with { N = load.N + factor * own });
+                // A free end carries nothing, but for rounding.
+                if (top && forces.Top.Forces.Length <= Rounding * forces.Bottom.Forces.Length && forces.Top.Moments.Length <= Rounding * Math.Max(forces.Bottom.Moments.Length, forces.Bottom.Forces.Length * part.Span))
+                    continue;
+                yield return Cut(load);
 
                 BlockCut Cut(BaseLoad l) => new()
                 {

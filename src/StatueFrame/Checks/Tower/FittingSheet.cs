@@ -49,8 +49,8 @@ internal sealed class FittingSheet(StatueModel model, Criteria criteria, Situati
             Vector3D at = fitting.At?.Meters ?? model.PlaceOf(fitting.On).Center;
             (double across, double up) = demands.AccelerationsAt(model, i, at);
             double height = Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z);
-            double pressed = wind is { Action: WindAction { Profile: var profile }, Factor: var factor } ? Math.Abs(factor) * profile.PeakPressure(UnitsNet.Length.FromMeters(height)).Pascals : 0;
-            var load = new FittingLoad(fitting, weightFactor * SelfWeight.Gravity * m, m * up, m * across, pressed * (fitting.Fixing?.WindArea.SquareMeters ?? 0), design);
+            double pressed = wind is { Action: WindAction blowing, Factor: var factor } ? Math.Abs(factor) * blowing.GustFactorOfRest * blowing.Profile.PeakPressureSi(height) : 0;
+            var load = new FittingLoad(fitting, weightFactor * SelfWeight.Gravity * m, m * up, m * across, pressed * (fitting.WindArea?.SquareMeters ?? 0), design);
             lists.Run(FixingEntry, [load]);
             double sideways = load.Shaken + load.Wind;
             feet.Put(fitting.On, at, new Vector3D(sideways, sideways, load.Weight + load.Vertical));

@@ -74,7 +74,7 @@ internal sealed class VariantParts
         {
             if (ReferenceEquals(fittings[i], own[i]))
                 continue;
-            if (fittings[i].On != own[i].On || fittings[i].At != own[i].At || !IsValid(fittings[i].Validate))
+            if (fittings[i].On != own[i].On || fittings[i].At != own[i].At || fittings[i].WindArea?.SquareMeters != own[i].WindArea?.SquareMeters || !IsValid(fittings[i].Validate))
                 return false;
         }
         return true;

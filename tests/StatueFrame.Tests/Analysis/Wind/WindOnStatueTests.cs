@@ -110,4 +110,28 @@ public class WindOnStatueTests
         Assert.InRange(Math.Abs(top.Twist.Radians), 0, 1e-9 * top.X.Meters);
         Assert.InRange(Math.Abs(top.Y.Meters), 0, 1e-9 * top.X.Meters);
     }
+
+    /// <summary>
+    /// Force coefficients that nobody gives: 1.4 as a square, more for what is flat across the wind, up to a plate's 1.8 by EN 1991-1-4, 7.4.3 (7.7), and
+    /// 1.95 by ASCE 7, Figure 29.3-1 (from memory); what is given counts as it is.
+    /// </summary>
+    [Theory]
+    [InlineData(2, 2, 1.4, 1.4)]
+    [InlineData(2, 3, 1.8 - 0.4 / 3, 1.4)]
+    [InlineData(1, 4, 1.8, 1.4)]
+    public void Flat_bands_take_more_wind(double alongX, double alongY, double towardsX, double towardsY)
+    {
+        Outline outline = new PolygonOutline { Vertices = [Corner(-1, -1), Corner(1, -1), Corner(1, 1), Corner(-1, 1)] };
+        Statue drum = Drum();
+        Statue flat = drum with { Skin = drum.Skin! with { Stations = [.. drum.Skin.Stations.Select(station => station with { Outline = outline })] } };
+        double[] Coefficients(WindAction wind) => [.. StatueModel.Build(flat).Respond(new Situation { Name = "wind", Actions = [wind] }).Cases.Select(c => c.BandWindForces()[0].Coefficient)];
+        var wind = new WindAction { Profile = new En1991Wind { FundamentalVelocity = 25.MetersPerSecond, Terrain = TerrainCategory.II }, GustEffectFactor = 1, Headings = [0.Degrees, 90.Degrees, 180.Degrees] };
+        foreach ((double expected, double found) in new[] { towardsX, towardsY, towardsX }.Zip(Coefficients(wind)))
+            Assert.Equal(expected, found, 1e-8);
+        Assert.All(Coefficients(wind with { ForceCoefficient = 1.1 }), c => Assert.Equal(1.1, c));
+        double plate = 1.4 + (towardsX - 1.4) * 0.55 / 0.4;
+        Assert.Equal(plate, Coefficients(wind with { Profile = new AsceWind { BasicSpeed = 45.MetersPerSecond, Exposure = AsceExposure.C, Edition = AsceEdition.Asce7_22 } })[0], 1e-8);
+
+        PlanPoint Corner(int x, int y) => new((0.5 * x * alongX).Meters, (0.5 * y * alongY).Meters);
+    }
 }
