@@ -45,8 +45,8 @@ public sealed record LatticeSegment : TowerSegment
 
     internal override void Validate(Validator v)
     {
-        LegSplice?.Validate(v.At(nameof(LegSplice)));
-        BraceJoint?.Validate(v.At(nameof(BraceJoint)));
+        LegSplice?.Validate(v.At(nameof(LegSplice)), Legs);
+        BraceJoint?.Validate(v.At(nameof(BraceJoint)), Braces);
         v.Required(Legs)?.Validate(v.At(nameof(Legs)));
         v.Required(Braces)?.Validate(v.At(nameof(Braces)));
         Horizontals?.Validate(v.At(nameof(Horizontals)));

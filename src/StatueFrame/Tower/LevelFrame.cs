@@ -39,7 +39,7 @@ public sealed record LevelFrame
         PlanBracing?.Validate(v.At(nameof(PlanBracing)));
         if (Throat is { } throat)
             v.Positive(throat, throat.Meters, 1e-3, 0.04, nameof(Throat));
-        PlanBracingJoint?.Validate(v.At(nameof(PlanBracingJoint)));
+        PlanBracingJoint?.Validate(v.At(nameof(PlanBracingJoint)), PlanBracing);
         if (PlanBracingJoint is not null && PlanBracing is null)
             v.Add(nameof(PlanBracingJoint), "joins nothing", $"Give {nameof(PlanBracing)}, or leave it out.");
     }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using static System.FormattableString;
 
 namespace StatueFrame;
 
@@ -58,7 +59,7 @@ public sealed record MemberConnection
 
     internal double p_2 => Gauge.Meters;
 
-    internal void Validate(Validator v)
+    internal void Validate(Validator v, Section? member)
     {
         if (Bolt is null == Rivet is null)
         {
@@ -77,5 +78,15 @@ public sealed record MemberConnection
         if (Lines > 1 && !BothLegs)
             v.Within(Gauge, p_2, 1.2 * d_0, 2);
         Plate?.Validate(v.At(nameof(Plate)));
+        // On an angle the wall of the other leg and half a hole lie on the far side of the lines, on a flat another edge.
+        (double width, double far) = member switch
+        {
+            AngleBar angle => (angle.LongLeg.Meters, angle.Thickness.Meters + 0.5 * d_0),
+            FlatBar flat => (flat.Width.Meters, e_2),
+            _ => (double.PositiveInfinity, 0),
+        };
+        int side = BothLegs ? (Lines + 1) / 2 : Lines;
+        if (e_2 + (side - 1) * p_2 + far > width * (1 + 1e-9))
+            v.Add(nameof(EdgeDistance), Invariant($"leaves no room for the fasteners: {1e3 * (e_2 + (side - 1) * p_2 + far):0.#} mm are needed across {member}"), "Distances run from the middle of the holes; take fewer lines, smaller fasteners or a wider member.");
     }
 }

@@ -72,6 +72,8 @@ public class WrongDescriptionsTests
         Trunk(t => t with { Base = new TowerBase { RotationX = (-1).NewtonMetersPerRadian } }, "Tower.Base.RotationX", "must be greater than zero"),
     ];
 
+    private static readonly MemberConnection joint = new() { Bolt = new Bolt { Diameter = 16.Millimeters, Grade = BoltGrade.Class88 }, InLine = 1, EndDistance = 40.Millimeters, EdgeDistance = 30.Millimeters };
+
     private static IEnumerable<TheoryDataRow<SpoiledStatue>> Segments =>
     [
         Lattice(p => p with { Bays = 0 }, "Bays", "must be from 1 to 20, is 0"),
@@ -80,6 +82,8 @@ public class WrongDescriptionsTests
         Lattice(p => p with { ConnectionMassFraction = double.NaN }, "ConnectionMassFraction", "must be from 0 to 1, is NaN"),
         Lattice(p => p with { ConnectionMassFraction = 10 }, "ConnectionMassFraction", "must be from 0 to 1, is 10"),
         Lattice(p => p with { Legs = null! }, "Legs", "is missing (null)", "type Section"),
+        Lattice(p => p with { Braces = new AngleBar(80.Millimeters, 8.Millimeters), BraceJoint = joint with { EdgeDistance = 65.Millimeters } }, "BraceJoint.EdgeDistance", "leaves no room for the fasteners: 82", "wider member"),
+        Lattice(p => p with { Braces = new FlatBar(80.Millimeters, 8.Millimeters), BraceJoint = joint with { Lines = 2, Gauge = 25.Millimeters } }, "BraceJoint.EdgeDistance", "leaves no room for the fasteners: 85"),
         Lattice(p => p with { Braces = new AngleBar(60.Meters, 60.Millimeters, 6.Millimeters) }, "Braces.LongLeg", "is not plausible: 60 m", "did you mean 60 mm?"),
         Lattice(p => p with { Braces = new AngleBar(6.Millimeters, 60.Millimeters) }, "Braces.Thickness", "must be less than the short leg"),
         Lattice(p => p with { Material = null! }, "Material", "is missing (null)"),

@@ -105,7 +105,7 @@ public sealed record LoadedMember
         v.NotNegative(Torsion, Torsion.NewtonMeters, 1e10);
         if (CriticalForce is { } critical)
             v.Positive(critical, critical.Newtons, 1, 1e12, nameof(CriticalForce));
-        Connection?.Validate(v.At(nameof(Connection)));
+        Connection?.Validate(v.At(nameof(Connection)), null);
         design.Validate(v.At("Design"));
         v.Defined(Ends);
         v.ThrowIfAny();
