@@ -2,7 +2,20 @@ using System.Diagnostics;
 using StatueFrame.Fuzz;
 
 // Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [TRY]
+// kill [COUNT] [SEED] kills processes that run shards, so many.
 // With the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
+
+if (args is ["child", string into, string shard])
+{
+    Kills.RunChild(into, int.Parse(shard));
+    return 0;
+}
+if (args is ["kill", ..])
+{
+    List<string> wrong = Kills.Run(args.Length > 1 ? int.Parse(args[1]) : 1000, args.Length > 2 ? int.Parse(args[2]) : 1);
+    wrong.ForEach(Console.WriteLine);
+    return wrong.Count;
+}
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
 string[] corpus = Corpus.Small();

@@ -27,6 +27,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("results", () =>
         {
             AccuracyChecks.Add(lists, AccuracyChecks.Displacements, response.SolutionError, name);
+            if (!demands.IsSteady || demands.Shaking.Count > 0)
+                AccuracyChecks.Add(lists, AccuracyChecks.Levels, AccuracyChecks.BetweenLevels(model), name);
             AddReactions();
             AddMovements();
         });
