@@ -76,6 +76,12 @@ public sealed class StatueModel
     /// <summary>Mass times a unit of each rigid motion of everything about the base's center, six full vectors.</summary>
     internal double[][] RigidInertia { get; }
 
+    /// <summary>
+    /// The participation of a mode in a rigid motion of everything, moments about the base's center: what its inertia puts on the base for ω² = 1. Mass
+    /// that lies between a held node and a free one counts in it.
+    /// </summary>
+    internal double Participation(ReadOnlySpan<double> shape, int direction) => DenseVector.Dot(shape, RigidInertia[direction]);
+
     /// <summary>The statue's lowest modes of vibration, undamped, about the unloaded state.</summary>
     /// <param name="count">How many, from 1; fewer are returned when the model has fewer.</param>
     public ModalResponse Modes(int count = 12)

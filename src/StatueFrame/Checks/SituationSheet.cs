@@ -27,7 +27,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Guard("results", () =>
         {
             AccuracyChecks.Add(lists, AccuracyChecks.Displacements, response.SolutionError, name);
-            if (!demands.IsSteady || demands.Shaking.Count > 0)
+            if (demands.Shock is not null)
                 AccuracyChecks.Add(lists, AccuracyChecks.Levels, AccuracyChecks.BetweenLevels(model), name);
             AddReactions();
             AddMovements();

@@ -13,6 +13,9 @@ namespace StatueFrame.Analysis;
 /// <param name="combination">The rule.</param>
 internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakCombination combination)
 {
+    /// <summary>Six motions of an end against the other, and three accelerations.</summary>
+    private const int Within = Frame.NodeSize + 3;
+
     private readonly Lazy<CutPeaks> onBase = new(() => PeaksOnBase(motion, combination));
 
     /// <summary>The peaks of single standoffs.</summary>
@@ -33,16 +36,15 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
     /// <summary>The peaks of the forces at both ends of a segment.</summary>
     public (CutPeaks Bottom, CutPeaks Top) EndPeaks(SegmentModel segment)
     {
-        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
-        double[][] rows = ByUnitMotions(FrameElement.Size, (u, forces) => segment.EndForces(segment.Element, u, forces));
-        return (new CutPeaks(moved, rows[..Frame.NodeSize]), new CutPeaks(moved, rows[Frame.NodeSize..]));
+        double[][] rows = motion.Cuts(segment);
+        return (Cut(rows[..Frame.NodeSize], combination), Cut(rows[Frame.NodeSize..], combination));
     }
 
     /// <summary>The peaks of the axial forces of a segment's lattice members, N, without sign.</summary>
     public double[] MemberPeaks(SegmentModel segment)
     {
-        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
-        return Array.ConvertAll(ByUnitMotions(segment.Members.Count, (u, axial) => segment.AxialForces(segment.Element, u, axial)), c => moved.Peak(c));
+        PeakCombination moved = combination.Through(motion.MotionsWithin(segment.Element));
+        return Array.ConvertAll(ByUnitMotions(segment, segment.Members.Count, (ReadOnlySpan<double> u, in BetweenLevels between, Span<double> axial) => segment.AxialForces(segment.Element, u, axial, between)), c => moved.Peak(c));
     }
 
     /// <summary>
@@ -52,10 +54,10 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
     public double[][] MemberStates(SegmentModel segment)
     {
         const int n = Analysis.MemberForces.Count, corners = 8;
-        PeakCombination moved = combination.Through(motion.RelativeMotions(segment.Element));
-        double[][] rows = ByUnitMotions(segment.Members.Count * n, (u, forces) => segment.MemberForces(segment.Element, u, forces));
+        PeakCombination moved = combination.Through(motion.MotionsWithin(segment.Element));
+        double[][] rows = ByUnitMotions(segment, segment.Members.Count * n, (ReadOnlySpan<double> u, in BetweenLevels between, Span<double> forces) => segment.MemberForces(segment.Element, u, forces, between));
         var all = new double[segment.Members.Count][];
-        Span<double> c = stackalloc double[Frame.NodeSize], state = stackalloc double[Frame.NodeSize];
+        Span<double> c = stackalloc double[Within], state = stackalloc double[Within];
         for (int i = 0; i < all.Length; i++)
         {
             SectionProperties p = segment.Members[i].Section.Properties;
@@ -83,17 +85,19 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
         }
     }
 
-    /// <summary>What a unit of each motion of an element's end against its start makes of a number of forces, a row a force.</summary>
-    private static double[][] ByUnitMotions(int count, ByMotion forces)
+    /// <summary>What a unit of each motion of a segment's end against its start, and of each acceleration of the segment, makes of a number of forces, a row a force.</summary>
+    private static double[][] ByUnitMotions(SegmentModel segment, int count, ByMotion forces)
     {
-        double[][] rows = [.. Enumerable.Range(0, count).Select(_ => new double[Frame.NodeSize])];
+        double[][] rows = [.. Enumerable.Range(0, count).Select(_ => new double[Within])];
         var column = new double[count];
         Span<double> u = stackalloc double[FrameElement.Size];
-        for (int k = 0; k < Frame.NodeSize; k++)
+        for (int k = 0; k < Within; k++)
         {
             u.Clear();
-            u[Frame.NodeSize + k] = 1;
-            forces(u, column);
+            if (k < Frame.NodeSize)
+                u[Frame.NodeSize + k] = 1;
+            Vector3D pushed = segment.Mass * (k switch { Frame.NodeSize => Vector3D.UnitX, Frame.NodeSize + 1 => Vector3D.UnitY, Frame.NodeSize + 2 => Vector3D.UnitZ, _ => Vector3D.Zero });
+            forces(u, new BetweenLevels(0, pushed, Vector3D.Zero), column);
             for (int i = 0; i < count; i++)
                 rows[i][k] = column[i];
         }
@@ -108,9 +112,15 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
             Array.ConvertAll(all, r => r.Force.X), Array.ConvertAll(all, r => r.Force.Y), Array.ConvertAll(all, r => r.Force.Z),
             Array.ConvertAll(all, r => r.Moment.X), Array.ConvertAll(all, r => r.Moment.Y), Array.ConvertAll(all, r => r.Moment.Z),
         ];
+        return Cut(rows, combination);
+    }
+
+    /// <summary>A cut from its six forces, a row each with a value a coordinate.</summary>
+    private static CutPeaks Cut(double[][] rows, PeakCombination combination)
+    {
         double[][] own = [.. Enumerable.Range(0, rows.Length).Select(i => Enumerable.Range(0, rows.Length).Select(j => i == j ? 1.0 : 0).ToArray())];
         return new CutPeaks(combination.Through(rows), own);
     }
 
-    private delegate void ByMotion(ReadOnlySpan<double> u, Span<double> forces);
+    private delegate void ByMotion(ReadOnlySpan<double> u, in BetweenLevels between, Span<double> forces);
 }

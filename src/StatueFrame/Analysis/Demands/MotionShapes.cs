@@ -59,10 +59,38 @@ internal abstract class MotionShapes(StatueModel model)
     /// <summary>What a mass-normalized mode of unit amplitude puts on the base.</summary>
     protected Resultant OfMode(Mechanics.Vibration.ModeSet set, int i)
     {
-        var force = new Vector3D(set.Participation(i, 0), set.Participation(i, 1), set.Participation(i, 2));
-        var aboutPoint = new Vector3D(set.Participation(i, 3), set.Participation(i, 4), set.Participation(i, 5));
-        Vector3D moment = aboutPoint - (model.BaseCenter - set.Point).Cross(force);
+        var force = new Vector3D(Part(0), Part(1), Part(2));
+        var moment = new Vector3D(Part(3), Part(4), Part(5));
         double w2 = set.CircularFrequency(i) * set.CircularFrequency(i);
         return new Resultant(w2 * force, w2 * moment);
+
+        double Part(int direction) => model.Participation(set.Shape(i), direction);
+    }
+
+    /// <summary>What each coordinate puts on the cuts at both ends of a segment: three forces and three moments at the lower, then at the upper.</summary>
+    public double[][] Cuts(SegmentModel segment)
+    {
+        double[][] rows = [.. Enumerable.Range(0, FrameElement.Size).Select(_ => new double[Count])];
+        double[][] relative = RelativeMotions(segment.Element);
+        Span<double> u = stackalloc double[FrameElement.Size], a = stackalloc double[FrameElement.Size], cuts = stackalloc double[FrameElement.Size];
+        for (int k = 0; k < Count; k++)
+        {
+            u.Clear();
+            for (int i = 0; i < relative.Length; i++)
+                u[Frame.NodeSize + i] = relative[i][k];
+            segment.EndForces(segment.Element, u, cuts);
+            segment.Element.Gather(Accelerations(k), a);
+            segment.TakeInertia(a, cuts);
+            for (int i = 0; i < rows.Length; i++)
+                rows[i][k] = cuts[i];
+        }
+        return rows;
+    }
+
+    /// <summary>The motions of an element's end against its start, and the mean accelerations of the two along x, y and z, a row each with a value a coordinate.</summary>
+    public double[][] MotionsWithin(FrameElement element)
+    {
+        double[][] accelerated = [.. Enumerable.Range(0, 3).Select(axis => Of(k => 0.5 * (Accelerations(k)[element.Start * Frame.NodeSize + axis] + Accelerations(k)[element.End * Frame.NodeSize + axis])))];
+        return [.. RelativeMotions(element), .. accelerated];
     }
 }

@@ -17,7 +17,7 @@ internal sealed class BaseMotionModes : MotionShapes
     private const double EnoughMass = 0.9;
 
     private readonly double[] remainderShapes, remainderAccelerations;
-    private readonly double[] accelerations;
+    private readonly double[] accelerations, participation, remainderLoads;
     private readonly int size;
 
     /// <summary>Takes the modes of a set below a frequency, Hz.</summary>
@@ -33,17 +33,32 @@ internal sealed class BaseMotionModes : MotionShapes
         remainderAccelerations = new double[Axes * size];
         for (int i = 0; i < count; i++)
             DenseVector.AddScaled(accelerations.AsSpan(i * size, size), set.CircularFrequency(i) * set.CircularFrequency(i), set.Shape(i));
-        var loads = new double[Axes * size];
+        participation = new double[count * Axes];
+        remainderLoads = new double[Axes * size];
+        var inertia = new double[size];
         for (int axis = 0; axis < Axes; axis++)
         {
-            Span<double> rest = remainderAccelerations.AsSpan(axis * size, size);
+            Span<double> rest = remainderAccelerations.AsSpan(axis * size, size), loads = remainderLoads.AsSpan(axis * size, size);
             model.Frame.RigidMotion(axis).CopyTo(rest);
+            model.RigidInertia[axis].CopyTo(loads);
             for (int i = 0; i < count; i++)
-                DenseVector.AddScaled(rest, -set.Participation(i, axis), set.Shape(i));
-            model.Frame.InertiaForces(rest, loads.AsSpan(axis * size, size));
+            {
+                double gamma = participation[i * Axes + axis] = model.Participation(set.Shape(i), axis);
+                DenseVector.AddScaled(rest, -gamma, set.Shape(i));
+                model.Frame.InertiaForces(set.Shape(i), inertia);
+                DenseVector.AddScaled(loads, -gamma, inertia);
+            }
         }
-        model.Statics.Solve(loads, remainderShapes);
+        model.Statics.Solve(remainderLoads, remainderShapes);
     }
+
+    /// <summary>The participation of a mode along an axis.</summary>
+    public double Participation(int mode, int axis) => participation[mode * Axes + axis];
+
+    /// <summary>The inertia forces that go with a coordinate, a full vector.</summary>
+    public ReadOnlySpan<double> Inertia(int coordinate) => coordinate < ModeCount
+        ? Model.Frame.InertiaForces(Accelerations(coordinate))
+        : remainderLoads.AsSpan((coordinate - ModeCount) * size, size);
 
     public ModeSet Set { get; }
 
@@ -79,8 +94,8 @@ internal sealed class BaseMotionModes : MotionShapes
         : remainderAccelerations.AsSpan((coordinate - ModeCount) * size, size);
 
     /// <summary>The participation of a mode in a motion of the base along a direction.</summary>
-    public double Participation(int mode, Vector3D direction) => direction.X * Set.Participation(mode, 0)
-        + direction.Y * Set.Participation(mode, 1) + direction.Z * Set.Participation(mode, 2);
+    public double Participation(int mode, Vector3D direction) => direction.X * Participation(mode, 0)
+        + direction.Y * Participation(mode, 1) + direction.Z * Participation(mode, 2);
 
     /// <summary>What each coordinate puts on the base: forces, and moments about the base's center.</summary>
     public override Resultant[] Base()
@@ -93,7 +108,7 @@ internal sealed class BaseMotionModes : MotionShapes
             double w2 = Set.CircularFrequency(i) * Set.CircularFrequency(i);
             for (int axis = 0; axis < Axes; axis++)
             {
-                double gamma = Set.Participation(i, axis);
+                double gamma = Participation(i, axis);
                 sums[axis] += new Resultant(gamma / w2 * all[i].Force, gamma / w2 * all[i].Moment);
             }
         }

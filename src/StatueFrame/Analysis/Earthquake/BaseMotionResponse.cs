@@ -45,7 +45,7 @@ public sealed class BaseMotionResponse
             displaced[i] = history.Coordinate(i).ToArray();
             accelerated[i] = history.Coordinate(i, Motion.Acceleration).ToArray();
             for (int axis = 0; axis < 3; axis++)
-                DenseVector.AddScaled(accelerated[i], motion.Set.Participation(i, axis), ground[axis]);
+                DenseVector.AddScaled(accelerated[i], motion.Participation(i, axis), ground[axis]);
             DenseVector.Scale(accelerated[i], -1 / (omega * omega));
         }
         for (int axis = 0; axis < 3; axis++)

@@ -130,7 +130,7 @@ public sealed class EarthquakeResponse
     /// <summary>The inertia force of every level and band.</summary>
     public IReadOnlyList<EarthquakeLevelForce> LevelForces()
     {
-        double[][] inertia = [.. Enumerable.Range(0, motion.Count).Select(k => Model.Frame.InertiaForces(motion.Accelerations(k)))];
+        double[][] inertia = [.. Enumerable.Range(0, motion.Count).Select(k => motion.Inertia(k).ToArray())];
         var all = new List<EarthquakeLevelForce>();
         var counted = new HashSet<int>();
         foreach (BodyModel body in Model.Bodies)

@@ -17,6 +17,9 @@ internal sealed class SegmentModel
     private readonly LatticePanel? panel;
     private readonly FrameElement[] members;
 
+    /// <summary>Its mass matrix, 12×12.</summary>
+    private readonly double[] ownMass = new double[FrameElement.Size * FrameElement.Size];
+
     /// <summary>What its own weight between its levels adds to the forces in the cuts, twelve values.</summary>
     private readonly double[] weightInCuts = new double[FrameElement.Size];
 
@@ -33,6 +36,7 @@ internal sealed class SegmentModel
             BlockSegment block => Beam(Definition(block), 0),
             _ => Condense(members),
         };
+        Element.AddMass(ownMass);
         (Mass, CenterOfMass) = panel is null ? RigidMass() : MembersMass();
         CutOwnWeight();
     }
@@ -246,16 +250,9 @@ internal sealed class SegmentModel
     {
         if (panel is null || panel.Interior.Count == 0 || Mass == 0 || force.Length == 0)
             return;
-        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size], moved = stackalloc double[FrameElement.Size], spread = stackalloc double[FrameElement.Size];
-        m.Clear();
-        spread.Clear();
-        Element.AddMass(m);
+        Span<double> moved = stackalloc double[FrameElement.Size], spread = stackalloc double[FrameElement.Size];
         Rigid(1 / Mass * force, Vector3D.Zero, moved);
-        for (int i = 0; i < FrameElement.Size; i++)
-        {
-            for (int j = 0; j < FrameElement.Size; j++)
-                spread[i] += m[i * FrameElement.Size + j] * moved[j];
-        }
+        Frame.Multiply(ownMass, moved, spread);
         // The shares by the law of the lever, at the nodes; what they turn differently from the spread force is put on the lower one.
         double t = (CenterOfMass - lower.Center).Dot(upper.Center - lower.Center) / (Span * Span);
         Vector3D atLower = (1 - t) * force, atUpper = t * force;
@@ -280,17 +277,22 @@ internal sealed class SegmentModel
     /// <summary>The nodes push on the ends of a segment with K u less what its own weight, shared by them, puts there.</summary>
     private void CutOwnWeight()
     {
-        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size], up = stackalloc double[FrameElement.Size], weight = stackalloc double[FrameElement.Size];
-        m.Clear();
-        weight.Clear();
-        Element.AddMass(m);
-        Rigid(Vector3D.UnitZ, Vector3D.Zero, up);
-        for (int i = 0; i < FrameElement.Size; i++)
-        {
-            for (int j = 0; j < FrameElement.Size; j++)
-                weight[i] += SelfWeight.Gravity * m[i * FrameElement.Size + j] * up[j];
-        }
+        Span<double> up = stackalloc double[FrameElement.Size], weight = stackalloc double[FrameElement.Size];
+        Rigid(SelfWeight.Gravity * Vector3D.UnitZ, Vector3D.Zero, up);
+        Frame.Multiply(ownMass, up, weight);
         Cut(weight, weightInCuts);
+    }
+
+    /// <summary>Takes from the forces in the cuts what the inertia of its own mass, which acts between its levels, puts on its nodes.</summary>
+    /// <param name="accelerations">Accelerations of its two nodes, whose inertia forces are loads of that sign, m/s² and rad/s².</param>
+    /// <param name="cuts">The forces in the cuts.</param>
+    public void TakeInertia(ReadOnlySpan<double> accelerations, Span<double> cuts)
+    {
+        Span<double> shared = stackalloc double[FrameElement.Size], own = stackalloc double[FrameElement.Size];
+        Frame.Multiply(ownMass, accelerations, shared);
+        Cut(shared, own);
+        for (int i = 0; i < cuts.Length; i++)
+            cuts[i] -= own[i];
     }
 
     private void Cut(ReadOnlySpan<double> node, Place place, double sign, Span<double> cut)
@@ -386,8 +388,7 @@ internal sealed class SegmentModel
     /// <summary>Mass and center of mass, from what rigid motions of the two nodes meet.</summary>
     private (double Mass, Vector3D Center) RigidMass()
     {
-        Span<double> m = stackalloc double[FrameElement.Size * FrameElement.Size];
-        Element.AddMass(m);
+        ReadOnlySpan<double> m = ownMass;
         Span<double> x = stackalloc double[FrameElement.Size], y = stackalloc double[FrameElement.Size];
         Span<double> turnY = stackalloc double[FrameElement.Size], turnZ = stackalloc double[FrameElement.Size];
         Rigid(Vector3D.UnitX, Vector3D.Zero, x);

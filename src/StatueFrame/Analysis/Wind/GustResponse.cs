@@ -185,6 +185,13 @@ public sealed class GustResponse
         {
             segment.Element.Gather(Shape(k), u);
             segment.EndForces(segment.Element, u, cut);
+            if (k >= wind.Bands.Length)
+            {
+                double omega = modes.Omega[k - wind.Bands.Length];
+                for (int i = 0; i < u.Length; i++)
+                    u[i] *= omega * omega;
+                segment.TakeInertia(u, cut);
+            }
             for (int i = 0; i < rows.Length; i++)
                 rows[i][k] = cut[i];
         }

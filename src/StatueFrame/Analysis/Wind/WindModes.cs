@@ -38,6 +38,15 @@ internal sealed class WindModes
                 end++;
             Turn(modes, wind, first, end - first);
         }
+        // Moments about the origin.
+        for (int i = 0; i < Count; i++)
+        {
+            Span<double> own = participation.AsSpan(i * Frame.NodeSize, Frame.NodeSize);
+            for (int d = 0; d < Frame.NodeSize; d++)
+                own[d] = model.Participation(Shape(i), d);
+            Vector3D turned = model.BaseCenter.Cross(new Vector3D(own[0], own[1], own[2]));
+            (own[3], own[4], own[5]) = (own[3] + turned.X, own[4] + turned.Y, own[5] + turned.Z);
+        }
     }
 
     public int Count { get; }
@@ -51,7 +60,7 @@ internal sealed class WindModes
     /// <summary>A mass-normalized shape as a full vector.</summary>
     public ReadOnlySpan<double> Shape(int mode) => shapes.AsSpan(mode * size, size);
 
-    /// <summary>Participation in a rigid motion of the base, as in <see cref="ModeSet.Participation"/>.</summary>
+    /// <summary>Participation in a rigid motion of the base, moments about the origin.</summary>
     public double Participation(int mode, int direction) => participation[mode * Frame.NodeSize + direction];
 
     /// <summary>Motion along the wind of each band's pressure center.</summary>
@@ -83,8 +92,6 @@ internal sealed class WindModes
                 square += part * part * w * w;
                 DenseVector.AddScaled(shapes.AsSpan(mode * size, size), part, modes.Shape(first + j));
                 DenseVector.AddScaled(motion.AsSpan(mode * bands, bands), part, before.AsSpan(j * bands, bands));
-                for (int d = 0; d < Frame.NodeSize; d++)
-                    participation[mode * Frame.NodeSize + d] += part * modes.Participation(first + j, d);
             }
             Omega[mode] = Math.Sqrt(square);
             AirRatio[mode] = Math.Max(0, values[order[i]]) / (2 * Omega[mode]);

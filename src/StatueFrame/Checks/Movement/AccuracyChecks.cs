@@ -11,7 +11,7 @@ internal static class AccuracyChecks
         Displacements = new("calculation.accuracy", "displacements lost to rounding", "every situation", "displacement that the residual of the solution causes, over the greatest", 1e-6),
         Modes = new("calculation.modes", "modes of vibration lost to rounding", "the modes of the sheet and of every shock", "greatest relative error of a mode, from its residual", 1e-4),
         Buckling = new("calculation.buckling", "buckling factor lost to rounding", "every situation", "relative error of the factor, from its residual", 1e-4),
-        Levels = new("calculation.levels", "levels too few for what shakes", "every body in an earthquake, a shock or vortices", "greatest mass of a segment between two levels, over that of its body", 0.35, 1),
+        Levels = new("calculation.levels", "levels too few for a shock", "every body in a shock", "greatest mass of a segment between two levels, over that of its body", 0.35, 1),
         Energy = new("calculation.energy", "energies of a shock that do not balance", "every situation with a shock", "what came in less where it is, over the greatest input", 1e-2);
 
     public static CheckEntry[] All => [Displacements, Modes, Buckling, Levels, Energy];
@@ -25,8 +25,8 @@ internal static class AccuracyChecks
     }
 
     /// <summary>
-    /// The greatest part of a body's mass that lies between two of its levels. A mast whose whole mass is one segment shows a
-    /// quarter too little at its foot when it is shaken, one of two segments 4 %, one of four half a percent.
+    /// The greatest part of a body's mass that lies between two of its levels: in time its inertia is followed at the levels alone, and
+    /// the modes of a shock are those of a body of as many pieces.
     /// </summary>
     public static double BetweenLevels(StatueModel model)
     {

@@ -212,7 +212,7 @@ public class EarthquakeResponseTests
         {
             double sum = 0;
             for (int i = 0; i < motion.ModeCount; i++)
-                sum += motion.Set.EffectiveMass(i, axis);
+                sum += motion.Participation(i, axis) * motion.Participation(i, axis);
             Vector3(all[motion.ModeCount + axis].Force, axis, out double rest);
             Assert.Equal(Sample.Value.Masses.Total.Kilograms, sum + rest, 1e-6);
         }

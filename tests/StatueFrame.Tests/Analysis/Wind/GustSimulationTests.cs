@@ -82,7 +82,7 @@ public class GustSimulationTests
         }
     }
 
-    /// <summary>Bending about y and shear along x at a segment's lower end, from the motions of both of its ends.</summary>
+    /// <summary>Bending about y and shear along x at a segment's lower end, from the motions of both of its ends and the inertia of its own mass.</summary>
     private static (double[] Moment, double[] Shear) Forces(StatueModel model, SegmentModel segment, ModalTimeHistory history)
     {
         const int n = Mechanics.Frame.NodeSize;
@@ -95,13 +95,14 @@ public class GustSimulationTests
                 var unit = new double[model.Frame.FreedomCount];
                 unit[node * n + k] = 1;
                 SectionForce force = segment.SectionForces(segment.Element, unit).Bottom;
-                if (force.MomentY.NewtonMeters == 0 && force.ShearX.Newtons == 0)
-                    continue;
-                double[] u = history.Of(node * n + k);
+                double[] accelerated = new double[2 * n], inertia = new double[2 * n];
+                accelerated[(node == segment.Element.Start ? 0 : n) + k] = -1;
+                segment.TakeInertia(accelerated, inertia);
+                double[] u = history.Of(node * n + k), a = history.Of(node * n + k, Mechanics.Vibration.Motion.Acceleration);
                 for (int i = 0; i < u.Length; i++)
                 {
-                    moment[i] += force.MomentY.NewtonMeters * u[i];
-                    shear[i] += force.ShearX.Newtons * u[i];
+                    moment[i] += force.MomentY.NewtonMeters * u[i] + inertia[4] * a[i];
+                    shear[i] += force.ShearX.Newtons * u[i] + inertia[0] * a[i];
                 }
             }
         }
