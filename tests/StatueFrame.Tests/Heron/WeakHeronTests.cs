@@ -69,9 +69,9 @@ public class WeakHeronTests
         ["soft arms at the wing's root"] = (Storm, "hubs.stiffness", h => Hub(h, 14, hub => hub with { Arms = new RectangularTube(220.Millimeters, 220.Millimeters, 16.Millimeters) })),
         ["legs too small for what brackets give them"] = (Storm, "tower.bending", h => Lattice(h, lattice => lattice with { Legs = new AngleBar(150.Millimeters, 20.Millimeters) })),
 
-        ["braces of wire"] = (Storm, "tower.compression", h => Lattice(h, lattice => lattice with { Braces = new AngleBar(35.Millimeters, 4.Millimeters) })),
-        ["legs of small angles"] = (Storm, "tower.compression", h => Lattice(h, lattice => lattice with { Legs = new AngleBar(80.Millimeters, 8.Millimeters) })),
-        ["small legs in one panel"] = (Storm, "tower.tension", h => Panel(h, 9, lattice => lattice with { Legs = new AngleBar(50.Millimeters, 5.Millimeters) })),
+        ["braces of wire"] = (Storm, "tower.compression", h => Lattice(h, lattice => lattice with { Braces = new AngleBar(35.Millimeters, 4.Millimeters), BraceJoint = lattice.BraceJoint! with { EdgeDistance = 17.Millimeters } })),
+        ["legs of small angles"] = (Storm, "tower.compression", h => Lattice(h, lattice => lattice with { Legs = new AngleBar(80.Millimeters, 8.Millimeters), LegSplice = lattice.LegSplice! with { EdgeDistance = 30.Millimeters } })),
+        ["small legs in one panel"] = (Storm, "tower.tension", h => Panel(h, 9, lattice => lattice with { Legs = new AngleBar(50.Millimeters, 5.Millimeters), LegSplice = lattice.LegSplice! with { EdgeDistance = 20.Millimeters } })),
         ["a panel without braces"] = (Storm, "tower.bending", h => Panel(h, 3, lattice => lattice with { Legs = new AngleBar(160.Millimeters, 18.Millimeters), Missing = [.. Enumerable.Range(1, 4).SelectMany(face => new[] { $"brace a, face {face}, bay 1", $"brace b, face {face}, bay 1" })] })),
         ["small bolts in the braces"] = (Storm, "tower.connections", h => Lattice(h, lattice => lattice with { BraceJoint = lattice.BraceJoint! with { InLine = 1, Bolt = lattice.BraceJoint.Bolt! with { Diameter = 12.Millimeters } } })),
         ["a splice of two bolts"] = (Storm, "tower.connections", h => Panel(h, 2, lattice => lattice with { LegSplice = lattice.LegSplice! with { InLine = 1 } })),
