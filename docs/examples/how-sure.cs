@@ -39,7 +39,8 @@ foreach (SensitivityIndex index in Sensitivity.Of(inputs, Utilization, 16_000, s
     Console.WriteLine(FormattableString.Invariant($"{index.Input,-22} alone {index.First:0.00} ± {index.FirstError:0.00}, in all {index.Total:0.00} ± {index.TotalError:0.00}"));
 
 // The Heron: every evaluation changes the description, builds the model and blows on it.
-Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue with { Limbs = [], Points = [new NamedPoint("tip", "band 30")] };
+Statue whole = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue;
+Statue heron = whole with { Limbs = [], Fittings = [.. whole.Fittings.Where(f => !f.On.StartsWith("wing/", StringComparison.Ordinal))], Points = [new NamedPoint("tip", "band 30")] };
 Uncertain[] ofHeron =
 [
     Uncertain.Gumbel("gust speed, m/s", 24, 2.5),

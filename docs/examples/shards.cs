@@ -12,7 +12,8 @@ using StatueFrame.Studies;
 using UnitsNet;
 
 const int Shards = 4;
-Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue with { Limbs = [], Points = [new NamedPoint("tip", "band 30")] };
+Statue winged = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue;
+Statue heron = winged with { Limbs = [], Fittings = [.. winged.Fittings.Where(f => !f.On.StartsWith("wing/", StringComparison.Ordinal))], Points = [new NamedPoint("tip", "band 30")] };
 
 // Label names the version of the function below: change it with the function.
 var plan = new SamplingPlan(

@@ -9,7 +9,8 @@ using StatueFrame.Checks;
 using StatueFrame.Studies;
 using UnitsNet;
 
-Statue heron = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue with { Limbs = [], Points = [] };
+Statue whole = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json")).Statue;
+Statue heron = whole with { Limbs = [], Fittings = [.. whole.Fittings.Where(f => !f.On.StartsWith("wing/", StringComparison.Ordinal))], Points = [] };
 var wind = new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero }, GustEffectFactor = 1.05, Headings = [45.Degrees],
