@@ -23,19 +23,19 @@ WindAction wind = service.Actions.Select(a => a.Action).OfType<WindAction>().Sin
 ModalResponse modes = model.Modes(3);
 SwayCurve curve = SwayCurve.Of(model, wind, new SwayCurveOptions { AnemometerHeight = 10.Meters, Limits = heron.Criteria });
 
-(string Name, Picture Picture)[] pictures =
+(string Name, PackageSection Section, Picture Picture)[] pictures =
 [
-    ("wind-profile", ResultPictures.WindProfile(model, wind.Profile)),
-    ("wind-force-by-band", ResultPictures.BandForces(worst)),
-    ("deflected-shape", StatueDrawings.Deflected(model, worst)),
-    ("mode-1", StatueDrawings.Mode(model, modes, 1)),
-    ("mode-2", StatueDrawings.Mode(model, modes, 2)),
-    ("sway-curve", ResultPictures.Sway(curve)),
-    ("sway-rose", ResultPictures.Rose(HeadingStudy.Of(model, service).SwayAt("tip"))),
-    ("bar-utilization", ResultPictures.BarUtilization(model, sheet)),
-    ("families", ResultPictures.Families(sheet)),
+    ("wind-profile", PackageSection.Wind, ResultPictures.WindProfile(model, wind.Profile)),
+    ("wind-force-by-band", PackageSection.Wind, ResultPictures.BandForces(worst)),
+    ("deflected-shape", PackageSection.Results, StatueDrawings.Deflected(model, worst)),
+    ("mode-1", PackageSection.Results, StatueDrawings.Mode(model, modes, 1)),
+    ("mode-2", PackageSection.Results, StatueDrawings.Mode(model, modes, 2)),
+    ("sway-curve", PackageSection.Results, ResultPictures.Sway(curve)),
+    ("sway-rose", PackageSection.Results, ResultPictures.Rose(HeadingStudy.Of(model, service).SwayAt("tip"))),
+    ("bar-utilization", PackageSection.Checks, ResultPictures.BarUtilization(model, sheet)),
+    ("families", PackageSection.Checks, ResultPictures.Families(sheet)),
 ];
-foreach ((string name, Picture picture) in pictures)
+foreach ((string name, _, Picture picture) in pictures)
 {
     picture.Save(Path.Combine(folder, $"{name}.svg"));
     picture.Save(Path.Combine(folder, $"{name}.png"));
@@ -68,7 +68,7 @@ var package = new CalculationPackage
     Revision = "A",
     Reference = "Saltmere harbor, invented",
     Basis = ["Eurocodes with recommended values; no national annex.", "Drawings of the Saltmere Heron, invented."],
-    Figures = [.. drawings.Select(d => d.Drawing.ToFigure()), .. pictures.Select(p => p.Picture.ToFigure())],
+    Figures = [.. drawings.Select(d => d.Drawing.ToFigure()), .. pictures.Select(p => p.Picture.ToFigure(p.Section))],
 };
 package.Save(Path.Combine(folder, "saltmere-heron.html"));
 

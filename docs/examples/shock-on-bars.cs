@@ -65,6 +65,7 @@ IsolationStudy study = IsolationStudy.Of(statue, wave, new IsolationOptions
     Variants = [IsolationVariant.RigidLinks, IsolationVariant.Thickness(20.Millimeters), IsolationVariant.Thickness(8.Millimeters)],
     Damping = damping,
     Limits = limits,
+    IsFreeToRock = true,
 });
 Console.WriteLine(study);
 

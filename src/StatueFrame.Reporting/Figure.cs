@@ -7,6 +7,9 @@ public sealed record Figure
     /// <summary>What it shows, printed below it.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Where it stands: at the head of that section, in the order given, under a number that runs through the package.</summary>
+    public PackageSection Section { get; init; } = PackageSection.Statue;
+
     /// <summary>What there is to see, in a sentence or two, for readers who cannot see it.</summary>
     public required string Description { get; init; }
 

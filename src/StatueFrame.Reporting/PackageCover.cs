@@ -1,7 +1,7 @@
 namespace StatueFrame.Reporting;
 
 /// <summary>The first page: what was checked, what came out, who answers for it; and the contents.</summary>
-internal sealed class PackageCover(CalculationPackage package, HtmlText html, IReadOnlyList<(string Id, string Title)> sections)
+internal sealed class PackageCover(CalculationPackage package, HtmlText html, IReadOnlyList<(string Id, string Title)> sections, IReadOnlyList<(string Id, string Title)> figures)
 {
     private const string Blank = "\u00A0";
 
@@ -88,14 +88,22 @@ internal sealed class PackageCover(CalculationPackage package, HtmlText html, IR
     {
         using var nav = html.Element("nav", ("aria-label", "Contents"));
         html.Element("h2", "Contents");
-        using (html.Element("ol"))
+        WriteList(sections);
+        if (figures.Count > 0)
         {
-            foreach ((string id, string title) in sections)
-            {
-                using var item = html.Element("li");
-                html.Element("a", title, ("href", $"#{id}"));
-            }
+            html.Element("h3", "Figures");
+            WriteList(figures);
         }
         html.Line();
+    }
+
+    private void WriteList(IReadOnlyList<(string Id, string Title)> entries)
+    {
+        using var list = html.Element("ol");
+        foreach ((string id, string title) in entries)
+        {
+            using var item = html.Element("li");
+            html.Element("a", title, ("href", $"#{id}"));
+        }
     }
 }

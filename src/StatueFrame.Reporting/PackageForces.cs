@@ -52,6 +52,23 @@ internal sealed class PackageForces
         rows.Add(["bare tower and limbs, fittings", "", "", "", "", "", "", Value(Math.Abs(bare) < 1e-9 * worst.WindForce.Newtons ? 0 : bare, Dimension.Force), ""]);
         rows.Add(["all wind", "", "", "", "", "", "", Value(worst.WindForce.Newtons, Dimension.Force), ""]);
         Table(["band", "z", "q", "c", "G", "γ", "A", "F along", "F across"], 1, rows);
+        WriteHeadings(worst.Wind.Factor);
+    }
+
+    /// <summary>The wind on every band in every heading, which the tables of what acts in workings call by its heading.</summary>
+    private void WriteHeadings(double factor)
+    {
+        if (factor == 0 || governing.Cases.Count < 2)
+            return;
+        html.Element("h3", "Wind by band and heading").Line();
+        html.Element("p", $"Along the wind, at the load factor 1, in {Dimension.Force.Unit(package.Units)}; wind off the middle of the figure and lift come from the same forces. The numbers of all headings, with what they are the product of: Response.WindToCsv.");
+        BandWindForce[][] all = [.. governing.Cases.Select(c => c.BandWindForces().ToArray())];
+        Table(
+            ["band", .. governing.Cases.Select(c => Invariant($"{c.Heading!.Value.Degrees:0.#}°"))], 1,
+            Enumerable.Range(0, all[0].Length).Select(band => (string[])[all[0][band].Band, .. all.Select(heading => Number(heading[band].Along.Newtons / factor))])
+                .Append(["all wind", .. governing.Cases.Select(c => Number(c.WindForce.Newtons / factor))]));
+
+        string Number(double newtons) => Dimension.Force.FormatNumber(newtons, package.Units).Replace('-', '−');
     }
 
     /// <summary>What acts and what the ground carries, situation by situation.</summary>

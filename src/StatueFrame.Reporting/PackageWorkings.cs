@@ -143,8 +143,9 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
         html.Line();
     }
 
-    private string NumberOf((FormulaNode Symbol, double Value, Dimension Dimension) value) =>
-        value.Dimension.FormatNumber(value.Value, units).Replace('-', '−');
+    private string NumberOf((FormulaNode Symbol, double Value, Dimension Dimension) value) => NumberOf(value.Value, value.Dimension);
+
+    private string NumberOf(double value, Dimension dimension) => dimension.FormatNumber(value, units).Replace('-', '−');
 
     private static (FormulaNode Symbol, double Value, Dimension Dimension)? ValueOf(WorkingLine line) => line switch
     {
@@ -163,6 +164,9 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
                 break;
             case WorkingLine.Note n:
                 html.Element("p", n.Text);
+                break;
+            case WorkingLine.Superposition s:
+                WriteSuperposition(s);
                 break;
             case WorkingLine.Given g:
                 using (html.Element("div", ("class", "step")))
@@ -193,6 +197,30 @@ internal sealed class PackageWorkings(CalculationPackage package, PackageChecks 
                     }
                 }
                 break;
+        }
+    }
+
+    private void WriteSuperposition(WorkingLine.Superposition s)
+    {
+        using var table = html.Element("table", ("class", "sums"));
+        using (html.Element("thead"))
+        using (html.Element("tr"))
+        {
+            html.Element("th", "cause", ("scope", "col")).Element("th", "factor", ("scope", "col"), ("class", "number"));
+            foreach (WorkingLine.Sum sum in s.Quantities)
+                WriteHead(sum.Symbol, sum.Dimension);
+        }
+        using var body = html.Element("tbody");
+        foreach (WorkingLine.Term term in s.Terms)
+            Row(term.Cause, NumberOf(term.Factor, Dimension.Number), term.Values.Select((value, i) => NumberOf(value, s.Quantities[i].Dimension)));
+        Row("sum, times factors", "", s.Quantities.Select(sum => NumberOf(sum.Value, sum.Dimension)));
+
+        void Row(string head, string factor, IEnumerable<string> numbers)
+        {
+            using var row = html.Element("tr");
+            html.Element("th", head, ("scope", "row")).Element("td", factor, ("class", "number"));
+            foreach (string number in numbers)
+                html.Element("td", number, ("class", "number"));
         }
     }
 

@@ -8,7 +8,7 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
 {
     private readonly HtmlText html = new();
     private readonly CheckSheet sheet = package.Sheet;
-    private readonly List<(string Id, string Title)> sections = [];
+    private readonly List<(string Id, string Title)> sections = [], figures = [];
 
     /// <summary>The whole file.</summary>
     public string Write()
@@ -22,7 +22,7 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
             WriteHead(file);
             using (file.Element("body"))
             {
-                new PackageCover(package, file, sections).Write();
+                new PackageCover(package, file, sections, figures).Write();
                 using (file.Element("main"))
                     file.Trusted(html.ToString());
                 file.Line().Element("footer", CheckSheet.Caution, ("class", "caution"));
@@ -50,7 +50,6 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         });
         Section("statue", "The statue", () =>
         {
-            WriteFigures();
             new DescriptionText(html, package.Units).Write(package.Statue, 3);
         });
         Section("actions", "Actions and limits", WriteActions, "flows");
@@ -79,20 +78,27 @@ internal sealed class PackageWriter(CalculationPackage package, IProgress<double
         using (html.Element("section", ("id", id), ("aria-labelledby", $"{id}-title"), ("class", style)))
         {
             html.Element("h2", $"{number}  {title}", ("id", $"{id}-title")).Line();
+            WriteFigures(id);
             write();
         }
         html.Line();
     }
 
-    private void WriteFigures()
+    /// <summary>The figures of a section, numbered through the package.</summary>
+    private void WriteFigures(string section)
     {
+        Figure[] own = [.. package.Figures.Where(figure => figure.Section.ToString().Equals(section, StringComparison.OrdinalIgnoreCase))];
+        if (own.Length == 0)
+            return;
         using var grid = html.Element("div", ("class", "figures"));
-        foreach (Figure figure in package.Figures)
+        foreach (Figure figure in own)
         {
-            using (html.Element("figure"))
+            string id = FormattableString.Invariant($"figure-{figures.Count + 1}"), title = FormattableString.Invariant($"Figure {figures.Count + 1}  {figure.Title}");
+            figures.Add((id, title));
+            using (html.Element("figure", ("id", id)))
             {
                 html.Void("img", ("src", PackageStyle.DataUri(figure.Svg)), ("alt", figure.Description));
-                html.Element("figcaption", figure.Title);
+                html.Element("figcaption", title);
             }
             html.Line();
         }

@@ -91,7 +91,8 @@ public sealed partial class Picture
     }
 
     /// <summary>The picture for a calculation package.</summary>
-    public Figure ToFigure() => new() { Title = Title, Description = Description, Svg = ToSvg() };
+    /// <param name="section">Where it stands.</param>
+    public Figure ToFigure(PackageSection section = PackageSection.Statue) => new() { Title = Title, Description = Description, Svg = ToSvg(), Section = section };
 
     private (int Width, int Height) SizeOf(int? width, int? height)
     {

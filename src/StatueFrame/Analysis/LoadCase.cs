@@ -19,6 +19,7 @@ public sealed class LoadCase
     private readonly HeatField? heat;
     private readonly ReadOnlyMemory<double> moved;
     private readonly Loads loads;
+    private readonly Lazy<(FactoredAction Action, LoadCase UpTo)[]> builtUp;
 
     internal LoadCase(
         StatueModel model, Loads loads, ReadOnlyMemory<double> displacements, Dictionary<SegmentModel, FrameElement>? acting)
@@ -32,7 +33,8 @@ public sealed class LoadCase
         WindDirection = loads.WindDirection;
         WeightFactor = loads.WeightFactor;
         Wind = loads.Wind;
-        When = string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), model.Variant, loads.Label }.Where(part => part.Length > 0));
+        State = new DemandState(string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), model.Variant, loads.Label }.Where(part => part.Length > 0)), this);
+        builtUp = new Lazy<(FactoredAction, LoadCase)[]>(BuildUp);
         heat = loads.Heat;
         moved = heat is null ? displacements : Moved(heat, displacements.Span);
     }
@@ -40,11 +42,20 @@ public sealed class LoadCase
     /// <summary>The plan angle that the wind blows towards; null without wind.</summary>
     public Angle? Heading { get; }
 
+    /// <summary>The model it is of.</summary>
+    internal StatueModel Model => model;
+
     /// <summary>The wind of its heading with its factor; null without.</summary>
     internal FactoredAction? Wind { get; }
 
     /// <summary>What tells it from the others of its situation, in words: the wind's heading, and what model and weights take; empty without.</summary>
-    internal string When { get; }
+    internal string When => State.When;
+
+    /// <summary>The state of what acts steadily alone.</summary>
+    internal DemandState State { get; }
+
+    /// <summary>The actions one after the other, the wind last, each with the load case of those up to it.</summary>
+    internal IReadOnlyList<(FactoredAction Action, LoadCase UpTo)> BuiltUp => builtUp.Value;
 
     /// <summary>The total wind force on skin and bare tower, factors included.</summary>
     public Force WindForce => Force.FromNewtons(wind.Length);
@@ -64,6 +75,13 @@ public sealed class LoadCase
     internal Vector3D WindDirection { get; }
 
     internal double WeightFactor { get; }
+
+    private (FactoredAction, LoadCase)[] BuildUp()
+    {
+        FactoredAction[] steady = [.. loads.Situation.Actions.Where(a => a.Action is not (ShockAction or EarthquakeAction)).OrderBy(a => a.Action is WindAction)];
+        return [.. steady.Select((action, i) =>
+            (action, i == steady.Length - 1 ? this : new Response(model, loads.Situation with { Actions = [.. steady.Take(i + 1)] }, loads.Label).Cases[0]))];
+    }
 
     /// <summary>The movement of a named point.</summary>
     /// <param name="name">The point's name.</param>

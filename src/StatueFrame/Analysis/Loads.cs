@@ -12,8 +12,11 @@ internal sealed class Loads
 
     public required Vector3D WindDirection { get; init; }
 
+    /// <summary>What acts.</summary>
+    public required Situation Situation { get; init; }
+
     /// <summary>The wind with its factor; null without.</summary>
-    public required FactoredAction? Wind { get; init; }
+    public FactoredAction? Wind => Heading is null ? null : Situation.Wind;
 
     /// <summary>Sum of the factors on self-weight.</summary>
     public required double WeightFactor { get; init; }
@@ -59,7 +62,7 @@ internal sealed class Loads
         var loads = new Loads
         {
             Heading = heading,
-            Wind = heading is null ? null : situation.Wind,
+            Situation = situation,
             WindDirection = heading is null ? Vector3D.Zero : new Vector3D(Math.Cos(angle), Math.Sin(angle), 0),
             WeightFactor = weight,
             BandPressures = new Vector3D[model.BandCount],

@@ -11,7 +11,7 @@ namespace StatueFrame.Checks;
 /// </remarks>
 public sealed record Check
 {
-    private readonly Calculation? calculation;
+    private Calculation? calculation;
     private Failure? failure;
 
     private Check(CheckSubject subject, Dimension dimension, Source source, Calculation? calculation)
@@ -146,6 +146,21 @@ public sealed record Check
     /// <param name="inputs">Each in words with its value.</param>
     public Check Assuming(params ReadOnlySpan<string> inputs) =>
         this with { AssumedInputs = AssumedInputs.Concat(inputs.ToArray()).Distinct().ToValueList() };
+
+    /// <summary>The same check, whose working begins with how its demand comes about.</summary>
+    internal Check From(DemandOrigin? origin)
+    {
+        if (origin is null || calculation is not { Run: var run })
+            return this;
+        return this with
+        {
+            calculation = new Calculation(w =>
+            {
+                origin.Tell(w);
+                return run(w);
+            }),
+        };
+    }
 
     /// <summary>The utilization to two decimals, as sheets print it: one above 1 never reads as 1.00; "–" when nothing was checked.</summary>
     public string UtilizationText => Utilization is { } utilization ? CheckNumber.Utilization(utilization) : "–";

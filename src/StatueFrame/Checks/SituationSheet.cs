@@ -11,6 +11,8 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     private const double SmallDeflectionLimit = 0.24;
 
     private readonly Response response = demands.Response;
+    private static readonly (string, Dimension)[] sway = [("dx", Dimension.SmallLength), ("dy", Dimension.SmallLength)];
+
     private readonly string name = demands.Situation.Name;
     private readonly WindAction? wind = demands.Situation.Wind?.Action as WindAction;
 
@@ -161,15 +163,20 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         foreach (SwayLimit limit in criteria.Sway)
         {
             if (response.Situation.LimitState == LimitState.Service)
-                OnFineModel(() => lists.Checks.Add(SwayChecks.Limit(GreatestSway(limit.Point), limit, name)));
+                OnFineModel(() => AddSway(limit));
         }
     }
 
     /// <summary>The sway of a point by the model that finds more.</summary>
-    private Movement GreatestSway(string point)
+    private void AddSway(SwayLimit limit)
     {
-        Movement reduced = response.GreatestSway(point);
-        return demands.Fine?.GreatestSway(point) is { } fine && Extremes.Exceeds(fine.Sway.Meters, reduced.Sway.Meters) ? fine : reduced;
+        Movement reduced = response.GreatestSway(limit.Point);
+        if (demands.Fine?.GreatestSway(limit.Point) is { } fine && Extremes.Exceeds(fine.Sway.Meters, reduced.Sway.Meters))
+            lists.Checks.Add(SwayChecks.Limit(fine, limit, name));
+        else
+            lists.Checks.Add(SwayChecks.Limit(reduced, limit, name).From(new DemandOrigin(response.Cases.First(c => c.Of(limit.Point) == reduced).State, sway, loadCase => Plan(loadCase.Of(limit.Point)), Plan(reduced))));
+
+        static double[] Plan(Movement movement) => [movement.X.Meters, movement.Y.Meters];
     }
 
     private void AddBars()

@@ -23,6 +23,9 @@ internal static class TextLayout
         return text.StartsWith('-') ? '−' + text[1..] : text;
     }
 
+    /// <summary>A value without its unit, with a true minus sign.</summary>
+    public static string FormatNumber(double si, Dimension dimension, DisplayUnits units) => dimension.FormatNumber(si, units).Replace('-', '−');
+
     /// <summary>Appends a paragraph that hangs from its head: it is broken at spaces and goes on below where it began.</summary>
     public static void AppendWrapped(StringBuilder text, string head, string paragraph)
     {

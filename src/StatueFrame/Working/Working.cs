@@ -77,6 +77,15 @@ public sealed class Working
         Know(name, value, dimension);
     }
 
+    /// <summary>Adds quantities that several causes add to, under names that later lines know.</summary>
+    internal void AddSuperposition(IEnumerable<(string Symbol, double Value, Dimension Dimension)> sums, IEnumerable<WorkingLine.Term> terms)
+    {
+        var quantities = sums.Select(sum => new WorkingLine.Sum(FormulaNode.Parse(sum.Symbol), sum.Value, sum.Dimension)).ToValueList();
+        foreach (WorkingLine.Sum sum in quantities)
+            Know(sum.Symbol, sum.Value, sum.Dimension);
+        lines.Add(new WorkingLine.Superposition(quantities, terms.ToValueList()));
+    }
+
     private void Know(FormulaNode name, double value, Dimension dimension)
     {
         if (name is not (FormulaNode.Number or FormulaNode.Verbatim))

@@ -29,6 +29,23 @@ public abstract record WorkingLine
         FormulaNode Symbol, FormulaNode Formula, FormulaNode? Substituted, double Value, Dimension Dimension, string Meaning, Source? Source)
         : WorkingLine;
 
+    /// <summary>Quantities that several causes add to: each is the sum of what the causes give, times their factors.</summary>
+    /// <param name="Quantities">The sums.</param>
+    /// <param name="Terms">What each cause gives, in the order in which they are added.</param>
+    public sealed record Superposition(ValueList<Sum> Quantities, ValueList<Term> Terms) : WorkingLine;
+
+    /// <summary>One quantity of a <see cref="Superposition"/>.</summary>
+    /// <param name="Symbol">Its name.</param>
+    /// <param name="Value">The sum in SI units.</param>
+    /// <param name="Dimension">What it measures.</param>
+    public sealed record Sum(FormulaNode Symbol, double Value, Dimension Dimension);
+
+    /// <summary>One cause in a <see cref="Superposition"/>.</summary>
+    /// <param name="Cause">What it is, as in "self-weight".</param>
+    /// <param name="Factor">The factor on it.</param>
+    /// <param name="Values">What it gives at the factor 1, in SI units, to each quantity.</param>
+    public sealed record Term(string Cause, double Factor, ValueList<double> Values);
+
     /// <summary>A remark.</summary>
     /// <param name="Text">One sentence.</param>
     public sealed record Note(string Text) : WorkingLine;

@@ -5,7 +5,7 @@ namespace StatueFrame;
 /// <summary>Lays out a <see cref="Working"/> as plain text.</summary>
 internal static class WorkingText
 {
-    private const int LongestSymbol = 16;
+    private const int LongestSymbol = 16, WidestCause = 36, WidestNumber = 16;
 
     public static string Of(IReadOnlyList<WorkingLine> lines, DisplayUnits units)
     {
@@ -22,6 +22,9 @@ internal static class WorkingText
                 case WorkingLine.Note n:
                     TextLayout.AppendWrapped(text, "", n.Text);
                     break;
+                case WorkingLine.Superposition s:
+                    AppendSuperposition(text, s, units);
+                    break;
                 case WorkingLine.Given g:
                     TextLayout.AppendWrapped(text, first, Result(g.Value, g.Dimension, g.Meaning, g.Source, units));
                     break;
@@ -34,6 +37,17 @@ internal static class WorkingText
             }
         }
         return text.ToString();
+    }
+
+    private static void AppendSuperposition(StringBuilder text, WorkingLine.Superposition s, DisplayUnits units)
+    {
+        string[][] rows =
+        [
+            ["", "factor", .. s.Quantities.Select(q => q.Dimension.Unit(units) is { Length: > 0 } unit ? $"{q.Symbol.ToText(units)},\u00A0{unit}" : q.Symbol.ToText(units)), ""],
+            .. s.Terms.Select(term => (string[])[term.Cause, TextLayout.FormatNumber(term.Factor, Dimension.Number, units), .. term.Values.Select((value, i) => TextLayout.FormatNumber(value, s.Quantities[i].Dimension, units)), ""]),
+            ["sum, times factors", "", .. s.Quantities.Select(q => TextLayout.FormatNumber(q.Value, q.Dimension, units)), ""],
+        ];
+        TextLayout.AppendTable(text, 0, [new(WidestCause), .. Enumerable.Repeat(new TextColumn(WidestNumber, Right: true), s.Quantities.Count + 1), new(1)], rows);
     }
 
     private static string SymbolOf(WorkingLine line) => line switch

@@ -23,6 +23,8 @@ internal static class PrintedWorkings
         {
             if (line is WorkingLine.Given given)
                 values.Add(Math.Abs(given.Value));
+            foreach (string fault in line is WorkingLine.Superposition sums ? FaultsOf(sums) : [])
+                yield return fault;
             if (line is not WorkingLine.Computed computed)
                 continue;
             values.Add(Math.Abs(computed.Value));
@@ -39,6 +41,21 @@ internal static class PrintedWorkings
             yield return "the demand is no line of its working";
         if (!values.Contains(Math.Abs(check.Capacity ?? 0)))
             yield return "the capacity is no line of its working";
+    }
+
+    /// <summary>Terms times factors add up, and what comes beside is named.</summary>
+    private static IEnumerable<string> FaultsOf(WorkingLine.Superposition sums)
+    {
+        for (int i = 0; i < sums.Quantities.Count; i++)
+        {
+            double sum = sums.Terms.Sum(term => term.Factor * term.Values[i]), scale = sums.Terms.Sum(term => Math.Abs(term.Factor * term.Values[i]));
+            if (!(Math.Abs(sum - sums.Quantities[i].Value) <= 1e-6 * scale + 1e-6))
+                yield return $"terms of {sums.Quantities[i].Symbol} that do not add up";
+        }
+        if (sums.Terms.Any(term => term.Cause == "what comes beside"))
+            yield return $"a part of {string.Join(", ", sums.Quantities.Select(q => q.Symbol))} that nobody names";
+        if (sums.Terms.Select(term => term.Cause).Distinct().Count() < sums.Terms.Count)
+            yield return "two causes of one name";
     }
 
     /// <summary>Whether a formula has C# in it that is no mathematics.</summary>

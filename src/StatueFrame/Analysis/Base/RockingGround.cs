@@ -38,6 +38,9 @@ internal sealed class RockingGround
     /// <summary>When a smooth part starts; that of the last one ends the motion.</summary>
     public double Start(int part) => part * step;
 
+    /// <summary>Horizontal and vertical acceleration at a time.</summary>
+    public (double Ahead, double Up) At(double t) => At(t >= Start(Breaks) ? Breaks : (int)(t / step), t);
+
     /// <summary>Horizontal and vertical acceleration within a smooth part; part = Breaks is the stillness after it.</summary>
     public (double Ahead, double Up) At(int part, double t)
     {

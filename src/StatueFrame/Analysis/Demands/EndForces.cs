@@ -6,5 +6,5 @@ namespace StatueFrame.Analysis;
 /// <param name="Top">At its upper level.</param>
 /// <param name="SteadyAxial">The axial force of what acts steadily, N; the buckling factor is about this.</param>
 /// <param name="WeightFactor">The factor on weights in them.</param>
-/// <param name="When">The wind's heading, the earthquake's direction or the time, in words.</param>
-internal readonly record struct EndForces(SectionForce Bottom, SectionForce Top, double SteadyAxial, double WeightFactor, string When);
+/// <param name="State">The state they are of.</param>
+internal readonly record struct EndForces(SectionForce Bottom, SectionForce Top, double SteadyAxial, double WeightFactor, DemandState State);

@@ -4,14 +4,14 @@ namespace StatueFrame.Analysis;
 /// <param name="bar">The bar.</param>
 /// <param name="skin">The bound on the skin that it is found under.</param>
 /// <param name="ends">What acts on its ends.</param>
-/// <param name="when">The wind's heading, the earthquake or the shock, in words.</param>
-internal delegate void BarVisitor(BarModel bar, SkinAssumption skin, in BarEnds ends, string when);
+/// <param name="state">The state it is of.</param>
+internal delegate void BarVisitor(BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState state);
 
 /// <summary>Takes one state of a lattice member.</summary>
 /// <param name="member">Its number in its segment.</param>
 /// <param name="forces">What it carries.</param>
-/// <param name="when">As of a bar.</param>
-internal delegate void MemberVisitor(int member, in MemberForces forces, string when);
+/// <param name="state">As of a bar.</param>
+internal delegate void MemberVisitor(int member, in MemberForces forces, DemandState state);
 
 /// <summary>
 /// What the parts of a statue have to bear in a situation, whatever causes it: load case by load case, with the peaks of an

@@ -19,21 +19,21 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
     public override void Bars(int ring, BarVisitor visit)
     {
         (RingElement element, int band) = response.Model.Rings[ring];
-        var still = new List<(SkinAssumption Skin, BarEnds Ends, string When)>[element.Bars.Length];
-        Dictionary<string, string> shaken = response.Cases.Select(loadCase => loadCase.When).Distinct().ToDictionary(when => when, when => Shaken(when));
-        rest.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string when) =>
+        var still = new List<(SkinAssumption Skin, BarEnds Ends, DemandState State)>[element.Bars.Length];
+        Dictionary<DemandState, DemandState> shaken = response.Cases.ToDictionary(loadCase => loadCase.State, loadCase => Shaken(loadCase));
+        rest.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState state) =>
         {
-            visit(bar, skin, ends, when);
-            (still[bar.Index] ??= []).Add((skin, ends, shaken[when]));
+            visit(bar, skin, ends, state);
+            (still[bar.Index] ??= []).Add((skin, ends, shaken[state]));
         });
         peaks.Bars.Visit(element, band, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
         {
-            foreach ((SkinAssumption under, BarEnds ends, string when) in still[bar.Index] ?? [])
+            foreach ((SkinAssumption under, BarEnds ends, DemandState state) in still[bar.Index] ?? [])
             {
                 if (under != skin)
                     continue;
-                visit(bar, skin, ends + factor * peak, when);
-                visit(bar, skin, ends + -factor * peak, when);
+                visit(bar, skin, ends + factor * peak, state);
+                visit(bar, skin, ends + -factor * peak, state);
             }
         });
     }
@@ -48,7 +48,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
         foreach (LoadCase loadCase in response.Cases)
         {
             loadCase.MemberForces(segment, forces);
-            string when = Shaken(loadCase.When);
+            DemandState shaken = Shaken(loadCase);
             for (int i = 0; i < segment.Members.Count; i++)
             {
                 bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
@@ -59,14 +59,15 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
                         for (int k = 0; k < sum.Length; k++)
                             sum[k] = forces[i * sum.Length + k] + sign * factor * states[i][state + k];
                         sum[0] = goesSlack ? Math.Max(0, sum[0]) : sum[0];
-                        visit(i, MemberForces.Of(sum), when);
+                        visit(i, MemberForces.Of(sum), shaken);
                     }
                 }
             }
         }
     }
 
-    private string Shaken(string steady, string? direction = null) => string.Join(", ", new[] { direction ?? what, steady }.Where(part => part.Length > 0));
+    private DemandState Shaken(LoadCase steady, string? direction = null) => new(
+        string.Join(", ", new[] { direction ?? what, steady.When }.Where(part => part.Length > 0)), steady, FormattableString.Invariant($"{what}: peaks with their factor, {factor:0.###}"));
 
     public override IEnumerable<EndForces> EndsOf(int number)
     {
@@ -80,7 +81,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
                 {
                     Bottom = With(steady.Bottom, below.Force, below.Moment, below.TorsionIsOpen),
                     Top = With(steady.Top, above.Force, above.Moment, above.TorsionIsOpen),
-                    When = Shaken(steady.When, below.When),
+                    State = Shaken(steady.State.Steady!, below.When),
                 };
             }
         }
@@ -95,7 +96,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
             {
                 Vector3D m = loadCase.Resultant.Moment;
                 yield return new BaseForces(
-                    new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * (torsionIsOpen ? Alike(moment, m) : moment))), loadCase, Shaken(loadCase.When, when));
+                    new BaseReaction(new Resultant(loadCase.Resultant.Force + factor * force, m + factor * (torsionIsOpen ? Alike(moment, m) : moment))), loadCase, Shaken(loadCase, when));
             }
         }
     }

@@ -14,23 +14,24 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
     private const string Shock = "shock, peaks at one time";
 
     private readonly LoadCase rest = response.Cases[0];
+    private readonly DemandState atRest = new("at rest", response.Cases[0]), shaken = new(Shock, response.Cases[0], "shock: peaks with its factor");
 
     public override void Bars(int ring, BarVisitor visit)
     {
         (RingElement element, int band) = response.Model.Rings[ring];
-        still.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string _) =>
+        still.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState _) =>
         {
-            visit(bar, skin, ends, "at rest");
+            visit(bar, skin, ends, atRest);
             if (skin == SkinAssumption.RigidRing)
             {
                 (BarEnds pressed, BarEnds pulled) = shock.BarPeaks!.PeaksOf(ring, bar);
-                visit(bar, skin, ends + pressed.AsPeaks(), Shock);
-                visit(bar, skin, ends + pulled.AsPeaks(), Shock);
+                visit(bar, skin, ends + pressed.AsPeaks(), shaken);
+                visit(bar, skin, ends + pulled.AsPeaks(), shaken);
             }
             else if (strips.PeakOf(element, bar, band, skin, out BarEnds peak))
             {
-                visit(bar, skin, ends + peak, Shock);
-                visit(bar, skin, ends + -1 * peak, Shock);
+                visit(bar, skin, ends + peak, shaken);
+                visit(bar, skin, ends + -1 * peak, shaken);
             }
         });
     }
@@ -44,7 +45,7 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
         for (int i = 0; i < segment.Members.Count; i++)
         {
             ReadOnlySpan<double> own = forces.AsSpan(i * MemberForces.Count, MemberForces.Count);
-            visit(i, MemberForces.Of(own), "at rest");
+            visit(i, MemberForces.Of(own), atRest);
             bool goesSlack = segment.IsTensionOnly && segment.Members[i].Pair >= 0;
             ReadOnlySpan<(double Least, double Greatest)> moved = shock.Tower.MembersOf(segment, i);
             foreach (bool pulled in (ReadOnlySpan<bool>)[false, true])
@@ -54,7 +55,7 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
                 // The other forces each the way it goes farther: taking the peaks at one time is on the safe side.
                 for (int k = 1; k < sum.Length; k++)
                     sum[k] = own[k] + moved[k].Greatest >= -(own[k] + moved[k].Least) ? own[k] + moved[k].Greatest : own[k] + moved[k].Least;
-                visit(i, MemberForces.Of(sum), Shock);
+                visit(i, MemberForces.Of(sum), shaken);
             }
         }
     }
@@ -63,11 +64,11 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
     {
         SegmentModel segment = response.Model.Segments[number];
         EndForces first = still.EndsOf(number).First();
-        yield return first with { When = "at rest" };
+        yield return first with { State = atRest };
         foreach ((int sample, double[] cuts) in shock.Tower.EndsOf(segment))
         {
             SectionForce bottom = SectionForce.Of(cuts.AsSpan(0, Frame.NodeSize)), top = SectionForce.Of(cuts.AsSpan(Frame.NodeSize));
-            yield return first with { Bottom = Sum(first.Bottom, bottom), Top = Sum(first.Top, top), When = At(sample) };
+            yield return first with { Bottom = Sum(first.Bottom, bottom), Top = Sum(first.Top, top), State = At(sample) };
         }
     }
 
@@ -85,5 +86,5 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
 
     private static SectionForce Sum(SectionForce a, SectionForce b) => new(a.Forces + b.Forces, a.Moments + b.Moments);
 
-    private string At(int sample) => Invariant($"shock after {sample * shock.Step.Seconds:0.####} s");
+    private DemandState At(int sample) => new(Invariant($"shock after {sample * shock.Step.Seconds:0.####} s"), rest, "shock at that time, with its factor");
 }

@@ -17,7 +17,7 @@ internal sealed class SteadyDemands(Response response) : PartDemands
                 foreach (SkinAssumption skin in SkinBounds.All)
                 {
                     if (loadCase.ForcesOf(element, bar, band, skin, forces))
-                        visit(bar, skin, BarEnds.Of(forces), loadCase.When);
+                        visit(bar, skin, BarEnds.Of(forces), loadCase.State);
                 }
             }
         }
@@ -31,7 +31,7 @@ internal sealed class SteadyDemands(Response response) : PartDemands
         {
             loadCase.MemberForces(segment, forces);
             for (int i = 0; i < segment.Members.Count; i++)
-                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.When);
+                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.State);
         }
     }
 
@@ -41,10 +41,10 @@ internal sealed class SteadyDemands(Response response) : PartDemands
         foreach (LoadCase loadCase in response.Cases)
         {
             (SectionForce bottom, SectionForce top) = loadCase.SectionForcesOf(segment);
-            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.When);
+            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.State);
         }
     }
 
     public override IEnumerable<BaseForces> OnBase() =>
-        response.Cases.Select(loadCase => new BaseForces(loadCase.Base, loadCase, loadCase.When));
+        response.Cases.Select(loadCase => new BaseForces(loadCase.Base, loadCase, loadCase.State));
 }

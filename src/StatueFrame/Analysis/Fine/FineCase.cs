@@ -47,7 +47,10 @@ public sealed class FineCase
     /// <summary>What acts on a segment between its levels.</summary>
     internal Func<SegmentModel, BetweenLevels> Between { get; }
 
-    internal string When => string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), "skin as a shell" }.Where(part => part.Length > 0));
+    internal DemandState State => new(string.Join(", ", new[] { Heading is null ? "" : Headings.Describe(Heading), "skin as a shell" }.Where(part => part.Length > 0)), shaken: AllByFineModel);
+
+    /// <summary>What its forces are made of.</summary>
+    internal const string AllByFineModel = "all that acts, by the fine model";
 
     /// <summary>The movement of a named point; of one on a band, with the band as a whole.</summary>
     /// <param name="name">The point's name.</param>

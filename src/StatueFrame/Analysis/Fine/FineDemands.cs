@@ -12,8 +12,9 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
     {
         foreach (FineCase loadCase in response.Cases)
         {
+            var state = new DemandState(Headings.Describe(loadCase.Heading), shaken: FineCase.AllByFineModel);
             foreach (FineBar bar in response.Model.ByRing.GetValueOrDefault(reduced.Rings[ring].Ring) ?? [])
-                visit(bar.Bar, SkinAssumption.Shell, loadCase.EndsOf(bar), Headings.Describe(loadCase.Heading));
+                visit(bar.Bar, SkinAssumption.Shell, loadCase.EndsOf(bar), state);
         }
     }
 
@@ -29,8 +30,9 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
         {
             segment.Element.Gather(loadCase.Displacements, u);
             segment.MemberForces(segment.Element, u, forces, loadCase.Between(segment));
+            DemandState state = loadCase.State;
             for (int i = 0; i < segment.Members.Count; i++)
-                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), loadCase.When);
+                visit(i, MemberForces.Of(forces.AsSpan(i * MemberForces.Count, MemberForces.Count)), state);
         }
     }
 
@@ -40,7 +42,7 @@ internal sealed class FineDemands(FineResponse response) : PartDemands
         foreach (FineCase loadCase in response.Cases)
         {
             (SectionForce bottom, SectionForce top) = segment.SectionForces(segment.Element, loadCase.Displacements, loadCase.Between(segment));
-            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.When);
+            yield return new EndForces(bottom, top, bottom.Axial.Newtons, loadCase.WeightFactor, loadCase.State);
         }
     }
 

@@ -231,7 +231,7 @@ public sealed class ShockResponse
     public override string ToString() => Invariant($"{Situation.Name}: base shear {BaseShear.Value.Kilonewtons:g4} kN, overturning {Overturning.Value.KilonewtonMeters:g4} kN·m, {WorstBar?.ToString() ?? "no bars"}");
 
     /// <summary>A shock may meet a statue without any damping, or with much.</summary>
-    private static void ValidateDamping(DampingModel damping, Validator v)
+    internal static void ValidateDamping(DampingModel damping, Validator v)
     {
         v.InRange(damping.StructuralDecrement, 0, 6, "Logarithmic decrements of structures lie near 0.01 to 0.1; the damping ratio is 2π times less.");
         damping.ValidateDampers(v);

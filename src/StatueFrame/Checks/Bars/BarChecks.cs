@@ -45,7 +45,7 @@ internal static class BarChecks
     {
         CheckInput.Within(stressFraction, 0.01, 1, nameof(stressFraction));
         var rules = new CheckedBar(bar.Standoff, bar.Length.Meters, BarDesign.For(bar.Standoff.Material) with { AllowableFraction = stressFraction }, bar.Where);
-        return BendingEntry.With(BarLoad.Of(rules, bar.StressAssumption, bar.Ends, BarLoad.State(Headings.Describe(bar.StressHeading), bar.StressAssumption)), situation);
+        return BendingEntry.With(BarLoad.Of(rules, bar.StressAssumption, bar.Ends, new DemandState(Headings.Describe(bar.StressHeading))), situation);
     }
 
     /// <summary>The stress of a flat at the worse of its two ends, and what is allowed.</summary>

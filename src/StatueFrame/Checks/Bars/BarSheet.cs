@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
@@ -31,8 +30,6 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     private static readonly Assumption cantilever = new("brackets", "cantilevers from the tower, their tips free to sway", Source.Assumed("standoffs"));
     private static readonly Assumption joined = new("metal that skin ends of standoffs are welded to", "as strong as the standoff", Source.Assumed("bars"));
 
-    private readonly Dictionary<(string When, SkinAssumption Skin), string> states = [];
-
     /// <summary>What a bar needs that is not described, by entry and reason, with the bands it is missing in.</summary>
     private readonly Dictionary<(CheckEntry Entry, string Reason), List<string>> missing = [];
 
@@ -52,16 +49,12 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             lists.Missing(entry, reason, where);
     }
 
-    /// <summary>The words of a state, made once: a sheet looks at a million states and names a few.</summary>
-    private string StateOf(string when, SkinAssumption skin)
-    {
-        ref string? state = ref CollectionsMarshal.GetValueRefOrAddDefault(states, (when, skin), out _);
-        return state ??= BarLoad.State(when, skin);
-    }
-
     /// <summary>A bar of the statue with the rules of the criteria.</summary>
-    internal static CheckedBar Of(BarModel bar, Criteria criteria, Material? tower = null) => new(
-        bar.Standoff, bar.Bar.Place.Length, DesignFor(bar.Standoff.Material, criteria), bar.Where, joinedAtTower: bar.Bar.Place.Bracket?.Bracket.Material ?? tower, towerSprings: bar.Bar.Place.TowerSprings);
+    internal static CheckedBar Of(BarModel bar, int ring, Criteria criteria, Material? tower = null) => new(
+        bar.Standoff, bar.Bar.Place.Length, DesignFor(bar.Standoff.Material, criteria), bar.Where, joinedAtTower: bar.Bar.Place.Bracket?.Bracket.Material ?? tower, towerSprings: bar.Bar.Place.TowerSprings)
+    {
+        Site = (ring, bar.Index, bar.Bar.Place.Slide != Vector3D.Zero),
+    };
 
     /// <summary>The rules for standoffs of a metal.</summary>
     internal static BarDesign DesignFor(Material material, Criteria criteria) =>
@@ -71,7 +64,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     {
         (RingElement ring, int band) = model.Rings[number];
         Material? tower = TowerMetal(ring);
-        CheckedBar[] bars = Array.ConvertAll(ring.Bars, bar => Of(bar, criteria, tower));
+        CheckedBar[] bars = Array.ConvertAll(ring.Bars, bar => Of(bar, number, criteria, tower));
         Worst<BarLoad>[] worst = Array.ConvertAll(onBars, entry => new Worst<BarLoad>(entry));
         var ends = new RingFixings();
         var brackets = new BracketChecks.OfRing();
@@ -83,18 +76,18 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
         BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.RigidRing));
-        demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
+        demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), StateOf(when, skin));
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), state);
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             ends.Look(load);
             LookAtBracket(bar, load);
             LookAtSaddle(bar, skin, acting, load);
         });
-        VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, string when) =>
+        VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), StateOf(when, skin));
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), state);
             alone.Look(load);
             ends.Look(load);
             LookAtBracket(bar, load);
@@ -117,10 +110,10 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             feet.Look(bar, load.Ends);
             if (bar.Bar.Place.Bracket is null)
             {
-                underBars.Look(FaceLoad.Of(bar, load.Ends, load.When, bars[bar.Index].Design, chord));
+                underBars.Look(FaceLoad.Of(bar, load, bars[bar.Index].Design, chord));
                 return;
             }
-            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, load.When, onBracket!, tower);
+            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, onBracket!, tower, load);
             brackets.Look(onTip);
             underBrackets.Look(FaceLoad.Of(onTip, chord));
         }
@@ -129,9 +122,9 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         {
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
             if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
-                saddles.Look(new(bars[bar.Index], (force - force.Dot(outward) * outward).Length, load.When));
+                saddles.Look(new(load, (force - force.Dot(outward) * outward).Length));
             else if (bar.Bar.Place.Slide != Vector3D.Zero && skin is SkinAssumption.LimpSkin or SkinAssumption.SlidingSkin && bar.Standoff.Saddle is not { HasStop: true })
-                slides.Look(new(bars[bar.Index], PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force), load.When));
+                slides.Look(new(load, PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force)));
         }
     }
 
@@ -213,16 +206,20 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             return;
         Span<double> forces = stackalloc double[FrameElement.Size];
         LoadCase rest = demands.Response.Cases[0];
+        (double, DemandState)[] both = [Local(-local.Inward(band), "local pressure"), Local(local.Suction(band), "local suction")];
         foreach (BarModel bar in ring.Bars)
         {
-            foreach ((double pressure, string what) in (ReadOnlySpan<(double, string)>)[(-local.Inward(band), "local pressure"), (local.Suction(band), "local suction")])
+            foreach ((double pressure, DemandState state) in both)
             {
                 if (rest.LocalForcesOf(ring, bar, band, pressure, forces))
-                    visit(bar, SkinAssumption.LimpSkin, BarEnds.Of(forces), what);
+                    visit(bar, SkinAssumption.LimpSkin, BarEnds.Of(forces), state);
                 else
                     Miss(BarChecks.LocalEntry, Swings, ring);
             }
         }
+
+        (double, DemandState) Local(double outward, string what) =>
+            (outward, new DemandState(what, rest, $"{what} on its strip, with its factor") { LocalPressure = outward });
     }
 
     /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way: on a rigid ring its skin end does not turn.</summary>

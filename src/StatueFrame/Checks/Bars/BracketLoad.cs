@@ -7,7 +7,7 @@ namespace StatueFrame.Checks;
 /// <summary>A bracket with what the standoff puts on its tip: the demand of its checks. SI units, in the bracket's axes.</summary>
 /// <param name="Bracket">The bracket.</param>
 /// <param name="Where">Its standoff, as in "band 3, bar 2".</param>
-/// <param name="When">Where the forces come from, in words.</param>
+/// <param name="Words">Where the forces come from, unless from a standoff.</param>
 /// <param name="Design">The rules.</param>
 /// <param name="Joined">The metal of the tower there; null when not known.</param>
 /// <param name="N">Axial force; tension is positive.</param>
@@ -15,17 +15,24 @@ namespace StatueFrame.Checks;
 /// <param name="T">Torsion, without sign.</param>
 /// <param name="Tip">Moments about the strong and the weak axis at the tip, without sign.</param>
 /// <param name="Foot">The same at the tower.</param>
+/// <param name="From">The standoff that they come from; null for none.</param>
 internal readonly record struct BracketLoad(
-    PlacedBracket Bracket, string Where, string When, BarDesign Design, Material? Joined, double N, double V, double T,
-    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot)
+    PlacedBracket Bracket, string Where, string Words, BarDesign Design, Material? Joined, double N, double V, double T,
+    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot, BarLoad? From = null) : ITraced
 {
+    /// <summary>Where the forces come from, in words.</summary>
+    public string When => From?.When ?? Words;
+
+    /// <summary>How the forces of the standoff's tower end come about, which it takes.</summary>
+    public DemandOrigin? Origin => From?.OriginAt(atSkin: false, justStress: false);
+
     /// <summary>From the forces on a standoff's tower end, which the bracket takes: F and M at the tip, M + L x × F at the foot.</summary>
     /// <param name="bar">The standoff; it stands on a bracket.</param>
     /// <param name="ends">What acts on it; what is loose of it counts with whatever signs are worse.</param>
-    /// <param name="when">Where the forces come from.</param>
     /// <param name="design">The rules.</param>
     /// <param name="joined">The metal of the tower there.</param>
-    public static BracketLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, Material? joined)
+    /// <param name="from">The standoff in the state that they are of; null when nobody asks.</param>
+    public static BracketLoad Of(BarModel bar, in BarEnds ends, BarDesign design, Material? joined, BarLoad? from = null)
     {
         PlacedBracket bracket = bar.Bar.Place.Bracket!;
         Axes3D own = bracket.Axes, barAxes = bar.Bar.Place.Axes;
@@ -36,9 +43,9 @@ internal readonly record struct BracketLoad(
         // What is loose presses as well as it pulls; pressing is worse.
         double N = more.X > 0 ? -(Math.Abs(force.X) + more.X) : force.X;
         return new BracketLoad(
-            bracket, bar.Where, when, design, joined, N, double.Hypot(Math.Abs(force.Y) + more.Y, Math.Abs(force.Z) + more.Z), Math.Abs(moment.X) + turn.X,
+            bracket, bar.Where, "", design, joined, N, double.Hypot(Math.Abs(force.Y) + more.Y, Math.Abs(force.Z) + more.Z), Math.Abs(moment.X) + turn.X,
             (Math.Abs(moment.Y) + turn.Y, Math.Abs(moment.Z) + turn.Z),
-            (Math.Abs(moment.Y - L * force.Z) + turn.Y + L * more.Z, Math.Abs(moment.Z + L * force.Y) + turn.Z + L * more.Y));
+            (Math.Abs(moment.Y - L * force.Z) + turn.Y + L * more.Z, Math.Abs(moment.Z + L * force.Y) + turn.Z + L * more.Y), from);
 
         Vector3D Sizes(double x, double y, double z) => new(Sum(own.X, x, y, z), Sum(own.Y, x, y, z), Sum(own.Z, x, y, z));
 

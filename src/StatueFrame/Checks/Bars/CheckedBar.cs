@@ -32,6 +32,9 @@ internal sealed class CheckedBar
 
     public Standoff Standoff { get; }
 
+    /// <summary>Where it is in the model: number of its ring and its index there, and whether its saddle slides; null in a script.</summary>
+    public (int Ring, int Index, bool Slides)? Site { get; init; }
+
     public BarDesign Design { get; }
 
     public string Where { get; }

@@ -5,7 +5,7 @@ namespace StatueFrame.Checks;
 
 /// <summary>What stands on the face of a hollow section, a bracket or the end of a standoff, with what it puts there. SI units.</summary>
 /// <param name="Where">The standoff, as in "band 3, bar 2", or the root.</param>
-/// <param name="When">Where the forces come from, in words.</param>
+/// <param name="Words">Where the forces come from, unless from a standoff.</param>
 /// <param name="Design">The rules.</param>
 /// <param name="Chord">What it stands on.</param>
 /// <param name="Axes">x away from the face; y and z the principal axes of what stands there, its greater width along z.</param>
@@ -13,18 +13,26 @@ namespace StatueFrame.Checks;
 /// <param name="N">Axial force, without sign.</param>
 /// <param name="M_y">Moment about y, without sign.</param>
 /// <param name="M_z">Moment about z, without sign.</param>
-internal readonly record struct FaceLoad(string Where, string When, BarDesign Design, BracketChord Chord, Axes3D Axes, Section Foot, double N, double M_y, double M_z)
+/// <param name="From">The standoff that they come from; null for none.</param>
+internal readonly record struct FaceLoad(
+    string Where, string Words, BarDesign Design, BracketChord Chord, Axes3D Axes, Section Foot, double N, double M_y, double M_z, BarLoad? From = null) : ITraced
 {
+    /// <summary>Where the forces come from, in words.</summary>
+    public string When => From?.When ?? Words;
+
+    /// <summary>How the forces of the standoff's tower end come about.</summary>
+    public DemandOrigin? Origin => From?.OriginAt(atSkin: false, justStress: false);
+
     public static FaceLoad Of(in BracketLoad load, BracketChord chord) =>
-        new(load.Where, load.When, load.Design, chord, load.Bracket.Axes, load.Bracket.Bracket.Section, Math.Abs(load.N), load.Foot.Strong, load.Foot.Weak);
+        new(load.Where, load.Words, load.Design, chord, load.Bracket.Axes, load.Bracket.Bracket.Section, Math.Abs(load.N), load.Foot.Strong, load.Foot.Weak, load.From);
 
     /// <summary>The tower end of a standoff that has no bracket; what is loose of its forces counts with whatever signs are worse.</summary>
-    public static FaceLoad Of(BarModel bar, in BarEnds ends, string when, BarDesign design, BracketChord chord)
+    public static FaceLoad Of(BarModel bar, in BarLoad load, BarDesign design, BracketChord chord)
     {
-        FlatForces together = ends.Tower + -1 * ends.Loose, loose = ends.Loose;
+        FlatForces together = load.Ends.Tower + -1 * load.Ends.Loose, loose = load.Ends.Loose;
         return new(
-            bar.Where, when, design, chord, bar.Bar.Place.Axes, bar.Standoff.Section, Math.Abs(together.N) + Math.Abs(loose.N),
-            Math.Abs(together.Strong) + Math.Abs(loose.Strong), Math.Abs(together.Weak) + Math.Abs(loose.Weak));
+            bar.Where, "", design, chord, bar.Bar.Place.Axes, bar.Standoff.Section, Math.Abs(together.N) + Math.Abs(loose.N),
+            Math.Abs(together.Strong) + Math.Abs(loose.Strong), Math.Abs(together.Weak) + Math.Abs(loose.Weak), load);
     }
 
     /// <summary>Its widths along the axis of the section under it and across the face, m; and its moments in the plane of that axis and out of it.</summary>

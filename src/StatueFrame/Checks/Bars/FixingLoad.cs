@@ -5,8 +5,11 @@ namespace StatueFrame.Checks;
 /// <summary>One end of a standoff with what acts on it: the demand of its fixing.</summary>
 /// <param name="Load">The bar.</param>
 /// <param name="AtSkin">True for the skin end.</param>
-internal readonly record struct FixingLoad(BarLoad Load, bool AtSkin)
+internal readonly record struct FixingLoad(BarLoad Load, bool AtSkin) : ITraced
 {
+    /// <summary>How the forces of this end come about.</summary>
+    public DemandOrigin? Origin => Load.OriginAt(AtSkin, justStress: false);
+
     public FlatForces Forces => AtSkin ? Load.Ends.Skin : Load.Ends.Tower;
 
     public StandoffFixing? Fixing => Load.Bar.Fixing(AtSkin);

@@ -86,7 +86,7 @@ public sealed record LoadedBar
             SkinFixing = atSkin ? fixing : null,
         };
         return new BarLoad(
-            new CheckedBar(standoff, Length.Meters, design, Where, InitialBow.Meters), new BarEnds(AtTower.Si(nameof(AtTower)), AtSkin.Si(nameof(AtSkin))), Restraint, "");
+            new CheckedBar(standoff, Length.Meters, design, Where, InitialBow.Meters), new BarEnds(AtTower.Si(nameof(AtTower)), AtSkin.Si(nameof(AtSkin))), Restraint);
     }
 
     /// <summary>Refuses what no bar can be.</summary>

@@ -10,7 +10,13 @@ internal static class SaddleChecks
     private static readonly Source gapRule = Source.Assumed("bars: clearance is the gap less the movement");
 
     /// <summary>A saddle with the force that its friction has to hold, N, and the reason why it cannot be checked.</summary>
-    internal readonly record struct SaddleLoad(CheckedBar Bar, double Force, string When);
+    internal readonly record struct SaddleLoad(BarLoad Load, double Force) : ITraced
+    {
+        public CheckedBar Bar => Load.Bar;
+
+        /// <summary>How the forces of the skin end come about.</summary>
+        public DemandOrigin? Origin => Load.OriginAt(atSkin: true, justStress: false);
+    }
 
     internal static readonly FormulaEntry<SaddleLoad> SlipEntry = new(
         "bars.saddle-slip", "slip of a clamped saddle", Nature.Strength, "every saddle that holds, every state", "force of the bar along the skin",
@@ -53,8 +59,7 @@ internal static class SaddleChecks
 
     private static (double, double) Held(Working? w, in SaddleLoad load, string what)
     {
-        if (w is not null && load.When.Length > 0)
-            w.Note($"Worst of all states: {load.When}.");
+        load.Load.Tell(w);
         Saddle saddle = load.Bar.Standoff.Saddle!;
         return (w.Given("F", load.Force, Dimension.Force, what), SlipResistance(w, saddle.Clamp.Newtons, saddle.LeastFriction ?? saddle.Friction, saddle.Faces, load.Bar.Design.GammaM3));
     }

@@ -58,6 +58,9 @@ internal sealed class BaseGroup
 
     internal ReadOnlySpan<double> Forces => forces;
 
+    /// <summary>The pressures under the plates together: N, and N times its places along x and y.</summary>
+    internal (double N, double mx, double my) Bed => plane.Bed;
+
     internal static BaseGroup? Solve(HoldDown holdDown, PlanArea plan, BlockMaterial block, double N, double mx, double my, bool preTensioned)
     {
         double k = block.E / holdDown.BedDepthInUse;

@@ -20,7 +20,11 @@ namespace StatueFrame.Checks;
 /// <param name="BaseDesign">Rules of the bars.</param>
 internal readonly record struct FootLoad(
     string Where, Section Section, Material Metal, BasePlate Plate, ValueList<AnchorBar> Bars, double Axial, double Uplift, double Shear, double Strong, double Weak, double Torsion,
-    BarDesign Design, BaseDesign BaseDesign);
+    BarDesign Design, BaseDesign BaseDesign) : ITraced
+{
+    /// <summary>How its forces come about: of a mast from the actions, of a leg from the members that end in the foot.</summary>
+    public DemandOrigin? Origin { get; init; }
+}
 
 /// <summary>
 /// Feet: every leg of a lattice on a plate of its own, a mast on its plate. The weld to the plate, the plate bent up by its
@@ -32,6 +36,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     private const string NoPlates = "no hold-down is described (Statue.HoldDown)";
     private static readonly Source stub = new("EN 1993-1-8:2005", "6.2.4, Table 6.2 without prying; Table 6.6, from memory");
     private static readonly Source line = Source.Assumed("base: a weld on every face of a thin wall has the section's own moduli times its throats over the wall");
+    private static readonly DemandState everyMember = new("what ends in the foot, the most of every member, all at one time");
+    private static readonly (string, Dimension)[] foot = [("N", Dimension.Force), ("V", Dimension.Force), ("U", Dimension.Force)];
     private static readonly Assumption atOneTime = new("forces of single feet", "the most of every member that ends in a foot, all at one time", Source.Assumed("base"));
 
     internal static readonly FormulaEntry<FootLoad> WeldEntry = new(
@@ -110,7 +116,10 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 bool round = section.OutlineDiameter is not null;
                 yield return new FootLoad(
                     "mast", section, metal, only, holdDown.Bars, Math.Abs(f.Axial.Newtons), Math.Max(0, f.Axial.Newtons), double.Hypot(f.ShearX.Newtons, f.ShearY.Newtons),
-                    k * (round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x)), round ? 0 : k * Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse);
+                    k * (round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x)), round ? 0 : k * Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse)
+                {
+                    Origin = DemandOrigin.OfCut(ends, 0, atTop: false),
+                };
             }
         }
         if (segment.Segment is not LatticeSegment lattice)
@@ -119,7 +128,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         Vector3D center = trunk.Tower.Levels[0].Center;
         var most = new (double Pull, double Size, double Strong, double Weak, double V)[segment.Members.Count];
         Array.Fill(most, (double.NegativeInfinity, 0, 0, 0, 0));
-        demands.Members(0, (int i, in MemberForces f, string _) => most[i] = (
+        demands.Members(0, (int i, in MemberForces f, DemandState _) => most[i] = (
             Math.Max(most[i].Pull, f.N), Math.Max(most[i].Size, Math.Abs(f.N)), Math.Max(most[i].Strong, Math.Abs(f.StrongStart)), Math.Max(most[i].Weak, Math.Abs(f.WeakStart)), Math.Max(most[i].V, f.V)));
         BarDesign design = MemberSheet.DesignFor(lattice.Material, criteria);
         for (int leg = 0; leg < legs.Length; leg++)
@@ -130,6 +139,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
             if (plate is null || shared)
                 continue;
             (double axial, double uplift, double shear, double strong, double weak) = (0, 0, 0, 0, 0);
+            var shares = new List<(string, double[])>();
             for (int i = 0; i < most.Length; i++)
             {
                 LatticeMember member = segment.Members[i];
@@ -142,9 +152,13 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 uplift += most[i].Pull * Math.Abs(d.Z);
                 shear += most[i].Size * double.Hypot(d.X, d.Y) + (isLeg ? most[i].V : 0);
                 (strong, weak) = isLeg ? (most[i].Strong, most[i].Weak) : (strong, weak);
+                shares.Add((member.Label, [k * most[i].Size * Math.Abs(d.Z), k * (most[i].Size * double.Hypot(d.X, d.Y) + (isLeg ? most[i].V : 0)), k * most[i].Pull * Math.Abs(d.Z)]));
             }
             yield return new FootLoad(
-                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse);
+                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse)
+            {
+                Origin = new DemandOrigin(everyMember, foot[..(uplift > 0 ? 3 : 2)], _ => [], uplift > 0 ? [k * axial, k * shear, k * uplift] : [k * axial, k * shear]) { Besides = [.. shares.Select(share => (share.Item1, share.Item2[..(uplift > 0 ? 3 : 2)]))] },
+            };
         }
     }
 

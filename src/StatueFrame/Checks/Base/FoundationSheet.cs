@@ -17,7 +17,7 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
     {
         int first = lists.Checks.Count;
         BaseDesign design = criteria.BaseInUse;
-        lists.AddWorst(tipping.Select(s => FoundationChecks.Overturning(foundation, Under(s), design, s.Where, situation)));
+        lists.AddWorst(tipping.Select(s => (FoundationChecks.Overturning(foundation, Under(s), design, s.Where, situation), OriginOf(s))));
         lists.Assume([BaseDesign.EquilibriumWeight], first);
         lists.AddWorst(Each(s => FoundationChecks.Sliding(foundation, Under(s), design, s.Where, situation)));
         lists.AddWorst(Each(s => FoundationChecks.Bearing(foundation, Under(s), design, s.Where, situation)));
@@ -34,7 +34,7 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
             return;
         }
         BlockSection on = model.Statue.Pedestal!.Courses[^1].Section;
-        Check[][] all = [.. states.Select(s => FootingChecks.All(Footing.Of(foundation, on, Under(s), s.WeightFactor, s.Where, situation)).ToArray())];
+        (Check, DemandOrigin?)[][] all = [.. states.Select(s => FootingChecks.All(Footing.Of(foundation, on, Under(s), s.WeightFactor, s.Where, situation)).Select(check => (check, OriginOf(s))).ToArray())];
         for (int i = 0; i < all.Max(checks => checks.Length); i++)
             lists.AddWorst(all.Select(checks => checks[i]));
     }
@@ -55,10 +55,15 @@ internal sealed class FoundationSheet(StatueModel model, Foundation foundation, 
             AddSway(stiffness);
     }
 
-    private Check[] Each(Func<BaseState, Check> check) => Array.ConvertAll(states, s => check(s));
+    private (Check, DemandOrigin?)[] Each(Func<BaseState, Check> check) => Array.ConvertAll(states, s => (check(s), OriginOf(s)));
 
-    private BaseLoad Under(BaseState state) => PedestalWind.On(
-        state.Load.Below(Depth, state.WeightFactor * (pedestalWeight + foundation.Weight)), model.Statue, state, model.Statue.Pedestal?.Courses.Count ?? 0, Depth);
+    private BaseLoad Under(BaseState state) => PedestalWind.On(Still(state), model.Statue, state, model.Statue.Pedestal?.Courses.Count ?? 0, Depth);
+
+    /// <summary>The same without wind on the pedestal.</summary>
+    private BaseLoad Still(BaseState state) => state.Load.Below(Depth, state.WeightFactor * (pedestalWeight + foundation.Weight));
+
+    private DemandOrigin? OriginOf(BaseState state) => state.Below(
+        Depth, Under(state), ("weight of pedestal and foundation, with its factor", new BaseLoad(state.WeightFactor * (pedestalWeight + foundation.Weight), 0, 0, 0, 0, 0)), ("wind on the pedestal, with its factor", Under(state) - Still(state)));
 
     private void AddSway(FootingStiffness stiffness)
     {

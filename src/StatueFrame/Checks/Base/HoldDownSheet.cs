@@ -14,7 +14,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
     public void AddStrength()
     {
         int first = lists.Checks.Count;
-        lists.AddWorst(tipping.Select(s => BaseChecks.Overturning(holdDown, s.Load, design, s.Where, situation)));
+        lists.AddWorst(tipping.Select(s => (BaseChecks.Overturning(holdDown, s.Load, design, s.Where, situation), (DemandOrigin?)s.Origin)));
         lists.Assume([BaseDesign.EquilibriumWeight], first);
         if (block is null)
         {
@@ -43,7 +43,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         Assume(first);
     }
 
-    private Check[] Each(Func<BaseState, Check> check) => Array.ConvertAll(states, s => check(s));
+    private (Check, DemandOrigin?)[] Each(Func<BaseState, Check> check) => Array.ConvertAll(states, s => (check(s), (DemandOrigin?)s.Origin));
 
     private void AddPlates(BaseBlock on)
     {
@@ -55,40 +55,43 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
 
     private void AddBars(BaseBlock on)
     {
-        List<Check> steel = [], anchorage = [];
+        var all = new List<(Check Check, DemandOrigin? Origin)>();
         (double T, string Where) greatest = (0, "");
         foreach (BaseState s in states)
         {
             if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true) is not { } group
                 || BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: false) is not { } bare)
             {
-                steel.Add(Check.NotChecked(new CheckSubject("base.anchor-tension", "tension in an anchor bar", s.Where, situation), "plates and bars cannot balance the load", notDescribed));
+                all.Add((Check.NotChecked(new CheckSubject("base.anchor-tension", "tension in an anchor bar", s.Where, situation), "plates and bars cannot balance the load", notDescribed), null));
                 continue;
             }
             double[] V = Shears(s.Load, group);
+            DemandOrigin origin = s.FreeBody(holdDown, group);
+            var found = new List<Check>();
             for (int i = 0; i < V.Length; i++)
             {
                 AnchorBar bar = holdDown.Bars[i];
                 string where = $"bar {i + 1}, {s.Where}";
                 (Force T_i, Force V_i) = (Force.FromNewtons(group.Forces[i]), Force.FromNewtons(V[i]));
-                steel.AddRange([AnchorChecks.Tension(bar, T_i, design, where, situation), AnchorChecks.Shear(bar, V_i, design, where, situation), AnchorChecks.Interaction(bar, T_i, V_i, design, where, situation)]);
-                anchorage.AddRange(AtDeepEnd(i, T_i, where));
+                found.AddRange([AnchorChecks.Tension(bar, T_i, design, where, situation), AnchorChecks.Shear(bar, V_i, design, where, situation), AnchorChecks.Interaction(bar, T_i, V_i, design, where, situation)]);
+                found.AddRange(AtDeepEnd(i, T_i, where));
                 if (group.Forces[i] > greatest.T)
                     greatest = (group.Forces[i], where);
             }
-            anchorage.AddRange(AllBars(s, bare));
+            found.AddRange(AllBars(s, bare));
             if (on.Material is Concrete top)
             {
-                anchorage.Add(ConcreteEdges.EdgeShear(holdDown.Bars, V, on.Section, top, Length.FromMeters(on.Height), design, s.Where, situation));
-                anchorage.Add(ConcreteEdges.PryOut(holdDown.Bars, V, on.Section, top, design, s.Where, situation));
-                anchorage.Add(ConcreteEdges.Splitting(holdDown.Bars, group.Forces.ToArray(), on.Section, top, s.Where, situation));
+                found.Add(ConcreteEdges.EdgeShear(holdDown.Bars, V, on.Section, top, Length.FromMeters(on.Height), design, s.Where, situation));
+                found.Add(ConcreteEdges.PryOut(holdDown.Bars, V, on.Section, top, design, s.Where, situation));
+                found.Add(ConcreteEdges.Splitting(holdDown.Bars, group.Forces.ToArray(), on.Section, top, s.Where, situation));
             }
             else if (V.Max() > 0)
             {
-                anchorage.Add(Check.NotChecked(new CheckSubject("base.edge-shear", "edge of the concrete in shear", s.Where, situation), "the bars take shear in masonry, for which there is no method", notDescribed));
+                found.Add(Check.NotChecked(new CheckSubject("base.edge-shear", "edge of the concrete in shear", s.Where, situation), "the bars take shear in masonry, for which there is no method", notDescribed));
             }
+            all.AddRange(found.Select(check => (check, (DemandOrigin?)origin)));
         }
-        foreach (IGrouping<string, Check> kind in steel.Concat(anchorage).GroupBy(check => check.Id))
+        foreach (IGrouping<string, (Check, DemandOrigin?)> kind in all.GroupBy(item => item.Check.Id))
             lists.AddWorst(kind);
         if (greatest.T > 0)
             lists.Results.Add(new ResultLine(situation, "greatest force in an anchor bar", greatest.T, Dimension.Force, greatest.Where));

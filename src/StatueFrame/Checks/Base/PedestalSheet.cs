@@ -12,15 +12,15 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
         BlockCut[] cuts = [.. Cuts(states)];
         if (isStrength)
         {
-            lists.AddWorst(Cuts(tipping).Select(cut => BlockChecks.Overturning(cut, design, "pedestal")));
+            lists.AddWorst(Cuts(tipping).Select(cut => (BlockChecks.Overturning(cut, design, "pedestal"), cut.Origin)));
             lists.Assume([BaseDesign.EquilibriumWeight], first);
-            lists.AddWorst(cuts.Select(cut => BlockChecks.ToeStress(cut, "pedestal")));
-            lists.AddWorst(cuts.Select(cut => BlockChecks.Capacity(cut, design, "pedestal")));
-            lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut, "pedestal")));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.ToeStress(cut, "pedestal"), cut.Origin)));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.Capacity(cut, design, "pedestal"), cut.Origin)));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.Shear(cut, "pedestal"), cut.Origin)));
         }
         else
         {
-            lists.AddWorst(cuts.Select(cut => BlockChecks.Kern(cut, "pedestal")));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.Kern(cut, "pedestal"), cut.Origin)));
         }
         lists.Assume(Array.Exists(states, state => state.Case.Wind is not null) ? [PedestalWind.Basis, .. Factors()] : Factors(), first);
     }
@@ -40,7 +40,7 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
                 PedestalCourse course = pedestal.Courses[i];
                 depth += course.Height.Meters;
                 weight += state.WeightFactor * course.Weight;
-                BaseLoad load = PedestalWind.On(state.Load.Below(depth, weight), statue, state, i + 1, depth);
+                BaseLoad still = state.Load.Below(depth, weight), windy = PedestalWind.On(still, statue, state, i + 1, depth), load = windy;
                 foreach (AnchorBar bar in statue.HoldDown?.Bars ?? [])
                 {
                     // A bar held below the joint presses it together, with what the losses leave.
@@ -60,6 +60,8 @@ internal sealed class PedestalSheet(Statue statue, Pedestal pedestal, BaseDesign
                     MomentY = Torque.FromNewtonMeters(load.mx),
                     FreeHeight = Length.FromMeters(depth),
                     Where = $"joint under course {i + 1}, {state.Where}",
+                    Origin = state.Below(
+                        depth, load, ("weight of courses above, with its factor", new BaseLoad(weight, 0, 0, 0, 0, 0)), ("wind on the pedestal, with its factor", windy - still), ("bars that press the joint, pre-tension left", load - windy)),
                     Situation = situation,
                 };
             }

@@ -38,18 +38,22 @@ internal sealed class SheetWriter
     }
 
     /// <summary>Of checks of one kind the worst that was done and the first that was not.</summary>
-    public void AddWorst(IEnumerable<Check> checks)
+    public void AddWorst(IEnumerable<Check> checks) => AddWorst(checks.Select(check => (check, (DemandOrigin?)null)));
+
+    /// <summary>The same of checks with how the demand of each comes about.</summary>
+    public void AddWorst(IEnumerable<(Check Check, DemandOrigin? Origin)> checks)
     {
         Check? done = null, notDone = null;
-        foreach (Check check in checks)
+        DemandOrigin? origin = null;
+        foreach ((Check check, DemandOrigin? from) in checks)
         {
             if (check.Utilization is not { } utilization)
                 notDone ??= check;
             else if (done is null || Extremes.Exceeds(utilization, done.Utilization!.Value))
-                done = check;
+                (done, origin) = (check, from);
         }
         if (done is not null)
-            Checks.Add(done);
+            Checks.Add(done.From(origin));
         if (notDone is not null)
             Checks.Add(notDone);
     }

@@ -56,7 +56,7 @@ internal struct Worst<T>(CheckEntry<T> entry)
     {
         var found = new List<Check>(2);
         if (Utilization is not null)
-            found.Add(entry.With(done!, situation));
+            found.Add(entry.With(done!, situation).From((done as ITraced)?.Origin));
         if (error is not null)
             found.Add(Check.BrokenOff(entry.Subject(entry.NameOf(notDone!), situation), error, Source.Assumed("checks")));
         else if (AnyNotDone)

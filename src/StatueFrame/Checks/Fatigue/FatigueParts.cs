@@ -155,11 +155,11 @@ internal sealed class FatigueParts
         RingElement ring = model.Rings[number].Ring;
         Bracket? first = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? design = first is null ? null : MemberSheet.DesignFor(first.Material, criteria);
-        demands.Bars(number, (BarModel bar, SkinAssumption _, in BarEnds ends, string when) =>
+        demands.Bars(number, (BarModel bar, SkinAssumption _, in BarEnds ends, DemandState _) =>
         {
             feet.Look(bar, ends);
             if (bar.Bar.Place.Bracket is not null)
-                LookAtWeld(Brackets, ring.BandName, BracketLoad.Of(bar, ends, when, design!, null), cause);
+                LookAtWeld(Brackets, ring.BandName, BracketLoad.Of(bar, ends, design!, null), cause);
         });
     }
 
@@ -182,7 +182,7 @@ internal sealed class FatigueParts
     private void LookAtLattice(SituationDemands demands, SegmentModel segment, LatticeSegment lattice, int number, int cause)
     {
         LoadedMember[] members = [.. segment.Members.Select(member => MemberSheet.Loaded(segment, lattice, member, 1, default, $"{segment.Name}, {member.Label}"))];
-        demands.Members(number, (int i, in MemberForces forces, string _) =>
+        demands.Members(number, (int i, in MemberForces forces, DemandState _) =>
         {
             SectionProperties p = members[i].p;
             LookAtFasteners($"{segment.Name}, {segment.Members[i].Role}", members[i] with { Axial = UnitsNet.Force.FromNewtons(forces.N) }, forces.Strong / p.Wy + forces.Weak / p.Wz, cause);

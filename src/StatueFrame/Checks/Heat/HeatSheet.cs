@@ -86,7 +86,7 @@ internal sealed class HeatSheet
         bool slides = false, lacksFriction = false;
         string? withoutTravel = null;
         int firstCheck = lists.Checks.Count;
-        foreach ((RingElement ring, int band) in model.Rings)
+        foreach ((int number, (RingElement ring, int band)) in model.Rings.Index())
         {
             List<Check> deflection = [], travel = [];
             var stress = new Worst<BarLoad>(HeatChecks.BarStressEntry);
@@ -95,7 +95,7 @@ internal sealed class HeatSheet
                 BarModel bar = ring.Bars[i];
                 BarResult result = response.Bars[firstBar + i];
                 Standoff standoff = result.Standoff;
-                LookAtBar(ref stress, ring, bar, band);
+                LookAtBar(ref stress, number, bar);
                 deflection.Add(HeatChecks.Deflection(result.Deflection, result.Length, result.Where, situation));
                 if (standoff.Slide == SaddleSlide.None)
                     continue;
@@ -122,14 +122,15 @@ internal sealed class HeatSheet
     }
 
     /// <summary>A bar under every bound; a saddle that slides drags it along.</summary>
-    private void LookAtBar(ref Worst<BarLoad> stress, RingElement ring, BarModel bar, int band)
+    private void LookAtBar(ref Worst<BarLoad> stress, int number, BarModel bar)
     {
+        (RingElement ring, int band) = model.Rings[number];
         Span<double> forces = stackalloc double[12];
-        CheckedBar rules = BarSheet.Of(bar, criteria);
+        CheckedBar rules = BarSheet.Of(bar, number, criteria);
         foreach (SkinAssumption skin in SkinBounds.All)
         {
             if (response.Cases[0].ForcesOf(ring, bar, band, skin, forces))
-                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.DragOf(bar, skin), rules), BarLoad.State("", skin)));
+                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.DragOf(bar, skin), rules), response.Cases[0].State));
         }
     }
 

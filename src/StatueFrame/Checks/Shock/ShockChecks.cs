@@ -20,7 +20,7 @@ internal static class ShockChecks
             return BarChecks.BendingEntry.NotChecked("the bar yields; its stress says no more, its slip and the skin's movement do", bar.Where, situation);
         var rules = new CheckedBar(bar.Standoff, 1, BarDesign.For(bar.Standoff.Material) with { AllowableFraction = fraction }, bar.Where);
         string when = Invariant($"{bar.Stress.Time.Seconds:0.####} s after the shock began");
-        return BarChecks.BendingEntry.With(BarLoad.Of(rules, SkinAssumption.RigidRing, bar.Forces.Ends, BarLoad.State(when, SkinAssumption.RigidRing)), situation);
+        return BarChecks.BendingEntry.With(BarLoad.Of(rules, SkinAssumption.RigidRing, bar.Forces.Ends, new DemandState(when)), situation);
     }
 
     /// <summary>The overturning moment against the one at which an edge of the base lifts.</summary>

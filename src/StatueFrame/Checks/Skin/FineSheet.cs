@@ -63,7 +63,7 @@ internal static class FineSheet
         for (int ring = 0; ring < fine.Model.Reduced.Rings.Count; ring++)
         {
             double bound = 0, shell = 0;
-            demands.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string _) =>
+            demands.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState _) =>
             {
                 double stress = ends.NormalStress(bar.Standoff.Section.Width.Meters, bar.Standoff.Section.Thickness.Meters);
                 if (skin == SkinAssumption.Shell)

@@ -42,6 +42,9 @@ public sealed record BlockCut
     /// <summary>The situation.</summary>
     public string Situation { get; init; } = "";
 
+    /// <summary>How what acts on it comes about; null in a script.</summary>
+    internal DemandOrigin? Origin { get; init; }
+
     internal double N => Compression.Newtons;
 
     internal double mx => MomentY.NewtonMeters;

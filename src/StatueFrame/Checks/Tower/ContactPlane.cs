@@ -69,12 +69,15 @@ internal sealed class ContactPlane
     public PlanMoments Pressed => area.Where(a, b, c);
 
     /// <summary>The sum of the bed's pressures, N.</summary>
-    public double BedForce
+    public double BedForce => Bed.N;
+
+    /// <summary>The bed's pressures together: N, and N times its places along x and y.</summary>
+    public (double N, double mx, double my) Bed
     {
         get
         {
             PlanMoments m = Pressed;
-            return k * (a * m.A + b * m.X + c * m.Y);
+            return (k * (a * m.A + b * m.X + c * m.Y), k * (a * m.X + b * m.XX + c * m.XY), k * (a * m.Y + b * m.XY + c * m.YY));
         }
     }
 

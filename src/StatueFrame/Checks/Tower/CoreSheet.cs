@@ -36,19 +36,19 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, SituationD
         if (demands.Situation.LimitState != LimitState.Strength)
         {
             if (!isReinforced)
-                lists.AddWorst(cuts.Select(cut => BlockChecks.Kern(cut)));
+                lists.AddWorst(cuts.Select(cut => (BlockChecks.Kern(cut), cut.Origin)));
             return;
         }
         if (isReinforced)
         {
-            lists.AddWorst(cuts.Select(cut => BlockChecks.Interaction(cut, criteria.BaseInUse)));
-            lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut)));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.Interaction(cut, criteria.BaseInUse), cut.Origin)));
+            lists.AddWorst(cuts.Select(cut => (BlockChecks.Shear(cut), cut.Origin)));
             return;
         }
-        lists.AddWorst(cuts.Select(cut => BlockChecks.Overturning(cut, criteria.BaseInUse)));
-        lists.AddWorst(cuts.Select(cut => BlockChecks.ToeStress(cut)));
-        lists.AddWorst(cuts.Select(cut => BlockChecks.Capacity(cut, criteria.BaseInUse)));
-        lists.AddWorst(cuts.Select(cut => BlockChecks.Shear(cut)));
+        lists.AddWorst(cuts.Select(cut => (BlockChecks.Overturning(cut, criteria.BaseInUse), cut.Origin)));
+        lists.AddWorst(cuts.Select(cut => (BlockChecks.ToeStress(cut), cut.Origin)));
+        lists.AddWorst(cuts.Select(cut => (BlockChecks.Capacity(cut, criteria.BaseInUse), cut.Origin)));
+        lists.AddWorst(cuts.Select(cut => (BlockChecks.Shear(cut), cut.Origin)));
     }
 
     /// <summary>Both ends of a segment in every load case, direction or time.</summary>
@@ -76,8 +76,9 @@ internal sealed class CoreSheet(StatueModel model, Criteria criteria, SituationD
                     MomentX = Torque.FromNewtonMeters(-l.my),
                     MomentY = Torque.FromNewtonMeters(l.mx),
                     FreeHeight = Length.FromMeters((body.Levels[^1].Center - body.Levels[segment + (top ? 1 : 0)].Center).Length),
-                    Where = $"{part.Name}, {(top ? "top" : "foot")}{(forces.When.Length > 0 ? ", " : "")}{forces.When}",
+                    Where = $"{part.Name}, {(top ? "top" : "foot")}{(forces.State.When.Length > 0 ? ", " : "")}{forces.State.When}",
                     Situation = situation,
+                    Origin = DemandOrigin.OfCut(forces, index, top),
                 };
             }
         }

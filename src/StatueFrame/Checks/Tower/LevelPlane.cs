@@ -127,7 +127,7 @@ internal sealed class LevelPlane
     private double[] OfActing(SegmentModel segment, int number, bool top, SituationDemands demands)
     {
         var most = new double[segment.Members.Count];
-        demands.Members(number, (int member, in MemberForces forces, string _) => most[member] = Math.Max(most[member], Math.Abs(forces.N)));
+        demands.Members(number, (int member, in MemberForces forces, DemandState _) => most[member] = Math.Max(most[member], Math.Abs(forces.N)));
         var sum = new double[Rows];
         foreach ((int i, Vector3D at, _) in segment.PushesOn(top))
         {

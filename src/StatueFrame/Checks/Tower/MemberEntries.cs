@@ -80,7 +80,8 @@ internal sealed class MemberEntries
 /// <param name="Member">The member with what it carries, second order in it.</param>
 /// <param name="Design">The rules.</param>
 /// <param name="Joint">The tube's joint at the cut; null for others.</param>
-internal readonly record struct MemberLoad(LoadedMember Member, BarDesign Design, TubeJoint? Joint = null)
+/// <param name="Origin">How its forces come about; null where it cannot be told.</param>
+internal readonly record struct MemberLoad(LoadedMember Member, BarDesign Design, TubeJoint? Joint = null, DemandOrigin? Origin = null) : ITraced
 {
     public LoadedMember In(string situation, string family) => Member with { Situation = situation, Family = family };
 }

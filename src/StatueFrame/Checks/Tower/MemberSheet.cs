@@ -17,6 +17,8 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     private static readonly Assumption tubeCritical = new("critical force of tubes", "their axial force times the buckling factor of the whole statue", Source.Assumed("members"));
     private static readonly Assumption fraction = new("allowable stress of tower members that no code covers", "yield strength / 1.5", Source.CommonPractice);
 
+    private static readonly (string, Dimension)[] forces = [("N", Dimension.Force), ("M_strong", Dimension.Moment), ("M_weak", Dimension.Moment)];
+
     private readonly Stability stability = demands.Response.Stability;
     private readonly double amplification = Amplification(demands);
 
@@ -64,7 +66,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
         var states = new MemberStates[segment.Members.Count];
         for (int i = 0; i < states.Length; i++)
             states[i] = new MemberStates();
-        demands.Members(number, (int member, in MemberForces forces, string when) => states[member].Look(forces, when));
+        demands.Members(number, (int member, in MemberForces forces, DemandState state) => states[member].Look(forces, state));
         foreach (LatticeRole role in Enum.GetValues<LatticeRole>())
         {
             int[] members = [.. Enumerable.Range(0, states.Length).Where(i => segment.Members[i].Role == role)];
@@ -74,7 +76,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             lists.Run(entries.Compression, pressed);
             lists.Run(entries.Slenderness, design.IsAisc ? [.. pressed, .. pulled] : pressed);
             lists.Run(entries.Tension, pulled);
-            lists.Run(entries.Bending, members.Where(i => !segment.Members[i].Pinned).SelectMany(i => states[i].Bent.Select(state => Load(i, state.Forces, state.When))));
+            lists.Run(entries.Bending, members.Where(i => !segment.Members[i].Pinned).SelectMany(i => states[i].Bent.Select(bent => Load(i, bent.Forces, bent.State, justAxial: false))));
             MemberLoad[] joined = [.. pressed.Concat(pulled).Where(load => load.Member.Connection is not null)];
             lists.Run(entries.Fasteners, joined);
             lists.Run(entries.Distances, joined.Take(1));
@@ -82,15 +84,61 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             PlateSheet.Add(lists, joined, criteria);
         }
 
-        MemberLoad[] Loads(int[] members, Func<MemberStates, (double N, string When)> extreme, Predicate<double> counts) =>
-            [.. members.Where(i => counts(extreme(states[i]).N)).Select(i => Load(i, new MemberForces(extreme(states[i]).N, 0, 0, 0, 0, 0), extreme(states[i]).When))];
+        MemberLoad[] Loads(int[] members, Func<MemberStates, (double N, DemandState? State)> extreme, Predicate<double> counts) =>
+            [.. members.Where(i => counts(extreme(states[i]).N)).Select(i => Load(i, new MemberForces(extreme(states[i]).N, 0, 0, 0, 0, 0), extreme(states[i]).State!, justAxial: true))];
 
-        MemberLoad Load(int i, in MemberForces forces, string when) =>
-            new(Loaded(segment, lattice, segment.Members[i], amplification, Bent(i, forces), $"{segment.Name}, {segment.Members[i].Label}"), design);
+        MemberLoad Load(int i, in MemberForces forces, DemandState state, bool justAxial) => new(
+            Loaded(segment, lattice, segment.Members[i], amplification, Bent(i, forces), $"{segment.Name}, {segment.Members[i].Label}"), design,
+            Origin: OriginOf(number, i, forces, state, justAxial ? null : fromLevels[i]));
 
         MemberForces Bent(int i, in MemberForces forces) => fromLevels[i] == 0 || (forces.Strong == 0 && forces.Weak == 0 && forces.V == 0)
             ? forces
             : forces with { StrongStart = forces.Strong + fromLevels[i], WeakStart = forces.Weak + fromLevels[i] };
+    }
+
+    /// <summary>How the forces of a lattice member come about: its axial force, and at the joints where they are greatest its moments.</summary>
+    /// <param name="segment">Number of its segment.</param>
+    /// <param name="member">Its number there.</param>
+    /// <param name="total">What it has.</param>
+    /// <param name="state">The state.</param>
+    /// <param name="fromLevels">What it takes besides from what stands on its levels, N·m; null leaves moments out.</param>
+    private DemandOrigin OriginOf(int segment, int member, MemberForces total, DemandState state, double? fromLevels)
+    {
+        bool strongAtStart = Math.Abs(total.StrongStart) >= Math.Abs(total.StrongEnd), weakAtStart = Math.Abs(total.WeakStart) >= Math.Abs(total.WeakEnd);
+        double strongSign = (strongAtStart ? total.StrongStart : total.StrongEnd) < 0 ? -1 : 1, weakSign = (weakAtStart ? total.WeakStart : total.WeakEnd) < 0 ? -1 : 1;
+        double[] sums = Of(total);
+        if (fromLevels is > 0 and { } more && (sums[1] != 0 || sums[2] != 0))
+            (sums[1], sums[2]) = (sums[1] + more, sums[2] + more);
+        else
+            more = 0;
+        return new DemandOrigin(state, fromLevels is null ? forces[..1] : forces, At, sums)
+        {
+            Besides = more > 0 ? [("what stands on the levels at its ends, the most of it", [0, more, more])] : [],
+            Then = SecondOrder,
+        };
+
+        double[] Of(in MemberForces f) => fromLevels is null ? [f.N] : [f.N, strongSign * (strongAtStart ? f.StrongStart : f.StrongEnd), weakSign * (weakAtStart ? f.WeakStart : f.WeakEnd)];
+
+        double[] At(LoadCase loadCase)
+        {
+            SegmentModel own = loadCase.Model.Segments[segment];
+            var all = new double[own.Members.Count * MemberForces.Count];
+            loadCase.MemberForces(own, all);
+            return Of(MemberForces.Of(all.AsSpan(member * MemberForces.Count, MemberForces.Count)));
+        }
+
+        void SecondOrder(Working w)
+        {
+            if (amplification == 1)
+                return;
+            double k = w.Given("k", amplification, Dimension.Number, "second order: what the sway adds"), N = sums[0];
+            w.Let("N_Ed", k * N, Dimension.Force);
+            if (fromLevels is null)
+                return;
+            double M_strong = sums[1], M_weak = sums[2];
+            w.Let("M_strongEd", k * M_strong, Dimension.Moment);
+            w.Let("M_weakEd", k * M_weak, Dimension.Moment);
+        }
     }
 
     /// <summary>The bending that legs take from what stands on the levels at their ends, N·m: half goes up and half down where legs go on.</summary>
@@ -116,17 +164,17 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
     /// <summary>The states of one lattice member that can be the worst for something.</summary>
     private sealed class MemberStates
     {
-        public (double N, string When) Least { get; private set; } = (double.PositiveInfinity, "");
+        public (double N, DemandState? State) Least { get; private set; } = (double.PositiveInfinity, null);
 
-        public (double N, string When) Greatest { get; private set; } = (double.NegativeInfinity, "");
+        public (double N, DemandState? State) Greatest { get; private set; } = (double.NegativeInfinity, null);
 
         /// <summary>No other has as much axial force of one sign and as much of both moments.</summary>
-        public List<(MemberForces Forces, string When)> Bent { get; } = [];
+        public List<(MemberForces Forces, DemandState State)> Bent { get; } = [];
 
-        public void Look(in MemberForces forces, string when)
+        public void Look(in MemberForces forces, DemandState state)
         {
-            Least = Least.N == double.PositiveInfinity || Extremes.Exceeds(-forces.N, -Least.N) ? (forces.N, when) : Least;
-            Greatest = Greatest.N == double.NegativeInfinity || Extremes.Exceeds(forces.N, Greatest.N) ? (forces.N, when) : Greatest;
+            Least = Least.N == double.PositiveInfinity || Extremes.Exceeds(-forces.N, -Least.N) ? (forces.N, state) : Least;
+            Greatest = Greatest.N == double.NegativeInfinity || Extremes.Exceeds(forces.N, Greatest.N) ? (forces.N, state) : Greatest;
             for (int i = Bent.Count - 1; i >= 0; i--)
             {
                 if (IsCovered(forces, Bent[i].Forces))
@@ -134,7 +182,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
                 if (IsCovered(Bent[i].Forces, forces))
                     Bent.RemoveAt(i);
             }
-            Bent.Add((forces, when));
+            Bent.Add((forces, state));
         }
 
         private static bool IsCovered(in MemberForces a, in MemberForces by) =>
@@ -168,8 +216,8 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
 
     private void AddTube(MemberEntries entries, SegmentModel segment, SegmentModel? above, int number, MemberSegment member, BarDesign design)
     {
-        MemberLoad[] bottoms = [.. demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Bottom, 0, design))];
-        MemberLoad[] tops = [.. demands.EndsOf(number).Select(ends => Cut(segment, member, ends, ends.Top, 1, design))];
+        MemberLoad[] bottoms = [.. demands.EndsOf(number).Select(ends => Cut(segment, number, member, ends, atTop: false, design))];
+        MemberLoad[] tops = [.. demands.EndsOf(number).Select(ends => Cut(segment, number, member, ends, atTop: true, design))];
         lists.Run(entries.Bending, bottoms.Concat(tops));
         if (member.Section is not Tube)
             return;
@@ -182,15 +230,16 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             lists.Run(entries.FlangeWeld, tops.Select(top => top with { Joint = upper }));
     }
 
-    private MemberLoad Cut(SegmentModel segment, MemberSegment member, EndForces ends, SectionForce forces, double t, BarDesign design)
+    private MemberLoad Cut(SegmentModel segment, int number, MemberSegment member, EndForces ends, bool atTop, BarDesign design)
     {
+        SectionForce forces = atTop ? ends.Top : ends.Bottom;
         double N = forces.Axial.Newtons, factor = stability.BucklingFactor ?? Stability.GreatestFactor;
-        string where = string.Join(", ", new[] { t == 0 ? "bottom" : "top", ends.When }.Where(part => part.Length > 0));
-        return new MemberLoad(TubeAt(segment, member, forces, t, where) with
+        string where = string.Join(", ", new[] { atTop ? "top" : "bottom", ends.State.When }.Where(part => part.Length > 0));
+        return new MemberLoad(TubeAt(segment, member, forces, atTop ? 1 : 0, where) with
         {
             CriticalForce = Math.Max(N, ends.SteadyAxial) < -1 ? Force.FromNewtons(-factor * ends.SteadyAxial) : null,
             Amplification = amplification,
-        }, design);
+        }, design, Origin: DemandOrigin.OfCut(ends, number, atTop));
     }
 
     /// <summary>A tube in a cut.</summary>

@@ -60,7 +60,7 @@ internal static class PlateSheet
             return;
         }
         BarDesign design = MemberSheet.DesignFor(plate.Material, criteria);
-        MemberLoad[] strips = [.. all.Select(load => new MemberLoad(StripOf(load.Member), design))];
+        MemberLoad[] strips = [.. all.Select(load => new MemberLoad(StripOf(load.Member), design, Origin: load.Origin))];
         lists.Run(entries.Compression, strips.Where(strip => strip.Member.N < 0));
         lists.Run(entries.Tension, strips.Where(strip => strip.Member.N > 0));
         lists.Run(isSplice ? SpliceBlock : GussetBlock, strips.Where(strip => strip.Member.N > 0));

@@ -64,7 +64,7 @@ internal sealed class RootFaces(StatueModel model, Criteria criteria, SituationD
         moment += (root - wall).Cross(force);
         double amplification = MemberSheet.Amplification(demands);
         return new FaceLoad(
-            NameOf(limb), ends.When, MemberSheet.DesignFor(chord.Material ?? StructuralSteel.S355, criteria), chord, new Axes3D(square, across, up), foot ?? chord.Section ?? new Tube(UnitsNet.Length.FromMeters(0.1), UnitsNet.Length.FromMeters(0.01)),
+            NameOf(limb), ends.State.When, MemberSheet.DesignFor(chord.Material ?? StructuralSteel.S355, criteria), chord, new Axes3D(square, across, up), foot ?? chord.Section ?? new Tube(UnitsNet.Length.FromMeters(0.1), UnitsNet.Length.FromMeters(0.01)),
             amplification * Math.Abs(force.Dot(square)), amplification * Math.Abs(moment.Dot(across)), amplification * Math.Abs(moment.Dot(up)));
     }
 

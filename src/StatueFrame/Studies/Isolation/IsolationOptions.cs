@@ -16,6 +16,12 @@ public sealed record IsolationOptions
     /// <summary>Base, hold-downs and the skin's gap.</summary>
     public ShockLimits Limits { get; init; } = new();
 
+    /// <summary>
+    /// True to look besides at each statue with its base free to lift (<see cref="RockingStatue"/>), on the width of
+    /// <see cref="Limits"/> or else of the tower's plan, with its hold-downs as a tendon of constant force.
+    /// </summary>
+    public bool IsFreeToRock { get; init; }
+
     /// <summary>How the responses are worked out.</summary>
     public ShockOptions Response { get; init; } = new();
 

@@ -21,6 +21,9 @@ public sealed record IsolationRow
     /// <summary>How nearly the base lifts; null when its width is not known.</summary>
     public required ShockOverturning? Overturning { get; init; }
 
+    /// <summary>What the statue does with its base free to lift; null when that was not asked for.</summary>
+    public required RockingStatueResult? Rocking { get; init; }
+
     /// <summary>
     /// The statue as two masses: its tower in the shape that the shock's force bends it to, and its skin as that force
     /// moves it on the bars; null when the shock strikes the tower itself.

@@ -16,7 +16,7 @@ public sealed class IsolationStudy
 {
     /// <summary>What every print says at its end.</summary>
     public const string Caution =
-        "Worked out from a model, not measured. The base is taken as held: above 1 an edge of it lifts, which is not yet toppling. For review "
+        "Worked out from a model, not measured. Forces are those on a base that is held: above 1 an edge of it lifts, which is not yet toppling. For review "
         + "and sign-off by a licensed engineer; local rules govern. The shock's size and duration are as they were given.";
 
     /// <summary>A skin that moves by less than this part of the tower's movement does not count as a mass of its own.</summary>
@@ -45,6 +45,8 @@ public sealed class IsolationStudy
         options.Validate(v.At(nameof(Options)));
         if (statue.Standoffs?.Count == 0 && statue.Limbs?.All(l => l?.Standoffs?.Count == 0) == true)
             v.Add(nameof(Statue.Standoffs), "are missing: there is nothing to compare", "Describe the bars between tower and skin.");
+        if (options.IsFreeToRock && options.Limits is { BaseWidth: null } && statue.Tower?.Levels is [{ Plan: null }, ..])
+            v.At(nameof(Options)).Add(nameof(IsolationOptions.IsFreeToRock), "needs the width of the base", "Give Limits a BaseWidth, or the tower's first level a Plan.");
         v.ThrowIfAny();
         return new IsolationStudy(statue, shock, options);
     }
@@ -130,9 +132,25 @@ public sealed class IsolationStudy
             Variant = variant,
             Response = response,
             Overturning = response.OverturningOn(Options.Limits.BaseWidth, Options.Limits.HoldDown),
+            Rocking = Options.IsFreeToRock ? Rock(model) : null,
             TwoMasses = twoMasses,
             BarForceOfTwoMasses = twoMasses is not null && loads.Patterns.Count > 0 ? PeakOfTwoMasses(twoMasses, loads, response, direction) : null,
         };
+    }
+
+    private RockingStatueResult Rock(StatueModel model)
+    {
+        Footprint footprint = Footprint.Of(model, Options.Limits.BaseWidth?.Meters)!;
+        Vector3D ahead = new(Math.Cos(Shock.Heading.Radians), Math.Sin(Shock.Heading.Radians), 0);
+        return new RockingStatue
+        {
+            Model = model,
+            Heading = Shock.Heading,
+            Front = Length.FromMeters(footprint.Reach(ahead.X, ahead.Y)),
+            Back = Length.FromMeters(footprint.Reach(-ahead.X, -ahead.Y)),
+            Tendon = Options.Limits.HoldDown.Newtons > 0 ? new RockingTendon(Options.Limits.HoldDown, default) : null,
+            Damping = Options.Damping,
+        }.Under(Shock);
     }
 
     private static double[] Force(StatueModel model, ShockLoads loads)

@@ -64,6 +64,11 @@ internal static class IsolationStudyText
             new("bar stress", "of yield", Dimension.Percent, r => r.WorstBar?.YieldFraction),
             new("skin", "moves by", Dimension.SmallLength, r => r.Variant.IsRigid ? null : r.Response.MostMovedBar?.Movement.Value.Meters),
         };
+        if (study.Options.IsFreeToRock)
+        {
+            columns.Add(new("free to rock", "leans to", Dimension.Angle, r => r.Rocking!.PeakRotation.Radians));
+            columns.Add(new("free to rock", "of its balance", Dimension.Percent, r => r.Rocking!.PeakOverBalance));
+        }
         if (study.Options.Limits.Clearance is { } gap)
             columns.Add(new("skin", "of the gap", Dimension.Percent, r => r.Variant.IsRigid ? null : r.Response.MostMovedBar?.Movement.Value / gap));
         foreach ((int i, NamedPoint point) in study.Statue.Points.Index())
@@ -77,7 +82,14 @@ internal static class IsolationStudyText
 
     private static StudyColumn Verdicts(IsolationStudy study) => new(["the base", "", ""], [.. study.Rows.Select(Verdict)]);
 
-    private static string Verdict(IsolationRow row) => row.Lifts switch { true => "LIFTS", false => "stands", _ => "not known" };
+    private static string Verdict(IsolationRow row) => row switch
+    {
+        { Rocking.Topples: true } => "TOPPLES",
+        { Rocking.Lifts: true } => "rocks",
+        { Rocking: not null } or { Lifts: false } => "stands",
+        { Lifts: true } => "LIFTS",
+        _ => "not known",
+    };
 
     private static string Words(IsolationRow row, DisplayUnits units)
     {
@@ -87,7 +99,10 @@ internal static class IsolationStudyText
         string bar = row.WorstBar is { } worst
             ? Invariant($"; {worst.Where} reaches {TextLayout.Format(worst.Stress.Value.Pascals, Dimension.Stress, units)}, {100 * worst.YieldFraction:0} % of its yield strength{(worst.HasYielded ? ", and yields" : worst.YieldFraction > 1 ? ", which it cannot bear" : "")}")
             : "";
-        return $"{row.Variant.Name}: {lifting}{bar}.";
+        string free = row.Rocking is { } rocking
+            ? Invariant($"; free to lift, it {rocking}{(rocking.Lifts ? $", with at most {TextLayout.Format(rocking.Rocking.Value.Joules, Dimension.Energy, units)} in rocking, {TextLayout.Format(rocking.BarStrain.Value.Joules, Dimension.Energy, units)} in the bars, {TextLayout.Format(rocking.SkinMotion.Value.Joules, Dimension.Energy, units)} in the skin's motion" : "")}")
+            : "";
+        return $"{row.Variant.Name}: {lifting}{bar}{free}.";
     }
 
     private static string Describe(IsolationStudy study, DisplayUnits units)

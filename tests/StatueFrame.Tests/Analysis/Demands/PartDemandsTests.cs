@@ -107,7 +107,7 @@ public class PartDemandsTests
         BaseReaction first = demands.OnBase().Select(b => b.Reaction).MaxBy(r => r.MomentY.NewtonMeters)!, pulled = steady.OnBase().First().Reaction;
         Assert.Equal(pulled.MomentY.NewtonMeters, first.MomentY.NewtonMeters, 1e-4 * Math.Abs(pulled.MomentY.NewtonMeters));
         Assert.Equal(pulled.ForceX.Newtons, first.ForceX.Newtons, 1e-3 * pulled.ForceX.Newtons);
-        Assert.Contains(demands.OnBase(), b => b.When.StartsWith("shock after", StringComparison.Ordinal));
+        Assert.Contains(demands.OnBase(), b => b.State.When.StartsWith("shock after", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public class PartDemandsTests
     {
         var all = new (double Least, double Greatest)[segment.Members.Count];
         Array.Fill(all, (double.PositiveInfinity, double.NegativeInfinity));
-        demands.Members(Array.IndexOf(model.Segments, segment), (int i, in MemberForces forces, string _) =>
+        demands.Members(Array.IndexOf(model.Segments, segment), (int i, in MemberForces forces, DemandState _) =>
             all[i] = (Math.Min(all[i].Least, forces.N), Math.Max(all[i].Greatest, forces.N)));
         return all;
     }

@@ -37,7 +37,7 @@ public class OffCenterWindTests
         Assert.Contains(all, b => b.Reaction.MomentZ.NewtonMeters > 1000);
         Assert.Contains(all, b => b.Reaction.MomentZ.NewtonMeters < -1000);
         Assert.Equal(middle.Max(b => b.Reaction.Overturning.NewtonMeters), all.Max(b => b.Reaction.Overturning.NewtonMeters), 1e-6);
-        Assert.Contains(all, b => b.When.Contains("off its middle to the left", StringComparison.Ordinal));
+        Assert.Contains(all, b => b.State.When.Contains("off its middle to the left", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public class OffCenterWindTests
     {
         foreach (int count in new[] { 1, 4, 8, 16, 36 })
         {
-            int twisted = Demands(GustStatues.Action(GustStatues.Wind()) with { Headings = Headings.Evenly(count) }).OnBase().Count(b => b.When.Contains("to the left", StringComparison.Ordinal));
+            int twisted = Demands(GustStatues.Action(GustStatues.Wind()) with { Headings = Headings.Evenly(count) }).OnBase().Count(b => b.State.When.Contains("to the left", StringComparison.Ordinal));
             Assert.InRange(twisted, Math.Min(count, 4), 8);
         }
     }

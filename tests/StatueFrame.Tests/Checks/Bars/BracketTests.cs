@@ -41,7 +41,7 @@ public class BracketTests
     {
         BarModel model = Model(bar);
         BarEnds ends = BarEnds.Of(f);
-        BracketLoad together = BracketLoad.Of(model, ends, "", design, null), peaks = BracketLoad.Of(model, ends.AsPeaks(), "", design, null);
+        BracketLoad together = BracketLoad.Of(model, ends, design, null), peaks = BracketLoad.Of(model, ends.AsPeaks(), design, null);
         Assert.True(Math.Abs(together.N) <= -peaks.N * (1 + 1e-9) && together.Strong <= peaks.Strong * (1 + 1e-9) && together.Weak <= peaks.Weak * (1 + 1e-9)
             && together.V <= peaks.V * (1 + 1e-9) && together.T <= peaks.T * (1 + 1e-9));
     });
@@ -261,5 +261,5 @@ public class BracketTests
     private static BarModel Model(PlacedBar bar) => new(bar, new BandShare(0, 1, 1, 1), default, 1, 1, 0, "band 1, bar 1");
 
     private static BracketLoad Load(PlacedBar bar, double[] forces) =>
-        BracketLoad.Of(Model(bar), BarEnds.Of(forces), "", design, null);
+        BracketLoad.Of(Model(bar), BarEnds.Of(forces), design, null);
 }

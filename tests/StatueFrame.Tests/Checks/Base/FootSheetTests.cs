@@ -85,7 +85,7 @@ public class FootSheetTests
         SegmentModel segment = model.Segments[0];
         var most = new double[segment.Members.Count];
         Array.Fill(most, double.NegativeInfinity);
-        demands.Members(0, (int i, in MemberForces forces, string _) => most[i] = Math.Max(most[i], forces.N));
+        demands.Members(0, (int i, in MemberForces forces, DemandState _) => most[i] = Math.Max(most[i], forces.N));
         Mechanics.Vector3D leg = model.Bodies[0].Tower.Levels[0].Legs[0];
         int[] there = [.. Enumerable.Range(0, most.Length).Where(i => (segment.Members[i].From - leg).Length < 1e-6)];
         Assert.Contains(there, i => segment.Members[i].Role == LatticeRole.Brace && most[i] > 0);

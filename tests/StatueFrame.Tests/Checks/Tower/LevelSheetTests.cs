@@ -99,11 +99,11 @@ public class LevelSheetTests
         var single = new Dictionary<string, FootEnvelope>();
         for (int ring = 0; ring < model.Rings.Count; ring++)
         {
-            demands.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, string when) =>
+            demands.Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState when) =>
             {
                 all.Look(bar, ends);
-                if (!single.TryGetValue($"{when}, {skin}", out FootEnvelope? one))
-                    single[$"{when}, {skin}"] = one = new FootEnvelope(model);
+                if (!single.TryGetValue($"{when.When}, {skin}", out FootEnvelope? one))
+                    single[$"{when.When}, {skin}"] = one = new FootEnvelope(model);
                 one.Look(bar, ends);
             });
         }
