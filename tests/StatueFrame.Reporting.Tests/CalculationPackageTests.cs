@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
 using CsCheck;
@@ -156,6 +157,41 @@ public class CalculationPackageTests
         Assert.StartsWith("data:image/svg+xml;base64,", image.Attribute("src")!.Value);
         Assert.Equal("The heron from the south.", image.Attribute("alt")!.Value);
         Assert.Empty(html.Descendants("script"));
+    }
+
+    /// <summary>A reader with the page alone finds for every demand on bars, tower and base the actions that it is the sum of, and adds them up.</summary>
+    [Fact]
+    public void The_page_tells_of_every_demand_on_a_part_what_acts()
+    {
+        XElement[] workings = [.. Body(package with { Workings = WorkingExtent.EveryCheck }).Descendants("article")];
+        string[] kinds = ["bars.bending", "bars.shear", "bars.strut", "tower.bending", "tower.compression", "tower.tension", "base.overturning", "foundation.bearing"];
+        XElement[] traced = [.. workings.Where(w => kinds.Contains(w.Descendants("code").First().Value))];
+        Assert.NotEmpty(traced);
+        foreach (XElement working in traced)
+        {
+            XElement table = working.Descendants("table").First(t => (string?)t.Attribute("class") == "sums");
+            string[][] rows = [.. table.Element("tbody")!.Elements("tr").Select(row => row.Elements().Select(cell => cell.Value).ToArray())];
+            Assert.Contains(rows, row => row[0] == "self-weight" || row[0].StartsWith("wind towards", StringComparison.Ordinal));
+            for (int column = 2; column < rows[0].Length; column++)
+            {
+                double[] terms = [.. rows[..^1].Select(row => Number(row[1]) * Number(row[column]))];
+                Assert.Equal(Number(rows[^1][column]), terms.Sum(), 0.01 * terms.Sum(Math.Abs) + 1e-6);
+            }
+        }
+
+        static double Number(string printed) => double.Parse(printed.Replace('−', '-').Replace(",", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void Figures_are_numbered_through_the_package_where_they_stand()
+    {
+        var figure = new Figure { Title = "Elevation", Description = "The heron from the south.", Svg = "<svg xmlns='http://www.w3.org/2000/svg'/>" };
+        XElement body = Body(package with { Figures = [figure with { Title = "Rose", Section = PackageSection.Results }, figure, figure with { Title = "Sums", Section = PackageSection.Equilibrium }] });
+        Assert.Equal(["Figure 1  Elevation", "Figure 2  Rose", "Figure 3  Sums"], body.Descendants("figcaption").Select(caption => caption.Value));
+        Assert.Equal(["statue", "results", "equilibrium"], body.Descendants("figure").Select(f => (string?)f.Ancestors("section").First().Attribute("id")));
+        Assert.All(body.Descendants("figure"), f => Assert.Contains(body.Descendants("nav").Single().Descendants("a"), a => (string?)a.Attribute("href") == $"#{f.Attribute("id")!.Value}"));
+        foreach (PackageSection section in Enum.GetValues<PackageSection>())
+            Assert.Single(Body(package with { Figures = [figure with { Section = section }] }).Descendants("figure"));
     }
 
     [Fact]
