@@ -15,6 +15,7 @@ namespace StatueFrame.Analysis;
 internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double factor, string what) : PartDemands
 {
     private readonly SteadyDemands rest = new(response);
+    private readonly string beside = FormattableString.Invariant($"{what}: peaks with their factor, {factor:0.###}");
 
     public override void Bars(int ring, BarVisitor visit)
     {
@@ -67,7 +68,7 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
     }
 
     private DemandState Shaken(LoadCase steady, string? direction = null) => new(
-        string.Join(", ", new[] { direction ?? what, steady.When }.Where(part => part.Length > 0)), steady, FormattableString.Invariant($"{what}: peaks with their factor, {factor:0.###}"));
+        string.Join(", ", new[] { direction ?? what, steady.When }.Where(part => part.Length > 0)), steady, beside);
 
     public override IEnumerable<EndForces> EndsOf(int number)
     {

@@ -1,5 +1,4 @@
 using StatueFrame.Analysis;
-using StatueFrame.Mechanics.Elements;
 
 namespace StatueFrame.Checks;
 
@@ -11,9 +10,6 @@ namespace StatueFrame.Checks;
 /// <param name="Skin">The bound on the skin in it.</param>
 internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestraint Restraint, DemandState? State = null, SkinAssumption Skin = default) : ITraced
 {
-    private static readonly (string, Dimension)[] forces =
-        [("N", Dimension.Force), ("M_weak", Dimension.Moment), ("M_strong", Dimension.Moment), ("T", Dimension.Moment), ("V_thin", Dimension.Force), ("V_wide", Dimension.Force)];
-
     /// <summary>A bar of an analyzed statue under a bound on the skin: on a rigid ring or a shell it sways, else its skin end is free.</summary>
     /// <param name="bar">The bar and its rules.</param>
     /// <param name="skin">The bound.</param>
@@ -23,10 +19,14 @@ internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestrai
         new(bar, ends, skin is SkinAssumption.RigidRing or SkinAssumption.Shell ? BarRestraint.Sway : BarRestraint.Free, state, skin);
 
     /// <summary>Where the forces come from, and under which bound on the skin, in words; empty in a script.</summary>
-    public string When => State is null ? "" : State.When.Length > 0 ? $"{State.When}; {Skin.InWords()}" : Skin.InWords();
+    public string When => End(atSkin: false).When;
 
     /// <summary>How the forces of its worse end come about.</summary>
-    public DemandOrigin? Origin => OriginAt(Worse == Ends.Skin, justStress: true);
+    public DemandOrigin? Origin => End(Worse == Ends.Skin).Origin(justStress: true);
+
+    /// <summary>One end, as what holds it takes it over.</summary>
+    /// <param name="atSkin">True for the skin end.</param>
+    public BarEnd End(bool atSkin) => new(Bar, State, Skin, atSkin, atSkin ? Ends.Skin : Ends.Tower);
 
     /// <summary>The compression, N; zero in tension.</summary>
     public double Compression => Math.Max(0, -Math.Min(Ends.Tower.N, Ends.Skin.N));
@@ -40,36 +40,6 @@ internal readonly record struct BarLoad(CheckedBar Bar, BarEnds Ends, BarRestrai
 
     public bool IsMechanism =>
         !double.IsFinite(Bar.EffectiveLengthFactor(true, Restraint)) || !double.IsFinite(Bar.EffectiveLengthFactor(false, Restraint));
-
-    /// <summary>How the forces of one end come about; null where no load case is behind them.</summary>
-    /// <param name="atSkin">True for the skin end.</param>
-    /// <param name="justStress">True for those alone that stress it along its axis.</param>
-    public DemandOrigin? OriginAt(bool atSkin, bool justStress)
-    {
-        if (State is null || State is { Steady: null, Shaken: "" } || Bar.Site is not { } site)
-            return null;
-        SkinAssumption skin = Skin;
-        double? local = State.LocalPressure;
-        return new DemandOrigin(State, justStress ? forces[..3] : forces, At, Of(Ends))
-        {
-            Rest = Bar.Standoff.Saddle is not null && site.Slides ? "friction of the saddle while it slides, the worse way" : "",
-            Then = local is { } p ? w => w.Given(p, Dimension.Pressure, "local pressure with its factor, outward positive") : null,
-        };
-
-        double[] At(LoadCase loadCase)
-        {
-            (RingElement ring, int band) = loadCase.Model.Rings[site.Ring];
-            Span<double> own = stackalloc double[FrameElement.Size];
-            BarModel bar = ring.Bars[site.Index];
-            return (local is not null ? loadCase.LocalForcesOf(ring, bar, band, 0, own) : loadCase.ForcesOf(ring, bar, band, skin, own)) ? Of(BarEnds.Of(own)) : Of(default);
-        }
-
-        double[] Of(in BarEnds ends)
-        {
-            FlatForces f = atSkin ? ends.Skin : ends.Tower;
-            return justStress ? [f.N, f.Weak, f.Strong] : [f.N, f.Weak, f.Strong, f.T, f.AlongThickness, f.AlongWidth];
-        }
-    }
 
     /// <summary>Tells where the forces come from.</summary>
     public void Tell(Working? w)

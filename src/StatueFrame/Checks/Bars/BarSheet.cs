@@ -113,7 +113,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
                 underBars.Look(FaceLoad.Of(bar, load, bars[bar.Index].Design, chord));
                 return;
             }
-            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, onBracket!, tower, load);
+            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, onBracket!, tower, load.End(atSkin: false));
             brackets.Look(onTip);
             underBrackets.Look(FaceLoad.Of(onTip, chord));
         }
@@ -122,9 +122,9 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         {
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
             if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
-                saddles.Look(new(load, (force - force.Dot(outward) * outward).Length));
+                saddles.Look(new(load.End(atSkin: true), (force - force.Dot(outward) * outward).Length));
             else if (bar.Bar.Place.Slide != Vector3D.Zero && skin is SkinAssumption.LimpSkin or SkinAssumption.SlidingSkin && bar.Standoff.Saddle is not { HasStop: true })
-                slides.Look(new(load, PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force)));
+                slides.Look(new(load.End(atSkin: true), PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force)));
         }
     }
 

@@ -15,24 +15,24 @@ namespace StatueFrame.Checks;
 /// <param name="T">Torsion, without sign.</param>
 /// <param name="Tip">Moments about the strong and the weak axis at the tip, without sign.</param>
 /// <param name="Foot">The same at the tower.</param>
-/// <param name="From">The standoff that they come from; null for none.</param>
+/// <param name="From">The end of a standoff that they come from.</param>
 internal readonly record struct BracketLoad(
     PlacedBracket Bracket, string Where, string Words, BarDesign Design, Material? Joined, double N, double V, double T,
-    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot, BarLoad? From = null) : ITraced
+    (double Strong, double Weak) Tip, (double Strong, double Weak) Foot, BarEnd From = default) : ITraced
 {
     /// <summary>Where the forces come from, in words.</summary>
-    public string When => From?.When ?? Words;
+    public string When => From.Bar is null ? Words : From.When;
 
     /// <summary>How the forces of the standoff's tower end come about, which it takes.</summary>
-    public DemandOrigin? Origin => From?.OriginAt(atSkin: false, justStress: false);
+    public DemandOrigin? Origin => From.Origin();
 
     /// <summary>From the forces on a standoff's tower end, which the bracket takes: F and M at the tip, M + L x × F at the foot.</summary>
     /// <param name="bar">The standoff; it stands on a bracket.</param>
     /// <param name="ends">What acts on it; what is loose of it counts with whatever signs are worse.</param>
     /// <param name="design">The rules.</param>
     /// <param name="joined">The metal of the tower there.</param>
-    /// <param name="from">The standoff in the state that they are of; null when nobody asks.</param>
-    public static BracketLoad Of(BarModel bar, in BarEnds ends, BarDesign design, Material? joined, BarLoad? from = null)
+    /// <param name="from">That end in its state, when somebody may ask.</param>
+    public static BracketLoad Of(BarModel bar, in BarEnds ends, BarDesign design, Material? joined, in BarEnd from = default)
     {
         PlacedBracket bracket = bar.Bar.Place.Bracket!;
         Axes3D own = bracket.Axes, barAxes = bar.Bar.Place.Axes;

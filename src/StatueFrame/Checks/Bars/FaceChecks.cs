@@ -13,15 +13,15 @@ namespace StatueFrame.Checks;
 /// <param name="N">Axial force, without sign.</param>
 /// <param name="M_y">Moment about y, without sign.</param>
 /// <param name="M_z">Moment about z, without sign.</param>
-/// <param name="From">The standoff that they come from; null for none.</param>
+/// <param name="From">The end of a standoff that they come from.</param>
 internal readonly record struct FaceLoad(
-    string Where, string Words, BarDesign Design, BracketChord Chord, Axes3D Axes, Section Foot, double N, double M_y, double M_z, BarLoad? From = null) : ITraced
+    string Where, string Words, BarDesign Design, BracketChord Chord, Axes3D Axes, Section Foot, double N, double M_y, double M_z, BarEnd From = default) : ITraced
 {
     /// <summary>Where the forces come from, in words.</summary>
-    public string When => From?.When ?? Words;
+    public string When => From.Bar is null ? Words : From.When;
 
     /// <summary>How the forces of the standoff's tower end come about.</summary>
-    public DemandOrigin? Origin => From?.OriginAt(atSkin: false, justStress: false);
+    public DemandOrigin? Origin => From.Origin();
 
     public static FaceLoad Of(in BracketLoad load, BracketChord chord) =>
         new(load.Where, load.Words, load.Design, chord, load.Bracket.Axes, load.Bracket.Bracket.Section, Math.Abs(load.N), load.Foot.Strong, load.Foot.Weak, load.From);
@@ -32,7 +32,7 @@ internal readonly record struct FaceLoad(
         FlatForces together = load.Ends.Tower + -1 * load.Ends.Loose, loose = load.Ends.Loose;
         return new(
             bar.Where, "", design, chord, bar.Bar.Place.Axes, bar.Standoff.Section, Math.Abs(together.N) + Math.Abs(loose.N),
-            Math.Abs(together.Strong) + Math.Abs(loose.Strong), Math.Abs(together.Weak) + Math.Abs(loose.Weak), load);
+            Math.Abs(together.Strong) + Math.Abs(loose.Strong), Math.Abs(together.Weak) + Math.Abs(loose.Weak), load.End(atSkin: false));
     }
 
     /// <summary>Its widths along the axis of the section under it and across the face, m; and its moments in the plane of that axis and out of it.</summary>

@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 internal readonly record struct FixingLoad(BarLoad Load, bool AtSkin) : ITraced
 {
     /// <summary>How the forces of this end come about.</summary>
-    public DemandOrigin? Origin => Load.OriginAt(AtSkin, justStress: false);
+    public DemandOrigin? Origin => Load.End(AtSkin).Origin();
 
     public FlatForces Forces => AtSkin ? Load.Ends.Skin : Load.Ends.Tower;
 

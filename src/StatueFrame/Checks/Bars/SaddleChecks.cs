@@ -10,12 +10,12 @@ internal static class SaddleChecks
     private static readonly Source gapRule = Source.Assumed("bars: clearance is the gap less the movement");
 
     /// <summary>A saddle with the force that its friction has to hold, N, and the reason why it cannot be checked.</summary>
-    internal readonly record struct SaddleLoad(BarLoad Load, double Force) : ITraced
+    internal readonly record struct SaddleLoad(BarEnd End, double Force) : ITraced
     {
-        public CheckedBar Bar => Load.Bar;
+        public CheckedBar Bar => End.Bar!;
 
         /// <summary>How the forces of the skin end come about.</summary>
-        public DemandOrigin? Origin => Load.OriginAt(atSkin: true, justStress: false);
+        public DemandOrigin? Origin => End.Origin();
     }
 
     internal static readonly FormulaEntry<SaddleLoad> SlipEntry = new(
@@ -59,7 +59,8 @@ internal static class SaddleChecks
 
     private static (double, double) Held(Working? w, in SaddleLoad load, string what)
     {
-        load.Load.Tell(w);
+        if (w is not null && load.End.When is { Length: > 0 } when)
+            w.Note($"Worst of all states: {when}.");
         Saddle saddle = load.Bar.Standoff.Saddle!;
         return (w.Given("F", load.Force, Dimension.Force, what), SlipResistance(w, saddle.Clamp.Newtons, saddle.LeastFriction ?? saddle.Friction, saddle.Faces, load.Bar.Design.GammaM3));
     }

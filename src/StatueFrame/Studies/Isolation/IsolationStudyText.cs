@@ -100,7 +100,7 @@ internal static class IsolationStudyText
             ? Invariant($"; {worst.Where} reaches {TextLayout.Format(worst.Stress.Value.Pascals, Dimension.Stress, units)}, {100 * worst.YieldFraction:0} % of its yield strength{(worst.HasYielded ? ", and yields" : worst.YieldFraction > 1 ? ", which it cannot bear" : "")}")
             : "";
         string free = row.Rocking is { } rocking
-            ? Invariant($"; free to lift, it {rocking}{(rocking.Lifts ? $", with at most {TextLayout.Format(rocking.Rocking.Value.Joules, Dimension.Energy, units)} in rocking, {TextLayout.Format(rocking.BarStrain.Value.Joules, Dimension.Energy, units)} in the bars, {TextLayout.Format(rocking.SkinMotion.Value.Joules, Dimension.Energy, units)} in the skin's motion" : "")}")
+            ? Invariant($"; free to lift, it {(rocking.Topples ? "TOPPLES" : !rocking.Lifts ? "stays on its base" : Invariant($"rocks to {rocking.PeakRotation.Degrees:0.00}°, {100 * rocking.PeakOverBalance:0.#} % of the way to its balance"))}{(rocking.Lifts ? $", with at most {TextLayout.Format(rocking.Rocking.Value.Joules, Dimension.Energy, units)} in rocking, {TextLayout.Format(rocking.BarStrain.Value.Joules, Dimension.Energy, units)} in the bars, {TextLayout.Format(rocking.SkinMotion.Value.Joules, Dimension.Energy, units)} in the skin's motion" : "")}")
             : "";
         return $"{row.Variant.Name}: {lifting}{bar}{free}.";
     }
