@@ -54,7 +54,10 @@ public sealed class LoadCase
     /// <summary>The state of what acts steadily alone.</summary>
     internal DemandState State { get; }
 
-    /// <summary>The actions one after the other, the wind last, each with the load case of those up to it.</summary>
+    /// <summary>
+    /// The actions one after the other, the wind last, each with the load case of those up to it; empty where the statue does not stand
+    /// under some of them alone, as with braces that go slack.
+    /// </summary>
     internal IReadOnlyList<(FactoredAction Action, LoadCase UpTo)> BuiltUp => builtUp.Value;
 
     /// <summary>The total wind force on skin and bare tower, factors included.</summary>
@@ -79,8 +82,15 @@ public sealed class LoadCase
     private (FactoredAction, LoadCase)[] BuildUp()
     {
         FactoredAction[] steady = [.. loads.Situation.Actions.Where(a => a.Action is not (ShockAction or EarthquakeAction)).OrderBy(a => a.Action is WindAction)];
-        return [.. steady.Select((action, i) =>
-            (action, i == steady.Length - 1 ? this : new Response(model, loads.Situation with { Actions = [.. steady.Take(i + 1)] }, loads.Label).Cases[0]))];
+        try
+        {
+            return [.. steady.Select((action, i) =>
+                (action, i == steady.Length - 1 ? this : new Response(model, loads.Situation with { Actions = [.. steady.Take(i + 1)] }, loads.Label).Cases[0]))];
+        }
+        catch (FrameException)
+        {
+            return [];
+        }
     }
 
     /// <summary>The movement of a named point.</summary>

@@ -79,6 +79,8 @@ internal sealed record DemandOrigin(DemandState State, (string Symbol, Dimension
             Add(cause, action.Factor, [.. after.Select((value, i) => action.Factor == 0 ? 0 : (value - before[i]) / action.Factor)]);
             before = after;
         }
+        if (State.Steady is { BuiltUp.Count: 0 } whole)
+            Add("all that acts steadily", 1, Of(whole));
         foreach ((string cause, double[] forces) in Besides)
             Add(cause, 1, forces);
         double[] rest = [.. Total.Select((value, i) => value - sum[i])];

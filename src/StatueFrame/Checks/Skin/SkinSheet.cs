@@ -12,6 +12,10 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
 
     private static readonly Assumption evenRivets = new("rivets of straps", "share its pull evenly; the strap's edge does not pry", Source.Assumed("sheets"));
 
+    private static readonly DemandState localPressure = new("local pressure and suction on the band");
+
+    private static readonly (string, Dimension)[] seamForces = [("n", Dimension.LineLoad), ("q", Dimension.LineLoad)];
+
     private readonly SkinDesign design = criteria.Skin;
 
     /// <summary>The situation's local pressures on a body's bands, with its heat where seams hold it.</summary>
@@ -106,10 +110,32 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
             TemperatureDelta.FromKelvins(heat), seam.HeatRestraint);
         SeamForces outward = SeamForces.Of(suction, Length.Zero, width, Length.Zero, skin.Material, thickness);
         forces = forces with { Outward = outward.Outward };
-        lists.Checks.Add(SeamChecks.Shear(seam, skin.Material, thickness, forces, rules, where, situation));
-        lists.Checks.Add(SeamChecks.Bearing(seam, skin.Material, thickness, forces, rules, where, situation));
-        lists.Checks.Add(SeamChecks.NetSection(seam, skin.Material, thickness, forces, rules, where, situation));
-        lists.Checks.Add(SeamChecks.PullThrough(seam, skin.Material, thickness, forces, rules, where, situation));
+        DemandOrigin origin = OriginOf(forces, greater.Pascals, suction.Pascals, band, skin.Material);
+        lists.Checks.Add(SeamChecks.Shear(seam, skin.Material, thickness, forces, rules, where, situation).From(origin));
+        lists.Checks.Add(SeamChecks.Bearing(seam, skin.Material, thickness, forces, rules, where, situation).From(origin));
+        lists.Checks.Add(SeamChecks.NetSection(seam, skin.Material, thickness, forces, rules, where, situation).From(origin));
+        lists.Checks.Add(SeamChecks.PullThrough(seam, skin.Material, thickness, forces, rules, where, situation).From(origin));
+    }
+
+    /// <summary>What the forces on a seam are the sums of: membrane of the pressure, hanging sheet, heat; and suction.</summary>
+    private static DemandOrigin OriginOf(SeamForces forces, double greater, double suction, SkinBand band, Material sheet)
+    {
+        double radius = band.MidOutline.Perimeter / (2 * Math.PI), membrane = greater * radius;
+        double hanging = sheet.Density.KilogramsPerCubicMeter * SelfWeight.Gravity * band.MidThickness * (band.Top - band.Bottom);
+        return new DemandOrigin(localPressure, seamForces, _ => [], [forces.InPlane.NewtonsPerMeter, forces.Outward.NewtonsPerMeter])
+        {
+            Besides =
+            [
+                ("the greater pressure times R", [membrane, 0]), ("sheet of the band, which hangs on it", [hanging, 0]), ("suction on half the panel's width", [0, forces.Outward.NewtonsPerMeter]),
+            ],
+            Rest = "heat that is held back",
+            Then = w =>
+            {
+                w.Given("p", greater, Dimension.Pressure, "local pressure or suction with its factor, the greater");
+                w.Given("p_s", suction, Dimension.Pressure, "local suction with its factor");
+                w.Given("R", radius, Dimension.Length, "radius of a circle of the band's perimeter");
+            },
+        };
     }
 
     private SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, PlateBending? known) => new()
