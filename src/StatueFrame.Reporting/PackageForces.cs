@@ -61,7 +61,7 @@ internal sealed class PackageForces
         if (factor == 0 || governing.Cases.Count < 2)
             return;
         html.Element("h3", "Wind by band and heading").Line();
-        html.Element("p", $"Along the wind, at the load factor 1, in {Dimension.Force.Unit(package.Units)}; wind off the middle of the figure and lift come from the same forces. The numbers of all headings, with what they are the product of: Response.WindToCsv.");
+        html.Element("p", $"Along the wind, at the load factor 1, in {Dimension.Force.Unit(package.Units)}; in the wind of {governing.Situation.Name}; wind off the middle of the figure and lift come from the same forces.");
         BandWindForce[][] all = [.. governing.Cases.Select(c => c.BandWindForces().ToArray())];
         Table(
             ["band", .. governing.Cases.Select(c => Invariant($"{c.Heading!.Value.Degrees:0.#}°"))], 1,

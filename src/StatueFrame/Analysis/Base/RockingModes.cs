@@ -53,12 +53,15 @@ internal sealed class RockingModes
         {
             (Along[i], Up[i]) = (ahead.X * model.Participation(Modes.Shape(i), 0) + ahead.Y * model.Participation(Modes.Shape(i), 1), model.Participation(Modes.Shape(i), 2));
         }
-        DampingModel damping = statue.Damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
+        DampingModel damping = statue.DampingInUse;
+        Assumptions = statue.Assumptions().ToValueList();
         Omega = [.. Enumerable.Range(0, Count).Select(Modes.CircularFrequency)];
         Damping = [.. Enumerable.Range(0, Count).Select(i => DampingModel.RatioOf(damping.DecrementAt(Modes.Frequency(i), Modes.Frequency(0))))];
     }
 
     public StatueModel Model { get; }
+
+    public ValueList<Assumption> Assumptions { get; }
 
     public Vector3D Ahead { get; }
 

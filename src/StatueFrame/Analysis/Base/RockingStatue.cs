@@ -96,10 +96,21 @@ public sealed record RockingStatue
         }
     }
 
+    /// <summary>What is taken of the base and of damping, for whoever reads a result.</summary>
+    internal IEnumerable<Assumption> Assumptions()
+    {
+        yield return new Assumption("base that rocks", "rigid, held against sliding, in one plane about its two edges; lands without a bounce", Source.Assumed("toppling"));
+        foreach (Assumption damping in DampingInUse.Assumptions)
+            yield return damping;
+    }
+
+    internal DampingModel DampingInUse => Damping ?? DampingModel.Of(DampingCategory.WeldedLattice);
+
     private void RequireValid(Action<Validator> other)
     {
+        ArgumentNullException.ThrowIfNull(Model);
         var v = new Validator();
-        v.Required(Model);
+        v.Within(Heading, Heading.Degrees, -360, 720);
         v.Positive(Front, Front.Meters, 1e-3, 1e3);
         if (Back is { } back)
             v.Positive(back, back.Meters, 1e-3, 1e3, nameof(Back));
@@ -112,7 +123,7 @@ public sealed record RockingStatue
             ShockResponse.ValidateDamping(Damping, v.At(nameof(Damping)));
         if (Modes is { } modes)
             v.InRange(modes, 1, 1024, "It is a number of modes.", nameof(Modes));
-        if (Model is not null && (Model.Masses.CenterMeters - Model.BaseCenter).Dot(Ahead) is var ahead && !(ahead < Front.Meters && -ahead < (Back ?? Front).Meters))
+        if ((Model.Masses.CenterMeters - Model.BaseCenter).Dot(Ahead) is var ahead && !(ahead < Front.Meters && -ahead < (Back ?? Front).Meters))
             v.Add(nameof(Front), FormattableString.Invariant($"and back leave the center of mass, {ahead:0.###} m ahead of the base's center, beyond an edge"), "The statue cannot stand so; widen the base.");
         other(v);
         v.ThrowIfAny();

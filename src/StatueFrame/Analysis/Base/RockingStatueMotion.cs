@@ -422,6 +422,7 @@ internal sealed class RockingStatueMotion
             LostInLandings = Energy.FromJoules(lost),
             BalanceError = greatestInput > 0 ? error / greatestInput : 0,
             ModeCount = n,
+            Assumptions = body.Assumptions,
             WorstBar = all.Length == 0 ? null : all.FirstGreatest(bar => bar.YieldFraction),
             History = history.ToValueList(),
         };

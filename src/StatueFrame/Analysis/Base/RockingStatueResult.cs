@@ -62,6 +62,9 @@ public sealed record RockingStatueResult
     /// <summary>Number of modes that bent.</summary>
     public required int ModeCount { get; init; }
 
+    /// <summary>What the library took for the user.</summary>
+    public required ValueList<Assumption> Assumptions { get; init; }
+
     /// <summary>The standoff nearest to its yield strength, on its rigid ring with the weight; null when the statue has none.</summary>
     public required ShockBar? WorstBar { get; init; }
 

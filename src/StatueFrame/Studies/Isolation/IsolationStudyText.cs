@@ -16,6 +16,8 @@ internal static class IsolationStudyText
         TextLayout.AppendWrapped(text, "", Describe(study, units));
         if (study.Rows[0].Overturning is { } overturning)
             TextLayout.AppendWrapped(text, "", $"Lifts about the edge of: {overturning.Base}{(study.Options.Limits.HoldDown.Newtons > 0 ? ", hold-downs " + TextLayout.Format(study.Options.Limits.HoldDown.Newtons, Dimension.Force, units) : "")}.");
+        if (study.Rows[0].Rocking is { } free)
+            TextLayout.AppendWrapped(text, "", $"Free to rock: {string.Join("; ", free.Assumptions.Select(a => a.Short))}.");
         text.Append("\nBY WAY OF HOLDING THE SKIN\n");
         Column[] columns = Columns(study);
         StudyTable.Append(text, [Names(study)], [.. columns.Select(Cells), Verdicts(study)]);

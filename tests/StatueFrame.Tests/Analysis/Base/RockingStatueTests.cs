@@ -215,11 +215,20 @@ public class RockingStatueTests
     }
 
     [Fact]
+    public void What_was_taken_is_told()
+    {
+        RockingStatue own = On(Column(4, 2000, 1000, 1e6), 0.5);
+        Assert.Contains(own.Under(At("head", 100)).Assumptions, a => a.Value.Contains("held against sliding", StringComparison.Ordinal));
+        Assert.Contains((own with { Damping = null }).Under(At("head", 100)).Assumptions, a => a.Subject == "structural damping");
+        Assert.Single(own.Under(At("head", 100)).Assumptions);
+    }
+
+    [Fact]
     public void What_cannot_stand_is_refused_with_all_that_is_wrong()
     {
-        RockingStatue wrong = On(Column(4, 2000, 1000, 1e6), -1) with { PlinthMass = 5.Kilograms, Modes = 0 };
+        RockingStatue wrong = On(Column(4, 2000, 1000, 1e6), -1) with { Heading = 1000.Degrees, PlinthMass = 5.Kilograms, Modes = 0 };
         var e = Assert.Throws<InvalidStatueException>(() => wrong.Under(At("nowhere", 1)));
-        foreach (string path in (string[])["Front", "PlinthHeight", "Modes", "Shock.On"])
+        foreach (string path in (string[])["Heading", "Front", "PlinthHeight", "Modes", "Shock.On"])
             Assert.Contains(e.Problems, problem => problem.Path == path);
     }
 }
