@@ -1,4 +1,3 @@
-using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Statics;
 using UnitsNet;
 
@@ -26,18 +25,13 @@ internal sealed class RockingStatueMotion
     private readonly double[] firm, trial;
 
     private readonly State now, next;
-    private readonly ShockProbes probes;
-    private readonly BarPeaks bars;
-    private readonly double[][] looks, bands;
-    private readonly double[][] bandOfTurn = new double[2][];
-    private readonly double[] at, bandAt;
+    private readonly RockingLooks looks;
     private readonly List<RockingPoint> history = [];
-    private readonly List<double> times = [];
 
-    private int samples, landings, step;
+    private int landings, step;
     private bool lifts, fallen;
     private double recorded = double.NegativeInfinity, peak, peakOfBalance, peakTendon, input, damped, lost, greatestInput, error, firstLift = double.NaN;
-    private (double Value, double Time) rocking, barStrain, towerStrain, skin, inputPeak;
+    private (double Value, double Time) rocking, inputPeak;
 
     public RockingStatueMotion(RockingModes body, ShockLoads? loads, RockingGround ground)
     {
@@ -54,15 +48,7 @@ internal sealed class RockingStatueMotion
         patterns = [.. (loads?.Patterns ?? []).Select(p => Enumerable.Range(0, n).Select(i => body.Modes.ModalForce(i, p.Nodal)).ToArray())];
         onTurn = [.. (loads?.Patterns ?? []).Select(p => new[] { body.OnTurn(0, p.Resultant), body.OnTurn(1, p.Resultant) })];
         (firm, trial) = (new double[n], new double[n]);
-
-        StatueModel model = body.Model;
-        probes = new ShockProbes(model);
-        bars = new BarPeaks(model, model.RespondValid(new Situation { Name = "rest", Actions = [new SelfWeight()] }).Cases[0]);
-        (at, bandAt) = (new double[probes.Count], new double[Frame.NodeSize * probes.BandCount]);
-        looks = [.. Enumerable.Range(0, n).Select(i => Looked(body.Modes.Shape(i)))];
-        bands = [.. Enumerable.Range(0, n).Select(i => Bands(body.Modes.Shape(i)))];
-        for (int side = 0; side < 2; side++)
-            bandOfTurn[side] = Bands(RigidTurn(side));
+        looks = new RockingLooks(body);
     }
 
     public RockingStatueResult Run()
@@ -331,35 +317,14 @@ internal sealed class RockingStatueMotion
     private void Look(double t)
     {
         double potential = now.Side == Stands ? 0 : body.Potential(now.Side, now.phi, now.q), strain = Strain(now), kinetic = Kinetic(now);
-        Greater(ref inputPeak, input, t);
+        RockingLooks.Greater(ref inputPeak, input, t);
         greatestInput = Math.Max(greatestInput, Math.Abs(input));
         error = Math.Max(error, Math.Abs(input - kinetic - strain - potential - damped - lost));
         if (now.Side != Stands)
-            Greater(ref rocking, potential + TurnOfAll(now), t);
+            RockingLooks.Greater(ref rocking, potential + TurnOfAll(now), t);
         Record(false);
-        if (t > dense && step % Sparse != 0)
-            return;
-        at.AsSpan().Clear();
-        bandAt.AsSpan().Clear();
-        for (int i = 0; i < n; i++)
-        {
-            DenseVector.AddScaled(at, now.q[i], looks[i]);
-            DenseVector.AddScaled(bandAt, now.v[i], bands[i]);
-        }
-        if (now.Side != Stands)
-            DenseVector.AddScaled(bandAt, now.rate, bandOfTurn[now.Side]);
-        double inBars = probes.BarStrain(at);
-        Greater(ref barStrain, inBars, t);
-        Greater(ref towerStrain, strain - inBars, t);
-        Greater(ref skin, DenseVector.Dot(bandAt, bandAt), t);
-        times.Add(t);
-        bars.Look(at, samples++);
-    }
-
-    private static void Greater(ref (double Value, double Time) peak, double value, double t)
-    {
-        if (value > peak.Value)
-            peak = (value, t);
+        if (t <= dense || step % Sparse == 0)
+            looks.Look(t, now.q, now.v, strain, now.Side == Stands ? null : (now.Side, now.rate));
     }
 
     private void Record(bool always)
@@ -371,38 +336,8 @@ internal sealed class RockingStatueMotion
         history.Add(new RockingPoint(Duration.FromSeconds(now.t), Angle.FromRadians(sign * now.phi), RotationalSpeed.FromRadiansPerSecond(sign * now.rate)));
     }
 
-    private double[] Looked(ReadOnlySpan<double> shape)
-    {
-        var values = new double[probes.Count];
-        probes.Look(shape, values);
-        return values;
-    }
-
-    private double[] Bands(ReadOnlySpan<double> shape)
-    {
-        var values = new double[Frame.NodeSize * probes.BandCount];
-        probes.LookAtBands(shape, values);
-        return values;
-    }
-
-    /// <summary>A unit turn on a side as a full vector.</summary>
-    private double[] RigidTurn(int side)
-    {
-        (Vector3D move, Vector3D turn) = body.Motion(side);
-        Frame frame = body.Model.Frame;
-        var u = new double[frame.FreedomCount];
-        for (int node = 0; node < frame.Nodes.Count; node++)
-        {
-            Vector3D v = move + turn.Cross(frame.Nodes[node].Position - body.Model.BaseCenter);
-            (u[Frame.NodeSize * node], u[Frame.NodeSize * node + 1], u[Frame.NodeSize * node + 2]) = (v.X, v.Y, v.Z);
-            (u[Frame.NodeSize * node + 3], u[Frame.NodeSize * node + 4], u[Frame.NodeSize * node + 5]) = (turn.X, turn.Y, turn.Z);
-        }
-        return u;
-    }
-
     private RockingStatueResult Result()
     {
-        ShockBar[] all = bars.Results(sample => times[sample]);
         return new RockingStatueResult
         {
             Lifts = lifts,
@@ -414,16 +349,16 @@ internal sealed class RockingStatueMotion
             Landings = landings,
             PeakTendonForce = Force.FromNewtons(peakTendon),
             Rocking = InTime(rocking),
-            BarStrain = InTime(barStrain),
-            TowerStrain = InTime(towerStrain),
-            SkinMotion = InTime(skin),
+            BarStrain = InTime(looks.BarStrain),
+            TowerStrain = InTime(looks.TowerStrain),
+            SkinMotion = InTime(looks.Skin),
             Input = InTime(inputPeak),
             Damped = Energy.FromJoules(damped),
             LostInLandings = Energy.FromJoules(lost),
             BalanceError = greatestInput > 0 ? error / greatestInput : 0,
             ModeCount = n,
             Assumptions = body.Assumptions,
-            WorstBar = all.Length == 0 ? null : all.FirstGreatest(bar => bar.YieldFraction),
+            WorstBar = looks.WorstBar(),
             History = history.ToValueList(),
         };
 
