@@ -18,7 +18,7 @@ internal sealed class BaseSheet(StatueModel model, Criteria criteria, SituationD
         BaseDesign design = criteria.BaseInUse;
         if (statue.HoldDown is { } holdDown)
         {
-            var sheet = new HoldDownSheet(statue, holdDown, design, states, tipping, situation, lists);
+            var sheet = new HoldDownSheet(statue, holdDown, IsRound(model.Segments[0].Segment), design, states, tipping, situation, lists);
             if (isStrength)
                 sheet.AddStrength();
             else
@@ -37,4 +37,7 @@ internal sealed class BaseSheet(StatueModel model, Criteria criteria, SituationD
                 sheet.AddService(demands.IsSteady);
         }
     }
+
+    private static bool IsRound(TowerSegment segment) =>
+        (segment switch { LatticeSegment lattice => lattice.Legs, MemberSegment member => member.Section, _ => null }) is { OutlineDiameter: not null };
 }

@@ -27,14 +27,13 @@ internal readonly record struct FootLoad(
 }
 
 /// <summary>
-/// Feet: every leg of a lattice on a plate of its own, a mast on its plate. The weld to the plate, the plate bent up by its
-/// anchor bars, and the bars of the foot under the leg's own pull.
+/// Feet: every leg of a lattice on a plate of its own, a mast on its plate. The weld to the plate; and of a leg's own pull the
+/// plate that its bars bend up, and the bars.
 /// </summary>
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationDemands demands, SheetWriter lists)
 {
     private const string NoPlates = "no hold-down is described (Statue.HoldDown)";
-    private static readonly Source stub = new("EN 1993-1-8:2005", "6.2.4, Table 6.2 without prying; Table 6.6, from memory");
     private static readonly Source line = Source.Assumed("base: a weld on every face of a thin wall has the section's own moduli times its throats over the wall");
     private static readonly DemandState everyMember = new("what ends in the foot, the most of every member, all at one time");
     private static readonly (string, Dimension)[] foot = [("N", Dimension.Force), ("V", Dimension.Force), ("U", Dimension.Force)];
@@ -52,15 +51,6 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         Run = (Working? w, in FootLoad foot) => Weld(w, foot),
     };
 
-    internal static readonly FormulaEntry<FootLoad> PlateEntry = new(
-        "feet.plate-uplift", "base plate bent up by its anchor bars", Nature.Strength, "every foot that a leg pulls up, every bar", "pull of a bar by the leg's uplift", "plate as a T-stub without prying", NoPlates)
-    {
-        Dimension = Dimension.Force,
-        Where = (in FootLoad foot) => foot.Where,
-        Rule = (in FootLoad _) => stub,
-        Run = (Working? w, in FootLoad foot) => PlateUplift(w, foot),
-    };
-
     internal static readonly FormulaEntry<FootLoad> AnchorEntry = new(
         "feet.anchors", "anchor bars of a foot under its leg's own pull", Nature.Strength, "every foot, every state", "uplift of the leg, shared by its bars", "steel of the bars", NoPlates)
     {
@@ -75,13 +65,6 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         },
     };
 
-    /// <summary>Whether some bar of a foot is so short that the plate's edge pries: L_b ≤ 8.8 m³ A_s/(l_eff t³), EN 1993-1-8, Table 6.2.</summary>
-    public static bool Pries(HoldDown holdDown) => holdDown.Plates.Any(plate => BarsOf(plate, holdDown).Any(bar =>
-    {
-        (double m, double l, _) = Stub(plate, bar);
-        return m > 1e-3 && bar.FreeLength.Meters <= 8.8 * m * m * m * bar.A_s / (l * Math.Pow(plate.Thickness.Meters, 3));
-    }));
-
     public void Add()
     {
         FootLoad[] feet = [.. Feet()];
@@ -91,7 +74,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         lists.Run(WeldEntry, feet);
         if (model.Segments[0].Segment is LatticeSegment)
         {
-            lists.Run(PlateEntry, feet);
+            lists.Run(PlateUplift.OfFeet, feet.SelectMany(Pulls));
             lists.Run(AnchorEntry, feet);
             lists.Assume([atOneTime], first);
         }
@@ -155,24 +138,17 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 shares.Add((member.Label, [k * most[i].Size * Math.Abs(d.Z), k * (most[i].Size * double.Hypot(d.X, d.Y) + (isLeg ? most[i].V : 0)), k * most[i].Pull * Math.Abs(d.Z)]));
             }
             yield return new FootLoad(
-                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse)
+                Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, PlateUplift.BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse)
             {
                 Origin = new DemandOrigin(everyMember, foot[..(uplift > 0 ? 3 : 2)], _ => [], uplift > 0 ? [k * axial, k * shear, k * uplift] : [k * axial, k * shear]) { Besides = [.. shares.Select(share => (share.Item1, share.Item2[..(uplift > 0 ? 3 : 2)]))] },
             };
         }
     }
 
-    private static ValueList<AnchorBar> BarsOf(BasePlate plate, HoldDown holdDown) => holdDown.Bars.Where(bar =>
-        Math.Abs(bar.X.Meters - plate.X.Meters) <= 0.5 * plate.WidthX.Meters && Math.Abs(bar.Y.Meters - plate.Y.Meters) <= 0.5 * plate.WidthY.Meters).ToValueList();
-
-    /// <summary>The lever m of a bar from the foot's face, the length of plate that bends about it, and its distance from the plate's edge, m.</summary>
-    private static (double m, double l, double e) Stub(BasePlate plate, AnchorBar bar)
-    {
-        double dx = Math.Abs(bar.X.Meters - plate.X.Meters), dy = Math.Abs(bar.Y.Meters - plate.Y.Meters);
-        double m = double.Hypot(Math.Max(0, dx - 0.5 * plate.FootX.Meters), Math.Max(0, dy - 0.5 * plate.FootY.Meters));
-        double e = Math.Max(0, Math.Min(0.5 * plate.WidthX.Meters - dx, 0.5 * plate.WidthY.Meters - dy));
-        return (m, Math.Min(Math.Min(2 * Math.PI * m, Math.PI * m + 2 * e), Math.Min(4 * m + 1.25 * e, 2 * m + 0.625 * e + e)), e);
-    }
+    /// <summary>What the uplift of a leg pulls up its plate with, bar by bar.</summary>
+    private static IEnumerable<PlatePull> Pulls(FootLoad foot) => foot.Bars.Select(bar => new PlatePull(
+        foot.Where, foot.Plate, bar, foot.Bars, foot.Section.OutlineDiameter is not null, foot.Uplift, foot.Bars.Count, foot.BaseDesign)
+    { Origin = foot.Origin });
 
     private static (double Demand, double Capacity) Weld(Working? w, in FootLoad foot)
     {
@@ -190,28 +166,5 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         double f_r = w.Let("f_r", Math.Sqrt(sigma * sigma + tau * tau), Dimension.Stress, FilletThroat.Rule(foot.Design), "resultant");
         double ultimate = Math.Min(foot.Metal.For(t).UltimateStrength.Pascals, foot.Plate.Metal.UltimateStrength.Pascals);
         return (f_r, FilletThroat.Strength(w, ultimate, "ultimate strength of the weaker part", foot.Design));
-    }
-
-    /// <summary>Pull of the bar with the longest lever, and what the plate bears there as a cantilever of the length that bends, N.</summary>
-    private static (double Demand, double Capacity) PlateUplift(Working? w, in FootLoad foot)
-    {
-        double U = w.Given("U", foot.Uplift, Dimension.Force, "uplift of the leg"), n = w.Given("n", foot.Bars.Count, Dimension.Number, "bars through its plate");
-        if (n == 0)
-            return (U, 0);
-        double T = w.Let("T", U / n, Dimension.Force, stub, "of each bar");
-        BasePlate plate = foot.Plate;
-        (double m, double l, double e) = foot.Bars.Select(bar => Stub(plate, bar)).MinBy(s => s.m > 1e-3 ? s.l / s.m : double.PositiveInfinity);
-        w.Given(m, Dimension.SmallLength, "lever of the bar from what stands on the plate");
-        w.Given(e, Dimension.SmallLength, "its distance from the plate's edge");
-        if (m <= 1e-3)
-        {
-            w?.Note("The bars stand at the foot: the plate is not bent.");
-            return (0, 1);
-        }
-        w.Given(l, Dimension.SmallLength, "l_eff: the least of 2πm, πm + 2e, 4m + 1.25e and 2m + 1.625e", stub);
-        double t = w.Given("t", plate.Thickness.Meters, Dimension.SmallLength, "thickness"), f_y = w.Given("f_y", plate.Metal.YieldStrength.Pascals, Dimension.Stress, "yield strength");
-        double reduced = w.Given("reduced", foot.BaseDesign.IsAmerican ? 0.9 : 1 / foot.BaseDesign.GammaM0, Dimension.Number, foot.BaseDesign.IsAmerican ? "ϕ" : "1/γ_M0");
-        double M_pl = w.Let("M_pl", l * t * t / 4 * f_y * reduced, Dimension.Moment, stub);
-        return (T, w.Let("F_T", M_pl / m, Dimension.Force, stub, "cantilever without prying"));
     }
 }

@@ -3,8 +3,16 @@ using UnitsNet;
 namespace StatueFrame.Checks;
 
 /// <summary>Runs the checks of plates and of every anchor bar in every state of a situation, and writes the worst of each kind.</summary>
+/// <param name="statue">The statue.</param>
+/// <param name="holdDown">Its plates and bars.</param>
+/// <param name="isRound">Whether what stands on the plates is round.</param>
+/// <param name="design">Rules.</param>
+/// <param name="states">What acts on the base.</param>
+/// <param name="tipping">What acts on it where it is asked whether it tips over.</param>
+/// <param name="situation">Name of the situation.</param>
+/// <param name="lists">Where to write.</param>
 /// <remarks>For one thread; used once.</remarks>
-internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign design, BaseState[] states, BaseState[] tipping, string situation, SheetWriter lists)
+internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, bool isRound, BaseDesign design, BaseState[] states, BaseState[] tipping, string situation, SheetWriter lists)
 {
     private static readonly Source notDescribed = Source.Assumed("base");
 
@@ -57,6 +65,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
     {
         var all = new List<(Check Check, DemandOrigin? Origin)>();
         (double T, string Where) greatest = (0, "");
+        var plates = new Worst<PlatePull>(PlateUplift.OfBase);
         foreach (BaseState s in states)
         {
             if (BaseGroup.Solve(holdDown, plan, on.Material, s.Load.N, s.Load.mx, s.Load.my, preTensioned: true) is not { } group
@@ -66,7 +75,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
                 continue;
             }
             double[] V = Shears(s.Load, group);
-            DemandOrigin origin = s.FreeBody(holdDown, group);
+            DemandOrigin origin = s.FreeBody(holdDown, group), bareOrigin = s.FreeBody(holdDown, bare);
             var found = new List<Check>();
             for (int i = 0; i < V.Length; i++)
             {
@@ -75,6 +84,8 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
                 (Force T_i, Force V_i) = (Force.FromNewtons(group.Forces[i]), Force.FromNewtons(V[i]));
                 found.AddRange([AnchorChecks.Tension(bar, T_i, design, where, situation), AnchorChecks.Shear(bar, V_i, design, where, situation), AnchorChecks.Interaction(bar, T_i, V_i, design, where, situation)]);
                 found.AddRange(AtDeepEnd(i, T_i, where));
+                BasePlate? plate = PlateUplift.Of(holdDown, bar);
+                plates.Look(new PlatePull(where, plate, bar, plate is null ? [] : PlateUplift.BarsOf(plate, holdDown), isRound, bare.Forces[i], 1, design) { Origin = bareOrigin });
                 if (group.Forces[i] > greatest.T)
                     greatest = (group.Forces[i], where);
             }
@@ -93,6 +104,7 @@ internal sealed class HoldDownSheet(Statue statue, HoldDown holdDown, BaseDesign
         }
         foreach (IGrouping<string, (Check, DemandOrigin?)> kind in all.GroupBy(item => item.Check.Id))
             lists.AddWorst(kind);
+        lists.Add(plates);
         if (greatest.T > 0)
             lists.Results.Add(new ResultLine(situation, "greatest force in an anchor bar", greatest.T, Dimension.Force, greatest.Where));
         lists.Results.Add(new ResultLine(situation, "least part of the base plates that is pressed", PressedLeast(on), Dimension.Percent));

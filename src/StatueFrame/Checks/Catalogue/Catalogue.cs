@@ -74,7 +74,7 @@ internal static class Catalogue
         new("base.anchor-tension", "tension in an anchor bar", Strength, "every bar, every state", "tension", "steel of the bar", NoPlates),
         new("base.anchor-shear", "shear in an anchor bar", Strength, "every bar, every state", "shear", "steel of the bar", NoPlates),
         new("base.anchor-interaction", "tension with shear in an anchor bar", Strength, "every bar, every state", "interaction", "1", NoPlates),
-        FootSheet.WeldEntry, FootSheet.PlateEntry, FootSheet.AnchorEntry,
+        FootSheet.WeldEntry, PlateUplift.OfFeet, FootSheet.AnchorEntry, PlateUplift.OfBase,
         new("base.splitting", "splitting of the concrete round an anchor bar", Strength, "every bar in concrete, every state", "distances in diameters, and transverse tension of its force", "1", NoPlates),
         new("base.edge-shear", "edge of the concrete in shear", Strength, "the bars nearest to each edge, every state", "shear of all bars", "wedge of concrete", NoPlates),
         new("base.pry-out", "concrete pried out behind bars in shear", Strength, "all bars, every state", "shear of all bars", "cone of concrete behind them", NoPlates),

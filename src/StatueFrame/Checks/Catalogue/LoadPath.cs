@@ -207,10 +207,8 @@ internal static class LoadPath
             yield return new("feet", "base plates under pressure", ["base.bearing", "base.plate-bending"], none);
             if (statue.HoldDown is { Bars.Count: > 0 } && model.Segments[0].Segment is LatticeSegment)
                 yield return new("feet", "single feet under their legs' own pull: plates and anchor bars", ["feet.plate-uplift", "feet.anchors"], noFeet);
-            else if (statue.HoldDown is not { Bars.Count: 0 })
-                yield return new("feet", "base plates pulled up by anchors", [], statue.HoldDown is null ? none : NoMethod);
-            if (statue.HoldDown is { } pried && FootSheet.Pries(pried))
-                yield return new("feet", "prying of base plates on short anchor bars", [], NoMethod);
+            if (statue.HoldDown is not { Bars.Count: 0 })
+                yield return new("feet", "base plates pulled up by anchors", ["base.plate-uplift"], none);
             yield return new("hold-down", "overturning and sliding", ["base.overturning", "base.sliding"], none);
             if (statue.HoldDown is not { Bars.Count: 0 })
             {
