@@ -24,6 +24,12 @@ public sealed record AcrossWindInput
     /// <summary>Bandwidth factor ε₀, 0.01 to 1; the standard has 0.1 to 0.3, and null takes 0.3.</summary>
     public double? BandwidthFactor { get; init; }
 
+    /// <summary>The model for the amplitude of vortex resonance, which the national annex may choose; the worse of both by default.</summary>
+    public VortexApproach Approach { get; init; }
+
+    /// <summary>What turbulence leaves of the negative damping of the air, K_a over K_a,max of the spectral model, 0.01 to 1; null takes 1, as in smooth wind.</summary>
+    public double? TurbulenceReduction { get; init; }
+
     internal double LifeYearsInUse => LifeYears ?? 50;
 
     internal double BandwidthFactorInUse => BandwidthFactor ?? 0.3;
@@ -47,6 +53,10 @@ public sealed record AcrossWindInput
             v.Positive(cut, cut.Hertz, 1e-3, 1000, nameof(CutOff));
         if (LifeYears is { } years)
             v.InRange(years, 0.01, 1000, "It is the life for the count of cycles, near 50 years.", nameof(LifeYears));
+        if (!Enum.IsDefined(Approach))
+            v.Add(nameof(Approach), $"is not a known model: {Approach}", "Take one of the named models.");
+        if (TurbulenceReduction is { } left)
+            v.InRange(left, 0.01, 1, "It is K_a over K_a,max: 1 in smooth wind.", nameof(TurbulenceReduction));
         if (BandwidthFactor is { } factor)
             v.InRange(factor, 0.01, 1, "The standard has 0.1 to 0.3.", nameof(BandwidthFactor));
     }

@@ -8,7 +8,7 @@ namespace StatueFrame;
 /// </summary>
 /// <remarks>
 /// Immutable and safe to share between threads. Widths b are across the wind, depths d along it. Source:
-/// EN 1991-1-4:2005, Tables E.1, E.2 and E.7, Figures E.1 and E.2.
+/// EN 1991-1-4:2005, Tables E.1, E.2, E.6 and E.7, Figures E.1 and E.2.
 /// </remarks>
 public sealed record BluffSection
 {
@@ -19,6 +19,7 @@ public sealed record BluffSection
     private static readonly double[] strouhalRatios = [0.5, 1, 2, 3, 3.5, 5, 10], strouhalValues = [0.12, 0.12, 0.06, 0.06, 0.15, 0.11, 0.09];
     private static readonly double[] gallopingRatios = [1.0 / 3, 0.5, 2.0 / 3, 1, 1.5, 2], gallopingValues = [0.4, 0.7, 1, 1.2, 1.7, 2];
     private static readonly double[] roundLogs = [Math.Log(3e5), Math.Log(5e5), Math.Log(5e6), Math.Log(1e7)], roundLaterals = [0.7, 0.2, 0.2, 0.3];
+    private static readonly double[] spectralLogs = [Math.Log(1e5), Math.Log(5e5), Math.Log(1e6)], spectralConstants = [0.02, 0.005, 0.01], spectralDampings = [2, 0.5, 1];
 
     private BluffSection() { }
 
@@ -93,6 +94,12 @@ public sealed record BluffSection
     public double BasicLateralCoefficient(double reynoldsNumber) => reynoldsNumber is > 0 and < double.PositiveInfinity
         ? LateralCoefficient ?? Interpolate(roundLogs, roundLaterals, Math.Log(reynoldsNumber))
         : throw new ArgumentOutOfRangeException(nameof(reynoldsNumber), Invariant($"Must be above 0, is {reynoldsNumber}."));
+
+    /// <summary>C_c and K_a,max of the spectral model, Table E.6: of a circle by the Reynolds number, straight between over log Re, and of a square within a tenth; null for others.</summary>
+    internal (double C_c, double K_max)? SpectralConstants(double reynoldsNumber) =>
+        IsRound ? (Interpolate(spectralLogs, spectralConstants, Math.Log(reynoldsNumber)), Interpolate(spectralLogs, spectralDampings, Math.Log(reynoldsNumber)))
+        : DepthToWidth is > 0.9 and < 1.1 ? (0.04, 6)
+        : null;
 
     /// <summary>The section in words.</summary>
     public override string ToString() => Name;

@@ -9,7 +9,7 @@ internal sealed class ModeLine
 {
     private readonly List<double> at = [];
     private readonly List<double> phi = [];
-    private readonly double[] absolute;
+    private readonly double[] absolute, square;
 
     /// <param name="lengths">Lengths of the strips, m.</param>
     /// <param name="amplitudes">Modal amplitudes at their middles, in any scale; not all zero.</param>
@@ -27,12 +27,12 @@ internal sealed class ModeLine
         Scale = phi.Max(Math.Abs);
         for (int i = 0; i < phi.Count; i++)
             phi[i] /= Scale;
-        absolute = new double[phi.Count];
+        (absolute, square) = (new double[phi.Count], new double[phi.Count]);
         for (int i = 1; i < phi.Count; i++)
         {
             double step = at[i] - at[i - 1];
             absolute[i] = absolute[i - 1] + 0.5 * step * (Math.Abs(phi[i - 1]) + Math.Abs(phi[i]));
-            Square += step / 3 * (phi[i - 1] * phi[i - 1] + phi[i - 1] * phi[i] + phi[i] * phi[i]);
+            square[i] = square[i - 1] + SquareOf(step, phi[i - 1], phi[i]);
         }
         Lobes = FindLobes();
     }
@@ -41,7 +41,7 @@ internal sealed class ModeLine
     public double Scale { get; }
 
     /// <summary>∫Φ² ds, m.</summary>
-    public double Square { get; }
+    public double Square => square[^1];
 
     /// <summary>∫|Φ| ds, m.</summary>
     public double Absolute => absolute[^1];
@@ -58,6 +58,20 @@ internal sealed class ModeLine
 
     /// <summary>∫|Φ| ds between two places.</summary>
     public double AbsoluteBetween(double from, double to) => AbsoluteUpTo(to) - AbsoluteUpTo(from);
+
+    /// <summary>∫Φ² ds between two places.</summary>
+    public double SquareBetween(double from, double to) => SquareUpTo(to) - SquareUpTo(from);
+
+    /// <summary>Whether it has no node and is greatest at an end.</summary>
+    public bool IsOfCantilever => Lobes is [{ } only] && Math.Max(Math.Abs(phi[0]), Math.Abs(phi[^1])) >= 1 - 1e-9 && only.To - only.From >= at[^1] * (1 - 1e-9);
+
+    private double SquareUpTo(double s)
+    {
+        int i = Segment(s);
+        return square[i - 1] + SquareOf(s - at[i - 1], phi[i - 1], At(s));
+    }
+
+    private static double SquareOf(double step, double start, double end) => step / 3 * (start * start + start * end + end * end);
 
     private double AbsoluteUpTo(double s)
     {

@@ -42,6 +42,12 @@ public sealed record VortexInput
     /// <summary>√2 times the mode of the Weibull distribution of wind speed v₀; 0.1 to 50 m/s; null takes a fifth of v_m.</summary>
     public Speed? WeibullSpeed { get; init; }
 
+    /// <summary>The model for the amplitude; the worse of both by default.</summary>
+    public VortexApproach Approach { get; init; }
+
+    /// <summary>What turbulence leaves of the negative damping of the air, K_a over K_a,max of the spectral model, 0.01 to 1; 1 by default, as in smooth wind.</summary>
+    public double TurbulenceReduction { get; init; } = 1;
+
     internal void Validate(Validator v)
     {
         if (Strips.Count == 0)
@@ -70,6 +76,9 @@ public sealed record VortexInput
             v.Add(nameof(ReferenceStrip), $"must be from 1 to {Strips.Count}, is {strips}", "It counts the strips from 1.");
         v.InRange(LifeYears, 0.01, 1000, "Design lives lie near 50 to 120 years.");
         v.InRange(BandwidthFactor, 0.01, 1, "The standard has 0.1 to 0.3.");
+        if (!Enum.IsDefined(Approach))
+            v.Add(nameof(Approach), $"is not a known model: {Approach}", "Take one of the named models.");
+        v.InRange(TurbulenceReduction, 0.01, 1, "It is K_a over K_a,max: 1 in smooth wind.");
         if (WeibullSpeed is { } speed)
             v.Positive(speed, speed.MetersPerSecond, 0.1, 50, nameof(WeibullSpeed));
     }

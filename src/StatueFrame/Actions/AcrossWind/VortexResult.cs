@@ -3,7 +3,7 @@ using UnitsNet;
 namespace StatueFrame;
 
 /// <summary>Vibration by vortex resonance of a body in one mode, with the parts it is made of.</summary>
-/// <remarks>Immutable and safe to share between threads. Source: EN 1991-1-4:2005, E.1, approach 1.</remarks>
+/// <remarks>Immutable and safe to share between threads. Source: EN 1991-1-4:2005, E.1.</remarks>
 public sealed record VortexResult
 {
     internal VortexResult() { }
@@ -56,19 +56,25 @@ public sealed record VortexResult
     /// <summary>Effective correlation length factor K_w, at most 0.6, (E.8).</summary>
     public required double CorrelationFactor { get; init; }
 
-    /// <summary>Greatest amplitude y_F,max on this body, across wind and axis, (E.7).</summary>
+    /// <summary>Greatest amplitude on this body, across wind and axis, by the model asked for: (E.7), (E.13), or the greater of both.</summary>
     public required Length Amplitude { get; init; }
+
+    /// <summary>Greatest amplitude y_F,max by approach 1, (E.7).</summary>
+    public required Length ResonanceAmplitude { get; init; }
+
+    /// <summary>The vibration by approach 2; null where it was not asked for or does not hold.</summary>
+    public SpectralVortices? Spectral { get; init; }
 
     /// <summary>Number of load cycles in the life N, at least 10⁴, (E.10).</summary>
     public required double Cycles { get; init; }
 
-    /// <summary>Inertia force per length of each strip m (2πn)² Φ y_F,max, (E.6), with the sign of the mode.</summary>
+    /// <summary>Inertia force per length of each strip m (2πn)² Φ y, (E.6), with the sign of the mode.</summary>
     public required ValueList<ForcePerLength> InertiaForces { get; init; }
 
     /// <summary>Whether v_crit is above 1.25 v_m, so that vortex resonance need not be looked at, (E.1).</summary>
     public bool IsBeyondRange => CriticalSpeed.MetersPerSecond > VortexShedding.RangeFactor * MeanSpeed.MetersPerSecond;
 
-    /// <summary>Greatest acceleration on this body (2πn)² y_F,max.</summary>
+    /// <summary>Greatest acceleration on this body (2πn)² y.</summary>
     public Acceleration PeakAcceleration =>
         Acceleration.FromMetersPerSecondSquared(Math.Pow(2 * Math.PI * Frequency.Hertz, 2) * Amplitude.Meters);
 

@@ -8,8 +8,8 @@ namespace StatueFrame;
 /// in step with the motion, over a length that grows with it: resonance, in quite ordinary winds.
 /// </summary>
 /// <remarks>
-/// Stateless; safe to use from many threads. Approach 1 of EN 1991-1-4:2005, E.1.5.2, with recommended values. It follows
-/// from the steady resonance of one mode under ½ρ v_crit² b c_lat on the correlation lengths; vortices are
+/// Stateless; safe to use from many threads. EN 1991-1-4:2005, Annex E, with recommended values: approach 1, E.1.5.2, and
+/// approach 2, E.1.5.3 (<see cref="SpectralVortices"/>). The first follows from the steady resonance of one mode under ½ρ v_crit² b c_lat on the correlation lengths; vortices are
 /// taken to be in step, at the width of the reference strip, where the strips' own critical speeds are within 30 % of it.
 /// </remarks>
 public static class VortexShedding
@@ -102,7 +102,7 @@ public static class VortexShedding
         w.Given(K, Dimension.Number, "mode shape factor");
         w.Given(K_w, Dimension.Number, "correlation length factor");
         w.Given(c_lat, Dimension.Number, "lateral force coefficient");
-        return w.Let("y_max", b * K * K_w * c_lat / (St * St * Sc), Dimension.SmallLength, amplitude, "greatest amplitude on this body");
+        return w.Let("y_1", b * K * K_w * c_lat / (St * St * Sc), Dimension.SmallLength, amplitude, "greatest amplitude on this body by approach 1");
     }
 
     private static bool IsWorse(VortexResult a, VortexResult b) =>
@@ -152,6 +152,10 @@ public static class VortexShedding
         if (!converged)
             y = greatest;
         double vm = Math.Max(speed, body.SpeedAt(place)), omega = 2 * Math.PI * n;
+        double resonance = y;
+        SpectralVortices? spectral = v_crit <= RangeFactor * vm ? SpectralVortices.Of(input, body, strip, v_crit, Sc, Re) : null;
+        if (spectral is not null)
+            y = Math.Max(input.Approach == VortexApproach.Both ? y : 0, spectral.Amplitude.Meters);
         double ratio = v_crit / (input.WeibullSpeed?.MetersPerSecond ?? 0.2 * vm);
         return new VortexResult
         {
@@ -172,6 +176,8 @@ public static class VortexShedding
             CorrelationLength = Length.FromMeters(correlation),
             CorrelationFactor = K_w,
             Amplitude = Length.FromMeters(y),
+            ResonanceAmplitude = Length.FromMeters(resonance),
+            Spectral = spectral,
             Cycles = Math.Max(LeastCycles, CyclesSi(n, ratio, input.LifeYears, input.BandwidthFactor)),
             InertiaForces = input.Strips.Select(s => ForcePerLength.FromNewtonsPerMeter(
                 s.Mass.KilogramsPerMeter * omega * omega * s.Amplitude / line.Scale * y)).ToValueList(),

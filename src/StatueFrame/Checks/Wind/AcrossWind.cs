@@ -93,6 +93,10 @@ public static class AcrossWind
             yield return new Assumption("life for cycles of vortex vibration", "50 years", Source.En1990("Table 2.1, category 4"));
         if (input.BandwidthFactor is null)
             yield return new Assumption("bandwidth factor of vortex vibration", "0.3", Source.En1991_1_4("E.1.5.2.6"));
+        if (input.Approach == VortexApproach.Both)
+            yield return new Assumption("amplitude of vortex resonance", "the greater of approaches 1 and 2 where both hold", Source.En1991_1_4("E.1.5.1"));
+        if (input.TurbulenceReduction is null && input.Approach != VortexApproach.VortexResonance)
+            yield return new Assumption("negative damping of the air in vortex resonance", "K_a,max, as in smooth wind", Source.En1991_1_4("E.1.5.3, Table E.6"));
         yield return new Assumption("speed v₀ of the wind's distribution", "a fifth of the mean speed", Source.En1991_1_4("E.1.5.2.6"));
         yield return new Assumption("wind aslant to a limb", "its part across the axis acts", Source.Assumed("across-wind"));
         yield return new Assumption("width where vortices are shed", "each band in turn, the worst counts", Source.Assumed("across-wind"));

@@ -25,6 +25,12 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
 
     private const double LeastSpeed = 0.1;
 
+    /// <summary>
+    /// What feeds on its own motion is looked at in the wind square to it, which is always among those looked at: aslant its limit would
+    /// hold for a part of the motion only.
+    /// </summary>
+    private const double Square = 0.99;
+
     /// <summary>A mode whose critical speed is so many times beyond the range of speeds with vortices at every band is left out.</summary>
     private const double FarBeyond = 20;
 
@@ -120,7 +126,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
             return null;
         Vector3D lift = body.Axes.Axes.ToGlobal(new Vector3D(-local.Y, local.X, 0) / across);
         var strips = new VortexStrip[motion.Length];
-        double square = 0, most = 0;
+        double square = 0, most = 0, whole = 0;
         for (int i = 0; i < strips.Length; i++)
         {
             SkinBand band = body.Bands[i];
@@ -128,6 +134,8 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
             if (SectionOf(width, band.ProjectedWidth(new Vector3D(-local.Y, local.X, 0))) is not { } shape)
                 return null;
             square += length * phi * phi;
+            Vector3D moved = body.Axes.Axes.ToLocal(motion[i]);
+            whole += length * (moved.X * moved.X + moved.Y * moved.Y);
             most = Math.Max(most, Math.Abs(phi));
             strips[i] = new VortexStrip(
                 Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(i)), shape,
@@ -144,6 +152,8 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
             AirDensity = wind.AirDensityInUse,
             LifeYears = input.LifeYearsInUse,
             BandwidthFactor = input.BandwidthFactorInUse,
+            Approach = square >= Square * whole ? input.Approach : VortexApproach.VortexResonance,
+            TurbulenceReduction = input.TurbulenceReduction ?? 1,
         };
         VortexResult vortex = VortexShedding.Evaluate(vortexInput);
         return new AcrossWindCase

@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 internal static class AcrossWindChecks
 {
     internal static readonly Source VortexRange = Source.En1991_1_4("E.1.2 (2), (E.1)");
-    internal static readonly Source VortexAmplitude = Source.En1991_1_4("E.1.5.2, approach 1, against the limit given");
+    internal static readonly Source VortexAmplitude = Source.En1991_1_4("E.1.5.2 and E.1.5.3, against the limit given");
     internal static readonly Source GallopingOnset = Source.En1991_1_4("E.2.2, (E.18) and (E.19)");
 
     /// <summary>
@@ -46,7 +46,16 @@ internal static class AcrossWindChecks
             double b = r.Width.Meters, St = r.Section.StrouhalNumber;
             VortexShedding.CriticalSpeed(w, b, r.Frequency.Hertz, St);
             double Sc = VortexShedding.Scruton(w, r.LogDecrement, r.EquivalentMass.KilogramsPerMeter, r.AirDensity.KilogramsPerCubicMeter, b);
-            double y_max = VortexShedding.Amplitude(w, b, St, Sc, r.ModeFactor, r.CorrelationFactor, r.LateralCoefficient);
+            double y_1 = VortexShedding.Amplitude(w, b, St, Sc, r.ModeFactor, r.CorrelationFactor, r.LateralCoefficient), y_max = y_1;
+            if (r.Spectral is { } spectral)
+            {
+                double y_2 = SpectralVortices.Peak(w, b, St, Sc, spectral.AerodynamicConstant, spectral.AerodynamicDamping, spectral.HeightToWidth, r.AirDensity.KilogramsPerCubicMeter, r.EquivalentMass.KilogramsPerMeter).Amplitude;
+                y_max = body.Input.Approach == VortexApproach.Both ? w.Let("y_max", Math.Max(y_1, y_2), Dimension.SmallLength, VortexAmplitude) : w.Let("y_max", y_2, Dimension.SmallLength, VortexAmplitude);
+            }
+            else
+            {
+                w.Let("y_max", y_1, Dimension.SmallLength, VortexAmplitude);
+            }
             w.Given(ratio, Dimension.Number, "greatest displacement of the statue over that of this body");
             return (w.Let("y_statue", ratio * y_max, Dimension.SmallLength, meaning: "greatest amplitude anywhere"), allowed.Meters);
         });
