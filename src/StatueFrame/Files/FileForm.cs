@@ -17,6 +17,9 @@ internal abstract class FileForm
     /// <summary>The JSON Schema of the values.</summary>
     public abstract JsonObject Schema(FileSchema schema);
 
+    /// <summary>The members of an object that stands in a file; null for what has none.</summary>
+    public virtual IReadOnlyList<FileMember>? MembersOf(JsonObject value) => null;
+
     public static StatueFileException CannotWrite(string path, string message, string hint) =>
         new([new StatueFileProblem(0, path, message, hint)]);
 }

@@ -59,12 +59,15 @@ internal sealed class FileNode
         return new FileNode(Kind, Line) { Members = members };
     }
 
-    /// <summary>Parses a whole text.</summary>
+    /// <summary>Stands for a line that no value could be read from; line 0 for the whole.</summary>
+    public static FileNode Nothing(int line) => new(JsonTokenType.None, line);
+
+    /// <summary>Parses a whole text, of which the first line has a number.</summary>
     /// <exception cref="JsonException">It is not JSON, or is nested too deeply.</exception>
-    public static FileNode Parse(ReadOnlySpan<byte> utf8)
+    public static FileNode Parse(ReadOnlySpan<byte> utf8, int firstLine = 1)
     {
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MostDepth });
-        var lines = new LineCounter();
+        var lines = new LineCounter(firstLine);
         reader.Read();
         FileNode node = Parse(ref reader, utf8, lines);
         reader.Read();
@@ -117,9 +120,9 @@ internal sealed class FileNode
     }
 
     /// <summary>Counts lines as the reader moves on.</summary>
-    private sealed class LineCounter
+    private sealed class LineCounter(int firstLine)
     {
-        private int line = 1, position;
+        private int line = firstLine, position;
 
         /// <summary>Number of values so far.</summary>
         public int Values { get; set; }

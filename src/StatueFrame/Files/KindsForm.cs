@@ -38,6 +38,9 @@ internal sealed class KindsForm : FileForm
         return null;
     }
 
+    public override IReadOnlyList<FileMember>? MembersOf(JsonObject value) =>
+        (string?)value[MemberReading.Kind] is { } kind ? kinds.GetValueOrDefault(kind)?.Members : null;
+
     public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => FileSchema.ByKind(kinds.Select(k =>
         (k.Key, schema.Define($"{type.Name}.{k.Key}", () => MemberReading.Schema(schema, k.Value.Members, k.Key))))));
 }

@@ -32,6 +32,8 @@ internal sealed class NamedForm(Type type, FileForm inFull, (string Name, object
         return null;
     }
 
+    public override IReadOnlyList<FileMember>? MembersOf(JsonObject value) => inFull.MembersOf(value);
+
     public override JsonObject Schema(FileSchema schema) => new()
     {
         ["if"] = new JsonObject { ["type"] = "string" },

@@ -68,6 +68,8 @@ internal sealed class RecordForm : FileForm
         }
     }
 
+    public override IReadOnlyList<FileMember>? MembersOf(JsonObject value) => Members;
+
     public override JsonObject Schema(FileSchema schema) => schema.Define(type.Name, () => MemberReading.Schema(schema, Members, null));
 
     private static object? DefaultOf(ParameterInfo parameter) =>
