@@ -87,10 +87,12 @@ public sealed record DetailCategory(string Name, Pressure Strength, bool IsShear
     }
 
     /// <summary>The range that is borne five million times for ever when all ranges are equal, 0.737 Δσ_C; for shear the cut-off.</summary>
-    public Pressure ConstantAmplitudeLimit => IsShear ? CutOff : Strength * Math.Pow(2.0 / 5, 1.0 / 3);
+    public Pressure ConstantAmplitudeLimit => IsShear ? CutOff : Strength * ofStrength;
 
     /// <summary>The range below which no cycle does harm, 0.549 of the constant amplitude limit; in shear 0.457 Δτ_C.</summary>
-    public Pressure CutOff => IsShear ? Strength * Math.Pow(2.0 / 100, 1.0 / 5) : ConstantAmplitudeLimit * Math.Pow(5.0 / 100, 1.0 / 5);
+    public Pressure CutOff => IsShear ? Strength * ofShear : ConstantAmplitudeLimit * ofLimit;
+
+    private static readonly double ofStrength = Math.Pow(2.0 / 5, 1.0 / 3), ofLimit = Math.Pow(5.0 / 100, 1.0 / 5), ofShear = Math.Pow(2.0 / 100, 1.0 / 5);
 
     internal static Source Curve => curve;
 

@@ -64,44 +64,47 @@ internal static class BracketChecks
         return (f_r, FilletThroat.Strength(w, ultimate, "ultimate strength of the weaker part", load.Design));
     }
 
-    /// <summary>The brackets of one ring: of all states those that none other covers, and the worst of the welds.</summary>
+    /// <summary>The brackets of one ring: the worst of all states.</summary>
     internal sealed class OfRing
     {
-        private readonly List<BracketLoad> kept = [];
-        private readonly List<BracketLoad.Asked> asked = [];
-        private Worst<BracketLoad> weld = new(WeldEntry);
+        /// <summary>How many boxes are asked to grow before a state is looked at by itself.</summary>
+        private const int Grown = 4;
+
+        /// <summary>What is no worse than the worst so far, with all that asks less of every number: states, and the greatest numbers of several put together.</summary>
+        private readonly List<BracketLoad> boxes = [];
+        private readonly List<BracketLoad.Asked> sizes = [];
+        private Worst<BracketLoad> weld = new(WeldEntry), bending = new(BendingEntry);
 
         public void Look(in BracketLoad load)
         {
             weld.Look(load);
             BracketLoad.Asked own = load.Sizes;
-            Span<BracketLoad.Asked> known = CollectionsMarshal.AsSpan(asked);
-            for (int i = 0; i < known.Length; i++)
+            foreach (ref readonly BracketLoad.Asked box in CollectionsMarshal.AsSpan(sizes))
             {
-                if (!own.IsCoveredBy(known[i]))
-                    continue;
-                // What covers one state often covers the next: it comes forward, to be asked first.
-                (asked[i], asked[i / 2], kept[i], kept[i / 2]) = (asked[i / 2], asked[i], kept[i / 2], kept[i]);
-                return;
+                if (own.IsCoveredBy(box))
+                    return;
             }
-            for (int i = known.Length - 1; i >= 0; i--)
+            for (int i = 0, grown = 0; i < sizes.Count && grown < Grown; i++)
             {
-                if (!known[i].IsCoveredBy(own))
+                if (sizes[i].IsPressed != own.IsPressed)
                     continue;
-                // The last takes its place: their order decides nothing but which of equals is named.
-                (asked[i], kept[i]) = (asked[^1], kept[^1]);
-                asked.RemoveAt(asked.Count - 1);
-                kept.RemoveAt(kept.Count - 1);
+                grown++;
+                BracketLoad both = boxes[i].Covering(load);
+                if (BendingEntry.Utilization(both) <= bending.Utilization)
+                {
+                    (boxes[i], sizes[i]) = (both, both.Sizes);
+                    return;
+                }
             }
-            asked.Add(own);
-            kept.Add(load);
+            bending.Look(load);
+            boxes.Add(load);
+            sizes.Add(own);
         }
 
         public void Write(SheetWriter lists)
         {
-            lists.Run(BendingEntry, kept);
+            lists.Add(bending);
             lists.Add(weld);
         }
-
     }
 }

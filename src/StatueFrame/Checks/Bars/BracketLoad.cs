@@ -77,6 +77,14 @@ internal readonly record struct BracketLoad(
         Situation = situation,
     };
 
+    /// <summary>A state that asks as much of every number as this and another do, on the longer of both brackets.</summary>
+    public BracketLoad Covering(in BracketLoad other)
+    {
+        (double Strong, double Weak) most = (Math.Max(Strong, other.Strong), Math.Max(Weak, other.Weak));
+        double axial = Math.Max(Math.Abs(N), Math.Abs(other.N));
+        return (other.Bracket.Length > Bracket.Length ? other : this) with { N = N < 0 ? -axial : axial, V = Math.Max(V, other.V), T = Math.Max(T, other.T), Tip = most, Foot = most };
+    }
+
     /// <summary>What decides its utilization beside metal and section: compression is worse than tension.</summary>
     public Asked Sizes => new(N < 0, Math.Abs(N), V, T, Strong, Weak, Bracket.Length);
 

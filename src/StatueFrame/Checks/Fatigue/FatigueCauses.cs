@@ -102,12 +102,25 @@ internal sealed class FatigueCauses
     /// <summary>The cycles of all kinds in the design life.</summary>
     public ValueList<StressBlock> Blocks(in FatigueRanges ranges)
     {
-        var blocks = new List<StressBlock>(GustStressSpectrum.Blocks(Pressure.FromPascals(ranges.Gust), Years));
+        ValueList<StressBlock> gusts = GustStressSpectrum.Blocks(Pressure.FromPascals(ranges.Gust), Years);
+        var blocks = new List<StressBlock>(gusts.Count + 1 + ranges.Vortex.Length);
+        blocks.AddRange(gusts.AsSpan());
         if (ranges.Heat > 0)
             blocks.Add(StressBlock.DailyHeat(Pressure.FromPascals(ranges.Heat), Years));
         for (int i = 0; i < ranges.Vortex.Length; i++)
             blocks.Add(new StressBlock(Pressure.FromPascals(ranges.Vortex[i]), vortices[i].Cycles, $"vortices of {vortices[i].Case.Where}"));
         return blocks.ToValueList();
+    }
+
+    /// <summary>The damage of all these cycles.</summary>
+    private double Damage(in FatigueRanges ranges, DetailCategory detail)
+    {
+        double D = GustStressSpectrum.Damage(ranges.Gust, Years, detail, GammaMf);
+        if (ranges.Heat > 0)
+            D += StressBlock.DailyHeat(Pressure.Zero, Years).Cycles / detail.Cycles(ranges.Heat, GammaMf);
+        for (int i = 0; i < ranges.Vortex.Length; i++)
+            D += vortices[i].Cycles / detail.Cycles(ranges.Vortex[i], GammaMf);
+        return D;
     }
 
     /// <summary>Of many details the one with the greatest damage; of those not damaged the one with the greatest gusts; −1 for none.</summary>
@@ -123,7 +136,7 @@ internal sealed class FatigueCauses
         }
         if (candidates.Count <= 1)
             return candidates.Count == 0 ? -1 : candidates[0];
-        double[] damages = [.. candidates.Select(c => FatigueChecks.Damage(Blocks(all[c].Ranges), all[c].Detail, GammaMf))];
+        double[] damages = [.. candidates.Select(c => Damage(all[c].Ranges, all[c].Detail))];
         bool anyHarm = Array.Exists(damages, D => D > 0);
         return candidates[Enumerable.Range(0, damages.Length).ToArray().FirstGreatest(i => anyHarm ? damages[i] : all[candidates[i]].Ranges.Gust)];
     }

@@ -42,7 +42,22 @@ public static class GustStressSpectrum
     public static ValueList<StressBlock> Blocks(Pressure characteristicRange, double years)
     {
         double S = CheckInput.NotNegative(characteristicRange.Pascals, nameof(characteristicRange)), share = CheckInput.Positive(years, nameof(years)) / Years;
-        return [.. steps.Select(step => new StressBlock(Pressure.FromPascals(S * step.Share), share * step.Cycles, "gusts"))];
+        return ValueList.Create<StressBlock>(Array.ConvertAll(steps, step => new StressBlock(Pressure.FromPascals(S * step.Share), share * step.Cycles, "gusts")));
+    }
+
+    /// <summary>The damage of these blocks.</summary>
+    internal static double Damage(double characteristicRange, double years, DetailCategory detail, double gammaMf)
+    {
+        double D = 0, share = years / Years;
+        foreach ((double of, double cycles) in steps)
+        {
+            double last = share * cycles / detail.Cycles(characteristicRange * of, gammaMf);
+            // Smaller ranges than one that does no harm do none either.
+            if (last == 0)
+                break;
+            D += last;
+        }
+        return D;
     }
 
     private static double LogAt(int step) => (double)step / StepsPerDecade;
