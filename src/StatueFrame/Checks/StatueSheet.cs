@@ -98,7 +98,7 @@ internal sealed class StatueSheet
             lists.Guard("metals", () => new MetalSheet(model.Statue, corrosion, criteria, lists).Add());
         lists.Guard("fatigue", () =>
         {
-            FatigueCauses? causes = FatigueCauses.Of(model, criteria, responses, lists);
+            FatigueCauses? causes = FatigueCauses.Of(model, criteria, responses, lists, fine);
             FatigueSheet.Add(model, causes, lists);
             FatigueParts.Add(causes, criteria, lists);
         });

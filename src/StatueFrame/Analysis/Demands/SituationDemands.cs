@@ -43,9 +43,13 @@ internal sealed class SituationDemands : PartDemands
             Fine = fine.RespondValid(situation);
             sources.Add(new FineDemands(Fine));
         }
+        if (fine is not null && Earthquake is not null)
+            sources.Add(new ShakenFineDemands(fine.RespondValid(situation), Earthquake.Peaks, EarthquakeFactor, "earthquake"));
         foreach (ShakingWind wind in shaking)
         {
             sources.Add(Shaken(wind, wind.Still));
+            if (fine is not null)
+                sources.Add(new ShakenFineDemands(fine.RespondValid(wind.Still), wind.Peaks, wind.Factor, wind.What));
             if (weight > 1)
                 sources.Add(Shaken(wind, WithWeight(wind.Still, 1 / weight), OwnWeights));
         }
@@ -87,7 +91,7 @@ internal sealed class SituationDemands : PartDemands
     /// <param name="situation">A valid situation.</param>
     /// <param name="damping">Damping in shocks.</param>
     /// <param name="shaking">What its wind shakes the statue with, beside its steady pressure.</param>
-    /// <param name="fine">The fine model of the plain one, as one more source; null without.</param>
+    /// <param name="fine">The fine model of the plain one, as one more source of what acts steadily, but for shocks; null without.</param>
     public static SituationDemands Of(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind>? shaking = null, FineModel? fine = null) =>
         new(models, situation, damping, shaking ?? [], fine);
 

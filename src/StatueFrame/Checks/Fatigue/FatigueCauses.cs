@@ -25,7 +25,7 @@ internal sealed class FatigueCauses
     private readonly List<Response> heats = [];
     private readonly List<FatigueVortex> vortices = [];
 
-    private FatigueCauses(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists)
+    private FatigueCauses(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists, FineModel? fine)
     {
         (Model, Years, GammaMf) = (model, criteria.DesignLife ?? DefaultLife, criteria.FatigueFactor ?? criteria.Annex?.GammaMf ?? DefaultGammaMf);
         bool lacksVortices = false;
@@ -41,9 +41,16 @@ internal sealed class FatigueCauses
         Situation = string.Join(", ", winds.Select(w => w.Windy.Situation.Name));
         foreach (TemperatureAction heat in responses.SelectMany(r => r.Situation.Actions).Select(a => a.Action).OfType<TemperatureAction>().Distinct())
             heats.Add(model.Respond(new Situation { Name = heat.Name, Actions = [heat] }));
+        Fine = fine;
+        if (fine is not null)
+        {
+            FineWinds = [.. winds.Select(wind => fine.RespondValid(WindAlone(wind)))];
+            FineHeats = [.. heats.Select(heat => fine.RespondValid(heat.Situation))];
+        }
         Assumptions =
         [
             .. winds.SelectMany(w => ((WindAction)w.Windy.Situation.Wind!.Action).Assumptions(model.AllBandsHaveCoefficient, hasLimbs: false)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
+            .. fine is null ? (ReadOnlySpan<Assumption>)[] : FineSheet.Assumptions,
             .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null && criteria.Annex is null ? [safety] : (ReadOnlySpan<Assumption>)[],
         ];
     }
@@ -67,11 +74,24 @@ internal sealed class FatigueCauses
 
     public IReadOnlyList<FatigueVortex> Vortices => vortices;
 
+    /// <summary>The fine model, as one more source of ranges of winds and heats; null without.</summary>
+    public FineModel? Fine { get; }
+
+    /// <summary>Each wind alone, without its factor, on the fine model; empty without it.</summary>
+    public IReadOnlyList<FineResponse> FineWinds { get; } = [];
+
+    /// <summary>Each heat on the fine model; empty without it.</summary>
+    public IReadOnlyList<FineResponse> FineHeats { get; } = [];
+
     /// <summary>The causes; null when no service situation has wind.</summary>
-    public static FatigueCauses? Of(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists) =>
-        responses.Any(HasWind) ? new FatigueCauses(model, criteria, responses, lists) : null;
+    public static FatigueCauses? Of(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists, FineModel? fine = null) =>
+        responses.Any(HasWind) ? new FatigueCauses(model, criteria, responses, lists, fine) : null;
 
     private static bool HasWind(Response response) => response.Situation is { LimitState: LimitState.Service, Wind.Factor: > 0 };
+
+    /// <summary>A wind by itself, without its factor.</summary>
+    public static Situation WindAlone((Response Windy, Response Calm, double Factor) wind) =>
+        With(wind.Windy.Situation, wind.Windy.Situation.Actions.Where(a => a.Action is WindAction).Select(a => new FactoredAction(a.Factor / wind.Factor, a.Action)));
 
     /// <summary>A situation with no more than some actions, their factors as they are; it may have none.</summary>
     public static Situation With(Situation situation, IEnumerable<FactoredAction> actions) =>

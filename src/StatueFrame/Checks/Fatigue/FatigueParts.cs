@@ -63,10 +63,10 @@ internal sealed class FatigueParts
         DampingModel damping = ShockSheet.DampingOf(criteria);
         int gusts = causes.Winds.Count, heats = causes.Heats.Count;
         var demands = new List<(int Cause, Func<SituationDemands> Of)>();
-        foreach ((int i, (Response windy, _, double factor)) in causes.Winds.Index())
-            demands.Add((i, () => SituationDemands.Of([model], FatigueCauses.With(windy.Situation, windy.Situation.Actions.Where(a => a.Action is WindAction).Select(a => new FactoredAction(a.Factor / factor, a.Action))), damping)));
+        foreach ((int i, (Response Windy, Response Calm, double Factor) wind) in causes.Winds.Index())
+            demands.Add((i, () => SituationDemands.Of([model], FatigueCauses.WindAlone(wind), damping, fine: causes.Fine)));
         foreach ((int i, Response heat) in causes.Heats.Index())
-            demands.Add((gusts + i, () => SituationDemands.Of([model], FatigueCauses.With(heat.Situation with { LimitState = LimitState.Service }, heat.Situation.Actions), damping)));
+            demands.Add((gusts + i, () => SituationDemands.Of([model], FatigueCauses.With(heat.Situation with { LimitState = LimitState.Service }, heat.Situation.Actions), damping, fine: causes.Fine)));
         Situation still = new() { Name = "vortices", LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight())] };
         // What is not felt stays far below every cut-off.
         foreach ((int i, FatigueVortex vortex) in causes.Vortices.Index().Where(v => VortexForces.IsFelt(v.Item.Case)))

@@ -119,7 +119,7 @@ internal sealed class FatigueSheet
                         continue;
                     for (int i = 0; i < windy.Length; i++)
                         windy[i] = (windy[i] - calm[i]) / factor;
-                    if (FatigueStress.Range(bar.Bar, windy, detail) is not { } range)
+                    if (FatigueStress.Range(bar.Bar, BarEnds.Of(windy), detail) is not { } range)
                         return null;
                     gust = Math.Max(gust, range);
                 }
@@ -130,13 +130,28 @@ internal sealed class FatigueSheet
             foreach (SkinAssumption assumption in SkinBounds.All)
             {
                 if (hot.Cases[0].ForcesOf(ring, bar, band, assumption, windy))
-                    heat = Math.Max(heat, FatigueStress.Range(bar.Bar, windy, detail) ?? 0);
+                    heat = Math.Max(heat, FatigueStress.Range(bar.Bar, BarEnds.Of(windy), detail) ?? 0);
             }
         }
+        gust = Math.Max(gust, ByFineModel(causes.FineWinds, ring, bar, detail));
+        heat = Math.Max(heat, ByFineModel(causes.FineHeats, ring, bar, detail));
         var vortex = new double[causes.Vortices.Count];
         for (int i = 0; i < vortex.Length; i++)
             vortex[i] = VortexRange(ring, bar, band, detail, causes.Vortices[i].Case, causes.Vortices[i].Shape);
         return new FatigueRanges(gust, heat, vortex);
+    }
+
+    /// <summary>The greatest range of a bar whose skin is a shell; zero without a fine model.</summary>
+    private static double ByFineModel(IReadOnlyList<FineResponse> responses, RingElement ring, BarModel bar, DetailCategory detail)
+    {
+        double greatest = 0;
+        foreach (FineResponse response in responses)
+        {
+            FineBar fine = response.Model.ByRing[ring].First(other => other.Bar == bar);
+            foreach (FineCase loadCase in response.Cases)
+                greatest = Math.Max(greatest, FatigueStress.Range(bar.Bar, loadCase.EndsOf(fine), detail) ?? 0);
+        }
+        return greatest;
     }
 
     /// <summary>Twice the stress of the amplitude: on the rigid ring, and alone with the inertia of the bar's own strip of skin.</summary>
@@ -145,12 +160,12 @@ internal sealed class FatigueSheet
         Span<double> u = stackalloc double[FrameElement.Size], forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
         ring.Gather(shape, u);
         bar.Bar.Forces(u[..Frame.NodeSize], u[Frame.NodeSize..], forces);
-        double asRing = FatigueStress.Range(bar.Bar, forces, detail) ?? 0;
+        double asRing = FatigueStress.Range(bar.Bar, BarEnds.Of(forces), detail) ?? 0;
         (BodyModel body, int index) = model.BandAt(band);
         double omega = 2 * Math.PI * vortex.Mode.Frequency.Hertz;
         Vector3D moved = model.Motion(shape, body.BandPlaces[index], bar.Bar.Place.SkinEnd).Displacement;
         double alone = SkinBounds.FactorOf(SkinAssumption.SlidingSkin, bar) ?? 1;
-        alone = bar.Bar.Cantilever(alone * omega * omega * model.StripMass(bar) * moved, forces, tip) ? FatigueStress.Range(bar.Bar, forces, detail) ?? 0 : 0;
+        alone = bar.Bar.Cantilever(alone * omega * omega * model.StripMass(bar) * moved, forces, tip) ? FatigueStress.Range(bar.Bar, BarEnds.Of(forces), detail) ?? 0 : 0;
         return 2 * Math.Max(asRing, alone);
     }
 }

@@ -15,6 +15,36 @@ public class PartDemandsTests
 
     private static IEnumerable<SegmentModel> Segments => model.Bodies.SelectMany(body => body.Segments);
 
+    /// <summary>On the fine model too a standoff bears the peaks both ways: their mean is what acts steadily there, half their difference the peak on the rigid ring.</summary>
+    [Fact]
+    public void Standoffs_bear_their_peak_both_ways_beside_the_fine_model()
+    {
+        FineResponse fine = FineModel.Build(model, new FineMesh { Size = 0.8.Meters }).RespondValid(rest.Situation);
+        for (int ring = 0; ring < model.Rings.Count; ring++)
+        {
+            var steady = new Dictionary<int, BarEnds>();
+            new FineDemands(fine).Bars(ring, (BarModel bar, SkinAssumption _, in BarEnds ends, DemandState _) => steady[bar.Index] = ends);
+            List<(int Bar, double Stress)> peaks = [], shaken = [];
+            earthquake.Peaks.Bars.Visit(model.Rings[ring].Ring, model.Rings[ring].BandInStatue, (BarModel bar, SkinAssumption skin, in BarEnds peak) =>
+            {
+                if (skin == SkinAssumption.RigidRing)
+                    peaks.Add((bar.Index, peak.Skin.N));
+            });
+            new ShakenFineDemands(fine, earthquake.Peaks, 1.5, "earthquake").Bars(ring, (BarModel bar, SkinAssumption skin, in BarEnds ends, DemandState _) =>
+            {
+                Assert.Equal(SkinAssumption.Shell, skin);
+                shaken.Add((bar.Index, ends.Skin.N));
+            });
+            Assert.Equal(2 * peaks.Count, shaken.Count);
+            for (int i = 0; i < peaks.Count; i++)
+            {
+                ((int bar, double plus), (_, double minus)) = (shaken[2 * i], shaken[2 * i + 1]);
+                Assert.Equal(steady[bar].Skin.N, 0.5 * (plus + minus), 1e-6 * (1 + Math.Abs(plus)));
+                Assert.Equal(1.5 * peaks[i].Stress, 0.5 * (plus - minus), 1e-6 * (1 + Math.Abs(plus)));
+            }
+        }
+    }
+
     [Fact]
     public void Members_bear_their_peak_both_ways_beside_what_acts_steadily()
     {

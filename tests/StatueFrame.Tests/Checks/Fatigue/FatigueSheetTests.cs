@@ -60,6 +60,23 @@ public class FatigueSheetTests
         Assert.Equal(1, check.Capacity);
     }
 
+    /// <summary>With a fine model the greater range of both counts, here from its own forces in the wind alone; it never lowers a damage.</summary>
+    [Theory]
+    [InlineData(8)]
+    [InlineData(3)]
+    public void The_fine_model_is_one_more_source(int bars)
+    {
+        Statue statue = HotRing.Of(bars, bands: 2, flat: HotRing.Flat with { FatigueDetail = weak });
+        FineMesh mesh = new() { Size = 0.3.Meters };
+        Criteria plain = new() { DesignLife = 100, FatigueFactor = 1.15 };
+        FineResponse wind = FineModel.Build(StatueModel.Build(statue), mesh).Respond(SmallStatue.Sway with { Actions = [new FactoredAction(0, new SelfWeight()), SmallStatue.Wind] });
+        double range = wind.Bars.Max(bar => bar.Stress.Pascals);
+        double damage = FatigueChecks.Damage(GustStressSpectrum.Blocks(Pressure.FromPascals(range), 100), weak, 1.15);
+        double reduced = Fatigue(statue, plain, SmallStatue.Sway).Demand!.Value, both = Fatigue(statue, plain with { Fine = mesh }, SmallStatue.Sway).Demand!.Value;
+        Assert.True(damage > 0);
+        Assert.Equal(Math.Max(damage, reduced), both, 1e-6 * both);
+    }
+
     [Fact]
     public void The_factor_of_the_service_wind_does_not_count()
     {
@@ -130,7 +147,7 @@ public class FatigueSheetTests
     {
         StatueModel model = StatueModel.Build(Ring(HotRing.Flat with { TowerFixing = new WeldedFixing { Throat = 4.Millimeters }, SkinFixing = new BoltedFixing { Bolt = new Bolt { Diameter = 12.Millimeters, Grade = BoltGrade.Class88 }, EndDistance = 30.Millimeters } }));
         PlacedBar bar = model.Rings[0].Ring.Bars[0].Bar;
-        double[] pull = [-1000, 0, 0, 0, 0, 0, 1000, 0, 0, 0, 0, 0];
+        BarEnds pull = BarEnds.Of([-1000, 0, 0, 0, 0, 0, 1000, 0, 0, 0, 0, 0]);
         Assert.Equal(1000 / (0.06 * 0.008), FatigueStress.Range(bar, pull, weak)!.Value, 1e-6);
         Assert.Equal(1000 / ((0.06 - 0.013) * 0.008), FatigueStress.Range(bar, pull, DetailCategory.FlatWithHoles)!.Value, 1e-6);
         Assert.Equal(1000 / (2 * 0.052 * 0.004), FatigueStress.Range(bar, pull, DetailCategory.FilletRoot)!.Value, 1e-6);
