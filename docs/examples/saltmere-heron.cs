@@ -33,7 +33,7 @@ TowerLevel[] neck = [.. Enumerable.Range(19, 12).Select(i => new TowerLevel($"N{
 
 TowerSegment panel = new LatticeSegment
 {
-    Legs = new AngleBar(200.Millimeters, 24.Millimeters),
+    Legs = new AngleBar(200.Millimeters, 26.Millimeters),
     Braces = new AngleBar(80.Millimeters, 8.Millimeters),
     Material = StructuralSteel.S355,
     ConnectionMassFraction = 0.10,

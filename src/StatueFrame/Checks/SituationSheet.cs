@@ -53,7 +53,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
                 lists.Guard("levels", () => new LevelSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("hubs", () => new HubSheet(model, criteria, demands, feet, lists).Add());
                 lists.Guard("tower and limbs", () => new MemberSheet(model, criteria, demands, feet, lists).Add());
-                lists.Guard("brackets", () => AddFaces(bars, firstCheck));
+                lists.Guard("faces", () => AddFaces(bars, feet, firstCheck));
             });
         }
         lists.Guard("stability", AddStability);
@@ -69,11 +69,11 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         lists.Situation = "";
     }
 
-    /// <summary>What brackets, standoffs and roots of limbs stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
-    private void AddFaces(BarSheet bars, int firstCheck)
+    /// <summary>What brackets, standoffs, roots of limbs and horizontals stand on, which is weaker the more it is used by what else it carries: after all that says how much.</summary>
+    private void AddFaces(BarSheet bars, FootEnvelope feet, int firstCheck)
     {
         var missing = new Dictionary<(CheckEntry Entry, string Reason), List<string>>();
-        foreach ((BodyModel body, string name, string part, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces.Concat(new RootFaces(model, criteria, demands).All()))
+        foreach ((BodyModel body, string name, string part, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces.Concat(new RootFaces(model, criteria, demands).All()).Concat(new LevelSheet(model, criteria, demands, feet, lists).Faces()))
         {
             if (load.Chord.Lacks is { } reason)
             {

@@ -3,7 +3,7 @@ using StatueFrame.Mechanics;
 
 namespace StatueFrame.Checks;
 
-/// <summary>The hollow section whose face a ring of standoffs, their brackets or the root of a limb stands on, or why there is none.</summary>
+/// <summary>The hollow section, or the leg of a lattice, whose face a ring of standoffs, their brackets or the root of a limb or a horizontal stands on, or why there is none.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Section">The section; null where there is none.</param>
 /// <param name="Material">Its metal.</param>
@@ -44,6 +44,16 @@ internal sealed record BracketChord(Section? Section, Material? Material, Vector
             : OfSection(tubes.MinBy(tube => ConnectionChecks.Thickness(tube.Section)).Section, tubes.MinBy(tube => tube.Material.YieldStrength.Pascals).Material, up, isUpright: true);
 
         BracketChord None(string why) => new(null, null, up, false, why);
+    }
+
+    /// <summary>The weaker of the legs of lattices that meet at a level.</summary>
+    public static BracketChord OfLegs(BodyModel body, int level)
+    {
+        LatticeSegment[] near = [.. body.Segments.Where((_, i) => i == level - 1 || i == level).Select(s => s.Segment).OfType<LatticeSegment>()];
+        if (near.Length == 0)
+            return new(null, null, body.Axes.Axes.Z, true, "no lattice meets the level, whose legs could hold it");
+        (Section legs, Material metal) = (near.MinBy(lattice => ConnectionChecks.Thickness(lattice.Legs))!.Legs, near.MinBy(lattice => lattice.Material.YieldStrength.Pascals)!.Material);
+        return legs is AngleBar ? new(legs, metal, body.Axes.Axes.Z, IsUpright: true, null) : OfSection(legs, metal, body.Axes.Axes.Z, isUpright: true);
     }
 
     private static BracketChord OfSection(Section section, Material material, Vector3D up, bool isUpright) => section is Tube or RectangularTube

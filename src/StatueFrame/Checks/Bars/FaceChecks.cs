@@ -57,19 +57,22 @@ internal static class FaceChecks
     private static readonly Source platesOnFlat = new("EN 1993-1-8:2005", "Table 7.13, longitudinal plates; Table 7.8 holds from b₁/b₀ = 0.25; from memory");
     private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2, 7.3 and 7.5, T joints, face yielding and punching; from memory");
 
+    private static readonly Source flange = new("EN 1993-1-8:2005", "6.2.6.4, Table 6.4, unstiffened flange of a column, groups, read for the one flange of an angle; from memory; pressed along the fold: plane stress after von Mises");
+
     /// <summary>The factor on faces by EN 1993, which nobody gives.</summary>
     public static Assumption Factor { get; } = new("partial factor of faces of hollow sections", "γ_M5 1.0", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value, from memory"));
 
     internal static readonly FormulaEntry<FaceLoad>
         UnderBrackets = Under("brackets.faces", "face of a hollow section under a bracket", "every bracket, every state"),
         UnderRoots = Under("limbs.roots", "wall of a tube under the root of a limb", "every limb that stands on a tube, every state"),
+        UnderHorizontals = Under("levels.faces", "wall of a leg under a horizontal or an arm that is welded to it", "every horizontal and every arm of a hub, at its leg"),
         UnderBars = Under("bars.faces", "face of a hollow section under the end of a standoff", "every standoff without a bracket, every state");
 
     private static FormulaEntry<FaceLoad> Under(string id, string title, string parts) => new(
         id, title, Nature.Strength, parts, "axial force and both moments at the foot", "yield lines of the face", "no strength situation was given")
     {
         Where = (in FaceLoad load) => load.Where,
-        Rule = (in FaceLoad load) => load.Chord.Section is Tube ? roundFace : flatFace,
+        Rule = (in FaceLoad load) => load.Chord.Section switch { Tube => roundFace, AngleBar => flange, _ => flatFace },
         Lacks = (in FaceLoad load) => load.Chord.Lacks ?? load.Design.Uncovered,
         Run = Face,
     };
@@ -87,6 +90,8 @@ internal static class FaceChecks
         double n = w.Given("n", chord.Pressed, Dimension.Number, "pressed by what else it carries, over its yield");
         if (chord.Section is Tube tube)
             return (RoundFace(w, tube.OuterDiameter.Meters, (along, across, load.Foot.OutlineDiameter is not null), (N, M_ip, M_op), (f_y, t_0, c, n)), 1);
+        if (chord.Section is AngleBar angle)
+            return (Flange(w, angle.LongLeg.Meters, (along, across), (N, M_ip, M_op), (f_y, t_0, c, n)), 1);
         double part = load.Foot.OutlineDiameter is not null ? Math.PI / 4 : 1;
         (double large, double small) = chord.Section!.Envelope;
         return (FlatFace(w, (chord.IsUpright ? Math.Max(large, small) : large, along, across), (N, M_ip, M_op), c * part * f_y * t_0 * t_0, n), 1);
@@ -115,6 +120,21 @@ internal static class FaceChecks
             u_p = w.Let("u_p", (N / (2 * (h_1 + b_1)) + M_ip / (h_1 * b_1 + h_1 * h_1 / 3) + M_op / (h_1 * b_1 + b_1 * b_1 / 3)) / f_v, Dimension.Number, roundFace, "round the foot as a line");
         }
         return w.Let("u", Math.Max(u_p, u_y), Dimension.Number);
+    }
+
+    /// <summary>The flange of an angle that the foot stands on, amid its width: it folds along the heel, which the other flange holds.</summary>
+    private static double Flange(Working? w, double width, (double Along, double Across) foot, (double N, double M_ip, double M_op) forces, (double f_y, double t_0, double c, double n) wall)
+    {
+        ((double N, double M_ip, double M_op), (double f_y, double t_0, double c, double n)) = (forces, wall);
+        double b_0 = w.Given("b_0", width, Dimension.SmallLength, "width of the flange"), h_1 = w.Given("h_1", foot.Along, Dimension.SmallLength, "foot along it"), b_1 = w.Given("b_1", Math.Min(b_0, foot.Across), Dimension.SmallLength, "foot across it");
+        double k_n = w.Let("k_n", Math.Max(0.001, 2 * (1 - n * n) / Math.Sqrt(4 - 3 * n * n)), Dimension.Number, flange, "what the pressure along the fold leaves of its plastic moment");
+        double m_pl = w.Let("m_pl", k_n * c * f_y * t_0 * t_0 / 4, Dimension.Force, flange, "plastic moment of a unit of length");
+        double m = w.Let("m", Math.Max(b_0 / 2 - t_0, b_0 / 10), Dimension.SmallLength, flange, "lever of the middle of the foot"), e = w.Let("e", b_0 / 2, Dimension.SmallLength, flange, "from there to the edge");
+        double N_R = w.Let("N_R", m_pl * (h_1 + 4 * m + 1.25 * e) / m, Dimension.Force, flange);
+        double M_ipR = w.Let("M_ipR", h_1 * m_pl * (4 * m + 1.25 * e) / m, Dimension.Moment, flange, "top and bottom of the foot against one another");
+        double m_1 = w.Let("m_1", m + b_1 / 2, Dimension.SmallLength, flange, "lever of the foot's outer side");
+        double M_opR = w.Let("M_opR", b_1 * m_pl * (h_1 + 4 * m_1) / m_1, Dimension.Moment, flange, "its outer side against the heel");
+        return w.Let("u", N / N_R + M_ip / M_ipR + M_op / M_opR, Dimension.Number, flange);
     }
 
     private static double FlatFace(Working? w, (double Face, double Along, double Across) sizes, (double N, double M_ip, double M_op) forces, double yield, double n)

@@ -21,7 +21,7 @@ internal static class Catalogue
     [
         BarChecks.BendingEntry, BarSectionChecks.Yield, BarBucklingChecks.StrutEntry, BarBucklingChecks.BeamColumnEntry, BarBucklingChecks.SecondOrderEntry,
         BarChecks.LocalEntry, FixingChecks.BoltsEntry, FixingChecks.BearingEntry, FixingChecks.TearOutEntry, FixingChecks.NetSectionEntry, WeldChecks.FilletsEntry,
-        Fixings, BracketChecks.BendingEntry, BracketChecks.WeldEntry, FaceChecks.UnderBrackets, FaceChecks.UnderBars, FaceChecks.UnderRoots, SaddleChecks.SlipEntry, SaddleChecks.StopEntry, SaddleChecks.ClearanceEntry,
+        Fixings, BracketChecks.BendingEntry, BracketChecks.WeldEntry, FaceChecks.UnderBrackets, FaceChecks.UnderBars, FaceChecks.UnderRoots, FaceChecks.UnderHorizontals, SaddleChecks.SlipEntry, SaddleChecks.StopEntry, SaddleChecks.ClearanceEntry,
         new("bars.fatigue", "fatigue of a standoff", Strength, "every bar with a detail", "damage of gusts, vortices and heat in the design life", "1", "no service situation has wind"),
         new("bars.fatigue-range", "greatest stress range of a standoff", Range, "every bar with a detail", "greatest stress range", "1.5 f_y", "no service situation has wind"),
         LevelSheet.BendingEntry, LevelSheet.WeldEntry, LevelSheet.StiffnessEntry, .. LevelSheet.BracingEntries.OfBraces, .. PlateSheet.All, FittingSheet.FixingEntry, .. FatigueParts.All, HubSheet.BendingEntry, HubSheet.WeldEntry, HubSheet.StiffnessEntry, .. MemberEntries.Tower.All, .. MemberEntries.Limbs.All,

@@ -104,6 +104,7 @@ internal static class LoadPath
             {
                 yield return new("level frames", "strength of horizontals", ["levels.bending"]);
                 yield return new("level frames", "joints of horizontals", ["levels.welds"]);
+                yield return new("level frames", "walls of legs under what is welded to them", ["levels.faces"], "no strength situation was given");
                 if (Array.Exists(levels, at => at.Level.Frame?.PlanBracing is not null))
                 {
                     yield return new("level frames", "plan bracing", ["levels.compression", "levels.tension"], "no force comes into it: no strength situation was given");

@@ -117,6 +117,25 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
         }
     }
 
+    /// <summary>
+    /// What the legs have on their walls: at every level the axial force of the horizontal, or of the arm of a hub, that asks most of
+    /// the leg it is welded to. Horizontals are beams on two legs, in balance without moments at their ends; welds bear what a leg that
+    /// holds fast would put there, so that the wall may yield and let them go.
+    /// </summary>
+    public IEnumerable<OnFace> Faces()
+    {
+        Dictionary<string, BracketLoad[]> arms = new HubSheet(model, criteria, demands, feet, lists).Arms().GroupBy(arm => arm.Level).ToDictionary(arm => arm.Key, arm => arm.Select(at => at.Load).ToArray());
+        foreach (LoadedLevel level in Levels())
+        {
+            BracketChord chord = BracketChord.OfLegs(level.Body, Array.IndexOf([.. level.Body.Tower.Levels], level.Level));
+            var worst = new Worst<FaceLoad>(FaceChecks.UnderHorizontals);
+            foreach (BracketLoad load in level.Sides.Select(side => OnWeld(level, side)).Concat(arms.GetValueOrDefault(level.Name) ?? []))
+                worst.Look(FaceLoad.Of(load with { Foot = (0, 0) }, chord));
+            if (worst.TryGet(out FaceLoad onLeg))
+                yield return new OnFace(level.Body, level.Name, level.Name, FaceChecks.UnderHorizontals, onLeg);
+        }
+    }
+
     /// <summary>The ends of all horizontals, level by level.</summary>
     public IEnumerable<(string Level, BracketLoad Load)> Welds() => Levels().SelectMany(level => level.Sides.Select(side => (level.Name, OnWeld(level, side))));
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
+using StatueFrame.Tests.Heron;
 using StatueFrame.Tests.Validation;
 
 namespace StatueFrame.Tests.Checks.Catalogue;
@@ -81,7 +82,7 @@ public class DemandOriginTests
     [Fact]
     public void Every_kind_of_check_on_forces_of_load_cases_tells_what_acts()
     {
-        Check[] checks = [.. StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json")).Check().Checks.Where(check => check is { Utilization: not null, Nature: Nature.Strength })];
+        Check[] checks = [.. SaltmereHeron.Sheet.Checks.Where(check => check is { Utilization: not null, Nature: Nature.Strength })];
         IEnumerable<string> silent = checks.GroupBy(check => check.Id).Where(kind => kind.All(check => !check.Working().Lines.OfType<WorkingLine.Superposition>().Any())).Select(kind => kind.Key);
         Assert.Equal(string.Join(' ', sheet.Concat(envelopes).Concat(others).Order(StringComparer.Ordinal)), string.Join(' ', silent.Order(StringComparer.Ordinal)));
     }
