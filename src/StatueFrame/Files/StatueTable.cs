@@ -83,13 +83,16 @@ public static class StatueTable
 
     private static int LinesOf(string text) => 1 + text.AsSpan().TrimEnd().Count('\n');
 
-    private static JsonObject AsJson(FileForm form, object like)
+    private static JsonObject AsJson(FileForm form, object like) =>
+        JsonNode.Parse(Bytes((writer, _) => form.Write(writer, like, ""))) as JsonObject
+            ?? throw FileForm.CannotWrite("", $"a {like.GetType().Name} that has a name of its own can not be changed cell by cell", "Give a part that is described in full.");
+
+    private static byte[] Bytes(Action<Utf8JsonWriter, JsonSerializerOptions?> write)
     {
         using var stream = new MemoryStream();
         using (var writer = new Utf8JsonWriter(stream))
-            form.Write(writer, like, "");
-        return JsonNode.Parse(stream.ToArray()) as JsonObject
-            ?? throw FileForm.CannotWrite("", $"a {like.GetType().Name} that has a name of its own can not be changed cell by cell", "Give a part that is described in full.");
+            write(writer, null);
+        return stream.ToArray();
     }
 
     private static TableColumn[] Heads(string[] heads, FileForm form, JsonObject like, int line, FileProblems problems)
@@ -113,6 +116,6 @@ public static class StatueTable
             if (cells[i].Length > 0)
                 columns[i].Put(cells[i], row);
         }
-        return form.Read(FileNode.Parse(JsonSerializer.SerializeToUtf8Bytes(row), line), "", problems);
+        return form.Read(FileNode.Parse(Bytes(row.WriteTo), line), "", problems);
     }
 }

@@ -1,3 +1,4 @@
+using StatueFrame.Tests.Heron;
 using UnitsNet;
 using static StatueFrame.Tests.Validation.SmallStatue;
 
@@ -6,7 +7,7 @@ namespace StatueFrame.Tests.Checks;
 /// <summary>Geometry that can be computed and not built is warned of, and what stands beside what carries it is refused.</summary>
 public class GeometryWarningsTests
 {
-    private static readonly StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+    private static readonly StatueDocument heron = SaltmereHeron.Document;
 
     private static ValueList<string> WarningsOf(Statue statue) =>
         statue.Check(new Criteria(), new Situation { Name = "calm", Actions = [new SelfWeight()] }).Warnings;

@@ -23,7 +23,7 @@ public class HeronIsolationTests
     [Fact]
     public void Bars_halve_the_blow_and_leave_its_impulse_to_the_tower()
     {
-        Statue heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json")).Statue;
+        Statue heron = SaltmereHeron.Document.Statue;
         IsolationStudy study = IsolationStudy.Of(heron, wave, new IsolationOptions
         {
             Variants = [IsolationVariant.RigidLinks, IsolationVariant.Thickness(55.Millimeters), IsolationVariant.AsIs],

@@ -12,7 +12,7 @@ public class WeakHeronTests
 {
     private const string Storm = "6.10, wind leading", Sway = "characteristic, wind leading", Sun = "6.10, sun leading", Quake = "seismic, earthquake", Wave = "accidental, pressure wave";
 
-    private static readonly StatueDocument heron = InSituations(StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json")));
+    private static readonly StatueDocument heron = InSituations(SaltmereHeron.Document);
 
     /// <summary>What is spoiled, the situation that shows it, and the check that has to fail.</summary>
     private static readonly Dictionary<string, (string Situation, string Id, Func<StatueDocument, StatueDocument> Change)> spoilt = new()

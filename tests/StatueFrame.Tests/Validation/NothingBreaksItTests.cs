@@ -1,5 +1,6 @@
 using StatueFrame.Checks;
 using StatueFrame.Studies;
+using StatueFrame.Tests.Heron;
 using UnitsNet;
 
 namespace StatueFrame.Tests.Validation;
@@ -131,7 +132,7 @@ public class NothingBreaksItTests
     [Fact]
     public void The_order_of_situations_changes_no_check()
     {
-        StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+        StatueDocument heron = SaltmereHeron.Document;
         Situation[] few = [.. heron.AllSituations().Where(situation => situation.Name is "6.10, wind leading" or "characteristic, wind leading" or "6.10, sun leading")];
         Situation[] warm = [.. few, few.Single(s => s.Name == "6.10, sun leading") with { Name = "another sun" }];
         CheckSheet one = heron.Statue.Check(heron.Criteria, warm), other = heron.Statue.Check(heron.Criteria, [.. warm.Reverse()]);

@@ -1,15 +1,16 @@
 using System.Text.RegularExpressions;
 using StatueFrame.Checks;
+using StatueFrame.Tests.Heron;
 
 namespace StatueFrame.Tests;
 
 /// <summary>The Heron as it is and under other rules; spoiled Herons are read in <c>WeakHeronTests</c>.</summary>
 public class PrintedWorkingsTests
 {
-    private static readonly StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+    private static readonly StatueDocument heron = SaltmereHeron.Document;
 
     [Fact]
-    public void Every_printed_line_of_the_heron_can_be_followed() => PrintedWorkings.CanBeFollowed(heron.Check().Checks);
+    public void Every_printed_line_of_the_heron_can_be_followed() => PrintedWorkings.CanBeFollowed(SaltmereHeron.Sheet.Checks);
 
     [Theory]
     [InlineData(DesignCode.En1993, BaseCode.Eurocode)]

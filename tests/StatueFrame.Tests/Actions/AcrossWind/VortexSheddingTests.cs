@@ -148,10 +148,10 @@ public class VortexSheddingTests
         Assert.Null(VortexShedding.Evaluate(Bodies.Of(Bodies.Parabola, 60, 1, 300, 0.01, 1, speed: 2)).Spectral);
     }
 
-    /// <summary>Turbulence takes from the negative damping, and never adds to the amplitude.</summary>
+    /// <summary>Turbulence takes from the negative damping, and never adds to what is below the limit a_L b, which the motion feeds; beyond it that damping brakes.</summary>
     [Fact]
     public void Turbulence_never_adds() => Gen.Select(Inputs, Gen.Double[0.05, 1]).Sample((input, left) =>
-        Assert.True(Swing(input with { TurbulenceReduction = left }) <= Swing(input) * (1 + 1e-9)), iter: 300);
+        Assert.True(Swing(input) > 0.4 * input.Strips[0].Width.Meters || Swing(input with { TurbulenceReduction = left }) <= Swing(input) * (1 + 1e-9)), iter: 300);
 
     private static double Swing(VortexInput input) => VortexShedding.Evaluate(input with { ReferenceStrip = 1 }).Spectral?.Deviation.Meters ?? 0;
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using StatueFrame.Checks;
+using StatueFrame.Tests.Heron;
 using Check = StatueFrame.Checks.Check;
 
 namespace StatueFrame.Tests.Checks.Base;
@@ -85,7 +86,7 @@ public class FootingChecksTests
     [Fact]
     public void Mesh_out_of_range_is_refused_with_its_path()
     {
-        Statue statue = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json")).Statue;
+        Statue statue = SaltmereHeron.Document.Statue;
         Problem problem = Assert.Single((statue with { Foundation = statue.Foundation! with { Reinforcement = Mesh with { Spacing = 5.Meters } } }).FindProblems());
         Assert.Equal("Foundation.Reinforcement.Spacing", problem.Path);
     }
@@ -93,7 +94,7 @@ public class FootingChecksTests
     [Fact]
     public void A_mat_without_a_pedestal_is_left_open_by_name()
     {
-        StatueDocument heron = StatueFile.Load(Path.Combine(Repository.Root, "docs", "examples", "saltmere-heron.json"));
+        StatueDocument heron = SaltmereHeron.Document;
         CheckSheet sheet = (heron with { Statue = heron.Statue with { Pedestal = null } }).Check();
         Assert.Contains(sheet.NotChecked, check => check.Id == "foundation.bending" && check.Reason.Contains("no pedestal"));
         Assert.Contains(sheet.OpenLinks, link => link.Link == "foundation");
