@@ -93,7 +93,7 @@ public class DemandOriginTests
 
     /// <summary>What takes the most of every force of many states, all at one time.</summary>
     private static readonly string[] envelopes =
-        ["fittings.fixing", "hubs.bending", "hubs.welds", "levels.bending", "levels.block", "levels.compression", "levels.connections", "levels.distances", "levels.tension", "levels.welds"];
+        ["fittings.fixing", "hubs.bending", "hubs.welds", "levels.bending", "levels.block", "levels.compression", "levels.connections", "levels.distances", "levels.faces", "levels.tension", "levels.welds"];
 
     /// <summary>Ranges of stress in time, movements, metals, and what is of the whole statue.</summary>
     private static readonly string[] others =
