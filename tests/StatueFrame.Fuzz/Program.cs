@@ -19,7 +19,7 @@ if (args is ["kill", ..])
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
 string[] corpus = Corpus.Small();
-Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus)];
+Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus), new Tables()];
 Subject[] turns = [.. subjects.SelectMany(subject => Enumerable.Repeat(subject, subject.Weight))];
 foreach (Subject subject in subjects)
 {

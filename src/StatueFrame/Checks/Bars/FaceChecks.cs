@@ -57,7 +57,8 @@ internal static class FaceChecks
     private static readonly Source platesOnFlat = new("EN 1993-1-8:2005", "Table 7.13, longitudinal plates; Table 7.8 holds from b₁/b₀ = 0.25; from memory");
     private static readonly Source roundFace = new("EN 1993-1-8:2005", "Tables 7.2, 7.3 and 7.5, T joints, face yielding and punching; from memory");
 
-    private static readonly Source flange = new("EN 1993-1-8:2005", "6.2.6.4, Table 6.4, unstiffened flange of a column, groups, read for the one flange of an angle; from memory; pressed along the fold: plane stress after von Mises");
+    private static readonly Source planeStress = new("von Mises", "plane stress across a fold that is pressed along it");
+    private static readonly Source flange = new("EN 1993-1-8:2005", "Table 6.4, read for an angle; from memory");
 
     /// <summary>The factor on faces by EN 1993, which nobody gives.</summary>
     public static Assumption Factor { get; } = new("partial factor of faces of hollow sections", "γ_M5 1.0", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value, from memory"));
@@ -127,7 +128,7 @@ internal static class FaceChecks
     {
         ((double N, double M_ip, double M_op), (double f_y, double t_0, double c, double n)) = (forces, wall);
         double b_0 = w.Given("b_0", width, Dimension.SmallLength, "width of the flange"), h_1 = w.Given("h_1", foot.Along, Dimension.SmallLength, "foot along it"), b_1 = w.Given("b_1", Math.Min(b_0, foot.Across), Dimension.SmallLength, "foot across it");
-        double k_n = w.Let("k_n", Math.Max(0.001, 2 * (1 - n * n) / Math.Sqrt(4 - 3 * n * n)), Dimension.Number, flange, "what the pressure along the fold leaves of its plastic moment");
+        double k_n = w.Let("k_n", Math.Max(0.001, 2 * (1 - n * n) / Math.Sqrt(4 - 3 * n * n)), Dimension.Number, planeStress, "what the pressure along the fold leaves of its plastic moment");
         double m_pl = w.Let("m_pl", k_n * c * f_y * t_0 * t_0 / 4, Dimension.Force, flange, "plastic moment of a unit of length");
         double m = w.Let("m", Math.Max(b_0 / 2 - t_0, b_0 / 10), Dimension.SmallLength, flange, "lever of the middle of the foot"), e = w.Let("e", b_0 / 2, Dimension.SmallLength, flange, "from there to the edge");
         double N_R = w.Let("N_R", m_pl * (h_1 + 4 * m + 1.25 * e) / m, Dimension.Force, flange);
