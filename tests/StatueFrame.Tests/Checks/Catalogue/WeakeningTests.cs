@@ -13,7 +13,7 @@ namespace StatueFrame.Tests.Checks.Catalogue;
 /// </summary>
 public class WeakeningTests
 {
-    private const long Cases = 500;
+    private const long Cases = 250;
 
     private static readonly Gen<SmallStatue> statues = Gen.Select(
         Gen.Double[18, 40], Gen.Double[5, 16], Gen.Int[4, 10], Gen.Double[0, 1], Gen.Double[2.6, 5], Gen.Bool, Gen.Bool, Gen.Double[0.5, 3])
