@@ -84,14 +84,14 @@ public static class StatueTable
     private static int LinesOf(string text) => 1 + text.AsSpan().TrimEnd().Count('\n');
 
     private static JsonObject AsJson(FileForm form, object like) =>
-        JsonNode.Parse(Bytes((writer, _) => form.Write(writer, like, ""))) as JsonObject
+        JsonNode.Parse(Bytes(writer => form.Write(writer, like, ""))) as JsonObject
             ?? throw FileForm.CannotWrite("", $"a {like.GetType().Name} that has a name of its own can not be changed cell by cell", "Give a part that is described in full.");
 
-    private static byte[] Bytes(Action<Utf8JsonWriter, JsonSerializerOptions?> write)
+    private static byte[] Bytes(Action<Utf8JsonWriter> write)
     {
         using var stream = new MemoryStream();
         using (var writer = new Utf8JsonWriter(stream))
-            write(writer, null);
+            write(writer);
         return stream.ToArray();
     }
 
@@ -116,6 +116,6 @@ public static class StatueTable
             if (cells[i].Length > 0)
                 columns[i].Put(cells[i], row);
         }
-        return form.Read(FileNode.Parse(Bytes(row.WriteTo), line), "", problems);
+        return form.Read(FileNode.Parse(Bytes(writer => row.WriteTo(writer)), line), "", problems);
     }
 }

@@ -127,4 +127,18 @@ public class FatigueChecksTests
         }
         return D;
     }
+
+    /// <summary>The damage of gusts without their blocks is that of the blocks, far below and far above every limit of a curve.</summary>
+    [Fact]
+    public void Gusts_do_the_damage_of_their_blocks()
+    {
+        foreach (DetailCategory detail in new[] { DetailCategory.FilletToe, DetailCategory.FilletRoot, DetailCategory.FilletShear })
+        {
+            foreach (double range in new[] { 0, 1e6, 2e7, 6e7, 1.5e8, 4e8 })
+            {
+                double blocks = FatigueChecks.Damage(GustStressSpectrum.Blocks(Pressure.FromPascals(range), 80), detail, 1.35);
+                Assert.Equal(blocks, GustStressSpectrum.Damage(range, 80, detail, 1.35), 1e-12 * blocks);
+            }
+        }
+    }
 }
