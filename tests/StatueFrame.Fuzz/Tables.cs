@@ -7,7 +7,7 @@ namespace StatueFrame.Fuzz;
 /// <summary>Tables of stations, levels, bars and rings with changed cells, heads, separators and bytes.</summary>
 internal sealed class Tables : Subject
 {
-    private static readonly string[] cells = ["", "0", "-1", "1e308", "1e999", "NaN", "∞", "2,5", "2.5 mm", "7", "x", "\"a\"\"b\"", "\"open", "true", "L1", "5e-324", "1;2", "mm", "１"];
+    private static readonly string[] cells = ["", "0", "-1", "1e308", "1e999", "nan", "∞", "2,5", "2.5 mm", "7", "x", "\"a\"\"b\"", "\"open", "true", "L1", "5e-324", "1;2", "mm", "１"];
 
     private static readonly string[] heads = ["elevation", "elevation [m]", "name", "thickness [mm]", "outline.widthX [ft]", "outline.kind", "plan", "plan.widthX", "towerEnd.x [m]", "standoff.section.width [in]", "count", "lay [°]", "foldFactor", "[m]", "a.b.c.d", "elevation [parsec]", "length [kg]"];
 

@@ -73,7 +73,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
     private void AddFaces(BarSheet bars, FootEnvelope feet, int firstCheck)
     {
         var missing = new Dictionary<(CheckEntry Entry, string Reason), List<string>>();
-        foreach ((BodyModel body, string name, string part, CheckEntry<FaceLoad> entry, FaceLoad load) in bars.Faces.Concat(new RootFaces(model, criteria, demands).All()).Concat(new LevelSheet(model, criteria, demands, feet, lists).Faces()))
+        foreach ((BodyModel body, string name, string part, CheckEntry<FaceLoad> entry, FaceLoad load, Assumption[] assumed) in bars.Faces.Concat(new RootFaces(model, criteria, demands).All()).Concat(new LevelSheet(model, criteria, demands, feet, lists).Faces()))
         {
             if (load.Chord.Lacks is { } reason)
             {
@@ -87,7 +87,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             double? used = lists.Checks.Skip(firstCheck)
                 .Where(check => check.Id is "levels.bending" or "tower.bending" or "limbs.bending" && Array.Exists(near, name => check.Where.StartsWith(name, StringComparison.Ordinal)))
                 .Where(check => check.Id == "levels.bending" != load.Chord.IsUpright).Max(check => check.Utilization);
-            lists.Run(entry, [load with { Chord = load.Chord with { Pressed = Math.Min(1, used ?? 1) } }], load.Design.Code == DesignCode.En1993 ? [FaceChecks.Factor] : []);
+            lists.Run(entry, [load with { Chord = load.Chord with { Pressed = Math.Min(1, used ?? 1) } }], load.Design.Code == DesignCode.En1993 ? [.. assumed, FaceChecks.Factor] : assumed);
         }
         foreach (((CheckEntry entry, string reason), List<string> where) in missing)
             lists.Missing(entry, reason, where);

@@ -1,6 +1,6 @@
 namespace StatueFrame;
 
-/// <summary>A statue's file cannot be read, or a description cannot be put in one. The message lists every problem, not just the first.</summary>
+/// <summary>A statue's file or a table of its parts cannot be read, or a description cannot be put in one. The message lists every problem, not just the first.</summary>
 public sealed class StatueFileException : FormatException
 {
     /// <summary>The most problems that one exception lists.</summary>
@@ -13,6 +13,6 @@ public sealed class StatueFileException : FormatException
     public ValueList<StatueFileProblem> Problems { get; }
 
     private static string Describe(IReadOnlyList<StatueFileProblem> problems) =>
-        $"{problems.Count} {(problems.Count == 1 ? "problem" : "problems")} in the statue's file:{Environment.NewLine}"
+        $"{problems.Count} {(problems.Count == 1 ? "problem" : "problems")} in the file:{Environment.NewLine}"
         + string.Join(Environment.NewLine, problems.Select(p => "  " + p));
 }

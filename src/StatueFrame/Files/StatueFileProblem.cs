@@ -1,6 +1,6 @@
 namespace StatueFrame;
 
-/// <summary>One thing that is wrong with a statue's file, or that cannot be put in one.</summary>
+/// <summary>One thing that is wrong with a statue's file or a table, or that cannot be put in one.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 /// <param name="Line">The line of the text, from 1; 0 when there is no text, as when writing.</param>
 /// <param name="Path">Where, as in <c>statue.skin.stations[3].thickness</c>; empty for the file as a whole.</param>

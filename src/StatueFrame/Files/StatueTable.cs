@@ -100,7 +100,16 @@ public static class StatueTable
         TableColumn[] columns = [.. heads.Select(head => TableColumn.Of(head, form, like, line, problems))];
         foreach (IGrouping<string, TableColumn> twice in columns.GroupBy(column => column.Name).Where(group => group.Key.Length > 0 && group.Skip(1).Any()))
             problems.Add(FileNode.Nothing(line), twice.Key, "heads two columns", "Give it once.");
-        return columns;
+        return [.. columns.Select(Unparted)];
+
+        // A part and members of it in one table would depend on which column stands first.
+        TableColumn Unparted(TableColumn column)
+        {
+            if (column.Form is null || columns.FirstOrDefault(other => other.Name.StartsWith(column.Name + ".", StringComparison.Ordinal)) is not { } member)
+                return column;
+            problems.Add(FileNode.Nothing(line), column.Name, $"heads a column, as does {member.Name} within it", "Give the part or its members, not both.");
+            return column with { Form = null };
+        }
     }
 
     private static object? Row(string[] cells, TableColumn[] columns, FileForm form, JsonObject like, int line, FileProblems problems)

@@ -47,6 +47,8 @@ public class StatueTableTests
     [InlineData("foldFactor [m]\n1", 1, "has no unit")]
     [InlineData("foldFactor\none", 2, "must be a number")]
     [InlineData("elevation [m],elevation [mm]\n1,2", 1, "heads two columns")]
+    [InlineData("outline,outline.widthX [m]\n1,2", 1, "as does outline.widthX within it")]
+    [InlineData("outline.widthX [m],outline\n2,1", 1, "as does outline.widthX within it")]
     [InlineData("elevation.meters\n1", 1, "has no members")]
     [InlineData("outline.kind\nPolygonOutline", 1, "is no member")]
     [InlineData("two words\n1", 1, "is no head of a column")]

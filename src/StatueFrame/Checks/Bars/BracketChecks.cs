@@ -78,6 +78,12 @@ internal static class BracketChecks
         public void Look(in BracketLoad load)
         {
             weld.Look(load);
+            if (bending.Utilization > 1)
+            {
+                // Interaction formulas are made for what holds; beyond 1 more force may ask less, as across P_c/5 of AISC H1-1.
+                bending.Look(load);
+                return;
+            }
             BracketLoad.Asked own = load.Sizes;
             foreach (ref readonly BracketLoad.Asked box in CollectionsMarshal.AsSpan(sizes))
             {

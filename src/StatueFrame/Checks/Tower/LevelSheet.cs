@@ -17,6 +17,9 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
     private static readonly Assumption evenly = new("forces in the plan of a level", "what members above, members below, the hub and standoffs push is answered evenly by all legs, and the worst of each is added; pinned joints", Source.Assumed("tower"));
     private static readonly Assumption inBalance = new("braces that meet at the middle of a horizontal", "in balance up and down", Source.Assumed("tower"));
 
+    private static readonly Assumption letGo = new("horizontals and arms on walls of legs", "put only their axial force there: the wall yields before it holds their ends", Source.Assumed("tower"));
+    private static readonly Assumption amid = new("feet on flanges of angles", "amid the flange", Source.Assumed("tower"));
+
     /// <summary>The strength of horizontals.</summary>
     internal static readonly MadeEntry<MemberLoad> BendingEntry = new(
         "levels.bending", "member under axial force, bending, shear and torsion", Nature.Strength, "every horizontal of a described level frame", "section and stability together under the most of all standoffs", "1",
@@ -132,7 +135,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
             foreach (BracketLoad load in level.Sides.Select(side => OnWeld(level, side)).Concat(arms.GetValueOrDefault(level.Name) ?? []))
                 worst.Look(FaceLoad.Of(load with { Foot = (0, 0) }, chord));
             if (worst.TryGet(out FaceLoad onLeg))
-                yield return new OnFace(level.Body, level.Name, level.Name, FaceChecks.UnderHorizontals, onLeg);
+                yield return new OnFace(level.Body, level.Name, level.Name, FaceChecks.UnderHorizontals, onLeg, chord.Section is AngleBar ? [letGo, amid] : [letGo]);
         }
     }
 

@@ -9,7 +9,8 @@ namespace StatueFrame.Checks;
 /// <param name="Part">Its name where nothing can be said of it.</param>
 /// <param name="Entry">What is checked.</param>
 /// <param name="Load">What it puts there.</param>
-internal readonly record struct OnFace(BodyModel Body, string Level, string Part, CheckEntry<FaceLoad> Entry, FaceLoad Load);
+/// <param name="Assumed">What is taken of it beside the factors of all faces.</param>
+internal readonly record struct OnFace(BodyModel Body, string Level, string Part, CheckEntry<FaceLoad> Entry, FaceLoad Load, params Assumption[] Assumed);
 
 /// <summary>
 /// The roots of limbs that stand on the wall of a tube, on the trunk's or on another limb's: what they put on it in every state, square to

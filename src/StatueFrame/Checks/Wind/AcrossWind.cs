@@ -10,6 +10,10 @@ namespace StatueFrame.Checks;
 /// <remarks>Stateless; safe to use from many threads. Source: EN 1991-1-4:2005, Annex E, on the modes of the whole statue.</remarks>
 public static class AcrossWind
 {
+    private static readonly Assumption greater = new("amplitude of vortex resonance", "the greater of approaches 1 and 2", Source.En1991_1_4("E.1.5.1"));
+    private static readonly Assumption approach1 = new("amplitude of vortex resonance", "approach 1 alone, as 2 has no constants for the section or the mode", Source.En1991_1_4("E.1.5.3"));
+    private static readonly Assumption smooth = new("negative damping of the air in vortex resonance", "K_a,max, as in smooth wind", Source.En1991_1_4("E.1.5.3, Table E.6"));
+
     /// <summary>Checks, results, assumptions and warnings of a statue across the wind.</summary>
     /// <param name="model">The statue's model.</param>
     /// <param name="modes">Its modes; those that wind can excite should be among them.</param>
@@ -41,8 +45,8 @@ public static class AcrossWind
         AcrossWindCase[] cases = [.. bodies.SelectMany(body => CasesOf(body, modes, wind, input))];
         foreach (AcrossWindCase found in cases)
         {
-            checks.Add(WithDamping(AcrossWindChecks.Vortex(found, input.AmplitudeLimit, situation), input.Damping));
-            checks.Add(WithDamping(AcrossWindChecks.Galloping(found, situation), input.Damping));
+            checks.Add(Resting(AcrossWindChecks.Vortex(found, input.AmplitudeLimit, situation), [.. input.Damping.Assumptions, .. OfAmplitude(found, input)]));
+            checks.Add(Resting(AcrossWindChecks.Galloping(found, situation), [.. input.Damping.Assumptions]));
         }
         foreach (AcrossWindBody body in bodies)
         {
@@ -57,7 +61,7 @@ public static class AcrossWind
             Cases = cases.ToValueList(),
             Checks = checks.ToValueList(),
             Results = cases.GroupBy(c => c.Body).Select(group => Line(group.MaxBy(c => c.Vortex.Amplitude)!, situation)).ToValueList(),
-            Assumptions = Assumptions(input).ToValueList(),
+            Assumptions = Assumptions(input, cases).ToValueList(),
             Warnings = AcrossWindWarnings.Of(model, bodies, input.Sections).ToValueList(),
         };
     }
@@ -78,25 +82,36 @@ public static class AcrossWind
         checks.Add(Check.NotChecked(AcrossWindChecks.GallopingSubject(where, situation), reason, AcrossWindChecks.GallopingOnset));
     }
 
-    private static Check WithDamping(Check check, DampingModel damping) => check.Verdict == Verdict.NotChecked ? check
-        : check.Assuming([.. damping.Assumptions.Select(assumed => $"{assumed.Subject}: {assumed.Value}")]);
+    private static Check Resting(Check check, Assumption[] on) => check.Verdict == Verdict.NotChecked ? check : check.Assuming(Array.ConvertAll(on, assumed => assumed.Short));
+
+    /// <summary>What the amplitude of a case rests on, by the approaches that hold for it.</summary>
+    private static IEnumerable<Assumption> OfAmplitude(AcrossWindCase found, AcrossWindInput given)
+    {
+        if (found.Vortex.IsBeyondRange || found.Input.Approach == VortexApproach.VortexResonance)
+            yield break;
+        if (found.Vortex.Spectral is null)
+        {
+            yield return approach1;
+            yield break;
+        }
+        if (found.Input.Approach == VortexApproach.Both)
+            yield return greater;
+        if (given.TurbulenceReduction is null)
+            yield return smooth;
+    }
 
     private static ResultLine Line(AcrossWindCase worst, string situation) => new(
         situation, $"vortex amplitude of {worst.Body}", worst.Vortex.Amplitude.Meters, Dimension.SmallLength,
         Invariant($"mode {worst.Mode.Number}, critical at {worst.Vortex.CriticalSpeed.MetersPerSecond:0.0} m/s, Sc {worst.Vortex.ScrutonNumber:0}, {worst.Vortex.Cycles:0.0e0} cycles"));
 
-    private static IEnumerable<Assumption> Assumptions(AcrossWindInput input)
+    private static IEnumerable<Assumption> Assumptions(AcrossWindInput input, AcrossWindCase[] cases)
     {
-        foreach (Assumption assumption in input.Damping!.Assumptions)
+        foreach (Assumption assumption in input.Damping!.Assumptions.Concat(cases.SelectMany(found => OfAmplitude(found, input))).Distinct())
             yield return assumption;
         if (input.LifeYears is null)
             yield return new Assumption("life for cycles of vortex vibration", "50 years", Source.En1990("Table 2.1, category 4"));
         if (input.BandwidthFactor is null)
             yield return new Assumption("bandwidth factor of vortex vibration", "0.3", Source.En1991_1_4("E.1.5.2.6"));
-        if (input.Approach == VortexApproach.Both)
-            yield return new Assumption("amplitude of vortex resonance", "the greater of approaches 1 and 2 where both hold", Source.En1991_1_4("E.1.5.1"));
-        if (input.TurbulenceReduction is null && input.Approach != VortexApproach.VortexResonance)
-            yield return new Assumption("negative damping of the air in vortex resonance", "K_a,max, as in smooth wind", Source.En1991_1_4("E.1.5.3, Table E.6"));
         yield return new Assumption("speed v₀ of the wind's distribution", "a fifth of the mean speed", Source.En1991_1_4("E.1.5.2.6"));
         yield return new Assumption("wind aslant to a limb", "its part across the axis acts", Source.Assumed("across-wind"));
         yield return new Assumption("width where vortices are shed", "each band in turn, the worst counts", Source.Assumed("across-wind"));

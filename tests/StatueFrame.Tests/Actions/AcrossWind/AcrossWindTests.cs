@@ -143,20 +143,38 @@ public class AcrossWindTests
         Assert.Contains("no limit on the amplitude was given", vortex.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>Which approach an amplitude comes from is said of the very checks that rest on it, and only where it does.</summary>
+    [Fact]
+    public void Amplitudes_name_the_approach_they_rest_on()
+    {
+        const string Greater = "the greater of approaches 1 and 2", Alone = "approach 1 alone", Smooth = "K_a,max";
+        AcrossWindInput asked = input with { AmplitudeLimit = 5.Meters };
+        AcrossWindReport both = Report(asked), first = Report(asked with { Approach = VortexApproach.VortexResonance }), measured = Report(asked with { TurbulenceReduction = 1 });
+        Assert.Contains(both.Checks, check => Names(check, Greater) && Names(check, Smooth) && !Names(check, Alone));
+        Assert.Contains(both.Checks, check => Names(check, Alone) && !Names(check, Greater));
+        Assert.All([Greater, Alone, Smooth], words => Assert.Single(both.Assumptions, assumed => assumed.Value.StartsWith(words, StringComparison.Ordinal)));
+        Assert.All([Greater, Alone, Smooth], words => Assert.DoesNotContain(first.Checks, check => Names(check, words)));
+        Assert.DoesNotContain(first.Assumptions, assumed => assumed.Subject.Contains("vortex resonance", StringComparison.Ordinal));
+        Assert.Contains(measured.Checks, check => Names(check, Greater));
+        Assert.DoesNotContain(measured.Checks, check => Names(check, Smooth));
+
+        static bool Names(Check check, string words) => check.AssumedInputs.Any(assumed => assumed.Contains(words, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_pass_on_table_damping_is_marked_and_shows_its_working()
     {
         AcrossWindReport report = Report(input with { AmplitudeLimit = 5.Meters });
         Check vortex = report.Checks.First(c => c is { Id: "wind.vortex", Where: "trunk, mode 1" });
         Assert.Equal(Verdict.Pass, vortex.Verdict);
-        Assert.Contains("structural damping", vortex.AssumedInputs.Single(), StringComparison.Ordinal);
+        Assert.Contains("structural damping", vortex.AssumedInputs[0], StringComparison.Ordinal);
         string working = vortex.Working().ToText();
         Assert.Contains("v_crit", working, StringComparison.Ordinal);
         Assert.Contains("(E.7)", working, StringComparison.Ordinal);
         Assert.Equal(report.Cases[0].GreatestDisplacement.Meters, vortex.Demand!.Value, 1e-9);
         Check damped = Report(input with { AmplitudeLimit = 5.Meters, Damping = DampingModel.Of(DampingCategory.WeldedSteelTube) with { Dampers = [new TunedDamper { Decrement = 0.1 }] } }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1");
         Assert.Equal(["structural damping", "dampers"], damped.AssumedInputs.Select(text => text.Split(':')[0]).Intersect(["structural damping", "dampers"]));
-        Check measured = Report(input with { AmplitudeLimit = 5.Meters, Damping = DampingModel.OfRatio(0.002) }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1");
+        Check measured = Report(input with { AmplitudeLimit = 5.Meters, Approach = VortexApproach.VortexResonance, Damping = DampingModel.OfRatio(0.002) }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1");
         Assert.Empty(measured.AssumedInputs);
         Assert.Equal(Verdict.Fail, Report(input with { AmplitudeLimit = 0.01.Millimeters }).Checks.First(c => c.Id == "wind.vortex" && c.Where == "trunk, mode 1").Verdict);
     }

@@ -80,6 +80,40 @@ public class BracketTests
         Assert.Equal(F * L2, Math.Abs(forces[4]), 1e-9);
     }
 
+    private static readonly Bracket[] sections =
+    [
+        .. new Section[] { new Tube(60.Millimeters, 4.Millimeters), new RectangularTube(100.Millimeters, 50.Millimeters, 4.Millimeters), new FlatBar(80.Millimeters, 12.Millimeters) }
+            .Select(section => new Bracket { Section = section, Material = StructuralSteel.S355, TowerFixity = EndFixity.Rigid, Throat = 4.Millimeters }),
+    ];
+
+    private static readonly BarDesign[] designs =
+    [
+        design, BarDesign.For(StructuralSteel.S355, DesignCode.AiscLrfd), BarDesign.For(StructuralSteel.S355, DesignCode.AllowableStress),
+    ];
+
+    /// <summary>States gathered in boxes give the line that every state looked at by itself gives, whatever their order, used little or far too much.</summary>
+    [Fact]
+    public void A_ring_of_brackets_is_as_used_as_its_worst_state() => Gen.Select(Gen.Int[0, 2], Gen.Int[0, 2], Gen.Double[-1, 1.3], Gen.Double[-1, 1].Array[8].Array[1, 40], Gen.Double[0.3, 1.5].Array[3]).Sample((section, code, size, states, lengths) =>
+    {
+        double scale = Math.Pow(10, size);
+        PlacedBracket[] placed = Array.ConvertAll(lengths, length => PlacedBracket.Between(Vector3D.Zero, length * Vector3D.UnitX, sections[section]));
+        var ring = new BracketChecks.OfRing();
+        var each = new Worst<BracketLoad>(BracketChecks.BendingEntry);
+        for (int i = 0; i < states.Length; i++)
+        {
+            double[] u = states[i];
+            var load = new BracketLoad(
+                placed[i % 3], $"bar {i}", "", designs[code], null, 2e4 * scale * u[0], Math.Abs(1e3 * scale * u[1]), Math.Abs(100 * scale * u[2]),
+                (Math.Abs(300 * scale * u[3]), Math.Abs(100 * scale * u[4])), (Math.Abs(300 * scale * u[5]), Math.Abs(100 * scale * u[6])));
+            ring.Look(load);
+            each.Look(load);
+        }
+        var sheet = new SheetWriter();
+        ring.Write(sheet);
+        Check bending = sheet.Checks.Single(check => check.Id == "brackets.bending");
+        Assert.Equal(each.Utilization, bending.Utilization);
+    }, iter: 3000);
+
     /// <summary>The moduli of a line round a section, by adding up many short pieces of it.</summary>
     [Theory]
     [InlineData(false)]
