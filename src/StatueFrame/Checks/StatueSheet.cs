@@ -101,6 +101,7 @@ internal sealed class StatueSheet
             FatigueCauses? causes = FatigueCauses.Of(model, criteria, responses, lists, fine);
             FatigueSheet.Add(model, causes, lists);
             FatigueParts.Add(causes, criteria, lists);
+            SkinFatigue.Add(model, causes, criteria, lists);
         });
         AddModelAssumptions();
         if (looksAhead)

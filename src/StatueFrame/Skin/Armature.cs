@@ -36,6 +36,9 @@ public sealed record Armature
     /// <summary>The straps that hold the sheet to the bars; null when they are not described, which leaves them open.</summary>
     public SaddleStrap? Straps { get; init; }
 
+    /// <summary>Fatigue strength of a bar with what is joined to it; null leaves the bars' fatigue open.</summary>
+    public DetailCategory? FatigueDetail { get; init; }
+
     /// <summary>Greatest deflection of a panel or bar over its span, 1/1000 to 1/10.</summary>
     public double DeflectionLimit { get; init; } = 1.0 / 50;
 
@@ -50,6 +53,7 @@ public sealed record Armature
         if (PanelRadius is { } radius)
             v.Positive(radius, radius.Meters, 0.05, 1000, nameof(PanelRadius));
         Straps?.Validate(v.At(nameof(Straps)));
+        FatigueDetail?.Validate(v.At(nameof(FatigueDetail)));
         v.InRange(DeflectionLimit, 1e-3, 0.1, "It is deflection over span, near 1/50 for thin sheet.");
     }
 }

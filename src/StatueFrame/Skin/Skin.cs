@@ -61,6 +61,12 @@ public sealed record Skin
     public RivetedSeam? SheetSeam { get; init; }
 
     /// <summary>
+    /// Fatigue strength of the sheet where it is riveted and bends over its bars, which counts for its rivets too; null leaves sheet and
+    /// seams open. No code gives that of copper: take a category with its own source.
+    /// </summary>
+    public DetailCategory? FatigueDetail { get; init; }
+
+    /// <summary>
     /// The joints across the axis that let the skin move with heat, each at an inner edge of the bands; the fields between
     /// them grow as one piece. Empty for a skin without joints; null when it is not described: then bands that seams tie
     /// grow as one piece, and other bands each by itself.
@@ -85,6 +91,7 @@ public sealed record Skin
         CheckFoldFactor(v, FoldFactor);
         Armature?.Validate(v.At(nameof(Armature)));
         SheetSeam?.Validate(v.At(nameof(SheetSeam)));
+        FatigueDetail?.Validate(v.At(nameof(FatigueDetail)));
         v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
         if (ForceCoefficient is { } force)
             CheckForceCoefficient(v, force, nameof(ForceCoefficient));

@@ -22,6 +22,12 @@ internal readonly record struct FootLoad(
     string Where, Section Section, Material Metal, BasePlate Plate, ValueList<AnchorBar> Bars, double Axial, double Uplift, double Shear, double Strong, double Weak, double Torsion,
     BarDesign Design, BaseDesign BaseDesign) : ITraced
 {
+    /// <summary>What the plate stands on; null when it is not described.</summary>
+    public BaseBlock? Bed { get; init; }
+
+    /// <summary>How many times wider a like area of it can be, 1 to 3.</summary>
+    public double Spread { get; init; } = 1;
+
     /// <summary>How its forces come about: of a mast from the actions, of a leg from the members that end in the foot.</summary>
     public DemandOrigin? Origin { get; init; }
 }
@@ -35,6 +41,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
 {
     private const string NoPlates = "no hold-down is described (Statue.HoldDown)";
     private static readonly Source line = Source.Assumed("base: a weld on every face of a thin wall has the section's own moduli times its throats over the wall");
+    private static readonly Source tStub = new("EN 1993-1-8:2005", "6.2.5, (6.4) and (6.5), under every wall by itself");
+    private static readonly Source cantilever = new("AISC Design Guide 1, 2nd ed.", "3.1.2, the plate as a cantilever from the wall, both ways, from memory");
     private static readonly DemandState everyMember = new("what ends in the foot, the most of every member, all at one time");
     private static readonly (string, Dimension)[] foot = [("N", Dimension.Force), ("V", Dimension.Force), ("U", Dimension.Force)];
     private static readonly Assumption atOneTime = new("forces of single feet", "the most of every member that ends in a foot, all at one time", Source.Assumed("base"));
@@ -49,6 +57,16 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
             : foot.Design.Code == DesignCode.AllowableStress ? "welds are checked by EN 1993-1-8 or AISC 360; give one of these codes for a metal they cover"
             : foot.Design.Uncovered,
         Run = (Working? w, in FootLoad foot) => Weld(w, foot),
+    };
+
+    internal static readonly FormulaEntry<FootLoad> BearingEntry = new(
+        "feet.bearing", "bed under the walls of a leg or mast", Nature.Strength, "every foot, every state", "force of the most pressed wall on its length", "strength of the bed on the width that the plate spreads it to", NoPlates)
+    {
+        Dimension = Dimension.LineLoad,
+        Where = (in FootLoad foot) => foot.Where,
+        Rule = (in FootLoad foot) => foot.BaseDesign.IsAmerican ? cantilever : tStub,
+        Lacks = (in FootLoad foot) => foot.Bed is null ? "what the plates stand on is not described (Statue.Pedestal, Statue.Foundation)" : null,
+        Run = (Working? w, in FootLoad foot) => Bearing(w, foot),
     };
 
     internal static readonly FormulaEntry<FootLoad> AnchorEntry = new(
@@ -72,6 +90,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
             return;
         int first = lists.Checks.Count;
         lists.Run(WeldEntry, feet);
+        lists.Run(BearingEntry, feet);
         if (model.Segments[0].Segment is LatticeSegment)
         {
             lists.Run(PlateUplift.OfFeet, feet.SelectMany(Pulls));
@@ -85,6 +104,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     {
         if (model.Statue.HoldDown is not { } holdDown || !holdDown.Plates.Any())
             yield break;
+        BaseBlock? bed = BaseBlock.Under(model.Statue);
+        double SpreadOf(BasePlate plate) => bed is null ? 1 : PlateBearing.SpreadRatio(plate, holdDown.Plates, bed.Section, bed.Height);
         SegmentModel segment = model.Segments[0];
         double k = MemberSheet.Amplification(demands);
         BodyModel trunk = model.Bodies[0];
@@ -101,6 +122,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                     "mast", section, metal, only, holdDown.Bars, Math.Abs(f.Axial.Newtons), Math.Max(0, f.Axial.Newtons), double.Hypot(f.ShearX.Newtons, f.ShearY.Newtons),
                     k * (round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x)), round ? 0 : k * Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse)
                 {
+                    Bed = bed,
+                    Spread = SpreadOf(only),
                     Origin = DemandOrigin.OfCut(ends, 0, atTop: false),
                 };
             }
@@ -140,6 +163,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
             yield return new FootLoad(
                 Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, PlateUplift.BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse)
             {
+                Bed = bed,
+                Spread = SpreadOf(plate),
                 Origin = new DemandOrigin(everyMember, foot[..(uplift > 0 ? 3 : 2)], _ => [], uplift > 0 ? [k * axial, k * shear, k * uplift] : [k * axial, k * shear]) { Besides = [.. shares.Select(share => (share.Item1, share.Item2[..(uplift > 0 ? 3 : 2)]))] },
             };
         }
@@ -149,6 +174,36 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
     private static IEnumerable<PlatePull> Pulls(FootLoad foot) => foot.Bars.Select(bar => new PlatePull(
         foot.Where, foot.Plate, bar, foot.Bars, foot.Section.OutlineDiameter is not null, foot.Uplift, foot.Bars.Count, foot.BaseDesign)
     { Origin = foot.Origin });
+
+    /// <summary>
+    /// What the most pressed wall of the section puts on the bed, N/m, and what the bed bears under the strip that the plate spreads it to:
+    /// a thin plate does not fill what is between the walls.
+    /// </summary>
+    private static (double Demand, double Capacity) Bearing(Working? w, in FootLoad foot)
+    {
+        double t_w = w.Given("t_w", ConnectionChecks.Thickness(foot.Section), Dimension.SmallLength, "wall of the section");
+        SectionProperties p = foot.Section.Properties;
+        double A = w.Given("A", p.A, Dimension.SmallArea), W_y = w.Given("W_y", p.Wy, Dimension.SectionModulus), W_z = w.Given("W_z", p.Wz, Dimension.SectionModulus);
+        double N = w.Given("N", foot.Axial, Dimension.Force, "axial force"), M_y = w.Given("M_y", foot.Strong, Dimension.Moment, "strong moment"), M_z = w.Given("M_z", foot.Weak, Dimension.Moment, "weak moment");
+        double q = w.Let("q", (N / A + M_y / W_y + M_z / W_z) * t_w, Dimension.LineLoad, meaning: "along the most pressed wall");
+        double f = w.Given("f", PlateBearing.Strength(w, foot.Bed!.Material, foot.Spread, foot.BaseDesign), Dimension.Stress, "strength of the bed");
+        double F_y = foot.Plate.Metal.YieldStrength.Pascals, t = foot.Plate.Thickness.Meters;
+        double c = foot.BaseDesign.IsAmerican
+            ? Cantilever(w, t, F_y, f)
+            : PlateBearing.Spread(w, t, F_y, f, foot.BaseDesign.GammaM0);
+        double outside = w.Given("outside", Math.Min(foot.Plate.Overhang.X, foot.Plate.Overhang.Y), Dimension.SmallLength, "plate beyond what stands on it");
+        bool isHollow = foot.Section is Tube or RectangularTube;
+        double inside = w.Given("inside", isHollow ? Math.Max(0, 0.5 * foot.Section.Envelope.Depth - t_w) : c, Dimension.SmallLength, isHollow ? "half of what is between the walls" : "plate on the wall's other side");
+        double b = w.Let("b", t_w + Math.Min(c, inside) + Math.Min(c, outside), Dimension.SmallLength, BearingEntry.Rule(foot), "width that bears");
+        return (q, w.Let("q_R", f * b, Dimension.LineLoad));
+    }
+
+    private static double Cantilever(Working? w, double t, double F_y, double f)
+    {
+        w.Given(t, Dimension.SmallLength, "thickness");
+        w.Given(F_y, Dimension.Stress, "yield strength of the plate");
+        return w.Let("c", t * Math.Sqrt(0.9 * F_y / (2 * f)), Dimension.SmallLength, cantilever);
+    }
 
     private static (double Demand, double Capacity) Weld(Working? w, in FootLoad foot)
     {

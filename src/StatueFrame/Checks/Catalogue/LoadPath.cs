@@ -57,7 +57,7 @@ internal static class LoadPath
         if (loose.Length > 0)
             yield return new("saddles", $"straps over the armature of {string.Join(", ", loose)}, their rivets and pull-off", [], $"they are not described (Armature.{nameof(Armature.Straps)})");
         if (model.Bodies.Any(body => body.Bands.Length > 0 && body.Skin!.Armature?.Straps is not null))
-            yield return new("saddles", "straps over the armature, their rivets and pull-off", ["straps.pull-off", "straps.shear", "straps.bending"]);
+            yield return new("saddles", "straps over the armature, their rivets and pull-off", ["straps.pull-off", "straps.shear", "straps.bearing", "straps.distances", "straps.bending"]);
     }
 
     private static IEnumerable<Aspect> OfBars(StatueModel model, Criteria criteria)
@@ -206,6 +206,7 @@ internal static class LoadPath
             const string noFeet = "no hold-down is described, or the feet cannot be told apart: one plate a leg, one under a mast";
             yield return new("feet", "welds from legs or mast to base plates", ["feet.welds"], noFeet);
             yield return new("feet", "base plates under pressure", ["base.bearing", "base.plate-bending"], none);
+            yield return new("feet", "bed under the walls of legs or mast", ["feet.bearing"], noFeet);
             if (statue.HoldDown is { Bars.Count: > 0 } && model.Segments[0].Segment is LatticeSegment)
                 yield return new("feet", "single feet under their legs' own pull: plates and anchor bars", ["feet.plate-uplift", "feet.anchors"], noFeet);
             if (statue.HoldDown is not { Bars.Count: 0 })
@@ -227,7 +228,14 @@ internal static class LoadPath
     private static IEnumerable<Aspect> OfLife(StatueModel model, Criteria criteria)
     {
         TowerSegment[] segments = [.. model.Segments.Select(s => s.Segment)];
-        const string noWind = "no service situation has wind, or the joints are not described";
+        const string noWind = "no service situation has wind, or the joints are not described", noDetail = "no service situation has wind, or the detail is not described";
+        Skin[] skins = [.. model.Bodies.Where(body => body.Bands.Length > 0).Select(body => body.Skin!)];
+        if (Array.Exists(skins, skin => skin.Armature is not null))
+            yield return new("fatigue", "sheet between armature bars, and the bars", ["fatigue.sheet", "fatigue.armature"], noDetail);
+        if (Array.Exists(skins, skin => skin.SheetSeam is not null))
+            yield return new("fatigue", "seams of the skin", ["fatigue.seams"], noDetail);
+        if (Array.Exists(skins, skin => skin.Armature?.Straps is not null))
+            yield return new("fatigue", "straps over the armature", ["fatigue.straps"], noDetail);
         if (Array.Exists(segments, s => s is LatticeSegment))
             yield return new("fatigue", "members of lattices, their fasteners and gussets", ["fatigue.members", "fatigue.fasteners", "fatigue.gussets"], noWind);
         if (Array.Exists(segments, s => s is MemberSegment))

@@ -78,7 +78,7 @@ public static class ArmatureChecks
         return Check.Of(new CheckSubject("armature.bending", "stress in an armature bar", where, situation), Dimension.Stress, spans, w =>
         {
             (double q, double g, double L) = Loads(w, armature, pressure, sheet);
-            double k = w.Given("k", armature.IsContinuous ? 0.100 : 0.125, Dimension.Number, armature.IsContinuous ? "three spans" : "simple span", spans);
+            double k = MomentFactor(w, armature);
             double W_z = w.Given("W_z", armature.Bar.Properties.Wz, Dimension.SectionModulus, "weak axis"), W_y = w.Given("W_y", armature.Bar.Properties.Wy, Dimension.SectionModulus, "strong axis");
             double M_z = w.Let("M_z", k * q * L * L, Dimension.Moment, spans, "pressure"), M_y = w.Let("M_y", k * g * L * L, Dimension.Moment, spans, "weight");
             double f_y = w.Given("f_y", armature.Material.YieldStrength.Pascals, Dimension.Stress, "yield strength"), fraction = w.Given("fraction", stressFraction, Dimension.Number);
@@ -105,6 +105,17 @@ public static class ArmatureChecks
             return (w.Let("w", k * q * L * L * L * L / (E * I), Dimension.SmallLength, spans), w.Let("allowed", limit * L, Dimension.SmallLength));
         });
     }
+
+    /// <summary>Stress in a bar under pressure or suction alone, Pa.</summary>
+    internal static double Stress(Working? w, Armature armature, double pressure)
+    {
+        double p = w.Given("p", pressure, Dimension.Pressure, "pressure or suction"), s = w.Given("s", armature.Spacing.Meters, Dimension.SmallLength, "spacing of bars"), L = w.Given("L", armature.Span.Meters, Dimension.SmallLength, "span between standoffs");
+        double k = MomentFactor(w, armature), W_z = w.Given("W_z", armature.Bar.Properties.Wz, Dimension.SectionModulus, "weak axis");
+        return w.Let("sigma_1", k * p * s * L * L / W_z, Dimension.Stress, spans);
+    }
+
+    private static double MomentFactor(Working? w, Armature armature) =>
+        w.Given("k", armature.IsContinuous ? 0.100 : 0.125, Dimension.Number, armature.IsContinuous ? "three spans" : "simple span", spans);
 
     private static (double Q, double G, double L) Loads(Working? w, Armature armature, Pressure pressure, Pressure sheet)
     {

@@ -153,6 +153,25 @@ public static class SeamChecks
         });
     }
 
+    /// <summary>Stress of the sheet, or of the strap, between rivets under a force in its plane, N/m; Pa.</summary>
+    internal static double NetStress(Working? w, RivetedSeam seam, double thickness, double n)
+    {
+        double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), d_0 = w.Given("d_0", seam.Rivet.d_0, Dimension.SmallLength, "hole");
+        double t = w.Given("t", ThinnerOf(seam, thickness), Dimension.SmallLength, "thinner of sheet and strap");
+        return w.Let("sigma_1", n * p / ((p - d_0) * t), Dimension.Stress, en);
+    }
+
+    /// <summary>Stress of a rivet, its shear as it counts in von Mises' equivalent, under forces along and square to the sheet, N/m; Pa.</summary>
+    internal static double RivetStress(Working? w, RivetedSeam seam, double n, double q)
+    {
+        double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), rows = w.Given("rows", seam.Rows, Dimension.Number), A = w.Given("A", seam.Rivet.Area, Dimension.SmallArea, "rivet");
+        double sigma_t = w.Let("sigma_t", q * p / (rows * A), Dimension.Stress), tau = w.Let("tau", n * p / (rows * A), Dimension.Stress);
+        return w.Let("sigma_1", Math.Sqrt(sigma_t * sigma_t + 3 * tau * tau), Dimension.Stress);
+    }
+
+    private static double ThinnerOf(RivetedSeam seam, double thickness) =>
+        Math.Min(thickness, seam.Kind == SeamKind.FlushWithStrap ? seam.StrapThickness?.Meters ?? thickness : thickness);
+
     private static Check Of(RivetedSeam seam, Length thickness, SeamForces forces, BarDesign design, CheckSubject subject, Func<Working?, double, double, (double, double)> check)
     {
         Validate(seam, thickness);
@@ -166,7 +185,7 @@ public static class SeamChecks
             double n = w.Given("n", forces.InPlane.NewtonsPerMeter, Dimension.LineLoad, "force in the plane of the sheet");
             double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), rows = w.Given("rows", seam.Rows, Dimension.Number);
             double F = w.Let("F", n * p / rows, Dimension.Force, source, "on one rivet");
-            double t = Math.Min(thickness.Meters, seam.Kind == SeamKind.FlushWithStrap ? seam.StrapThickness?.Meters ?? thickness.Meters : thickness.Meters);
+            double t = ThinnerOf(seam, thickness.Meters);
             w.Given(t, Dimension.SmallLength, "thinner of sheet and strap");
             return check(w, t, F);
         });

@@ -35,7 +35,7 @@ public static class SheetChecks
         CheckInput.Within(stressFraction, 0.05, 1, nameof(stressFraction));
         return Check.Of(panel.Subject("sheet.panel-bending", "stress in a panel of sheet"), Dimension.Stress, plates, w =>
         {
-            double sigma = Greatest(w, panel, q_in, q_out, Stress);
+            double sigma = Stress(w, panel, q_in, q_out);
             w.Given(sigma, Dimension.Stress, "greatest stress");
             double f_y = w.Given("f_y", panel.f_y, Dimension.Stress, "proof strength"), fraction = w.Given("fraction", stressFraction, Dimension.Number);
             return (sigma, w.Let("allowed", fraction * f_y, Dimension.Stress));
@@ -191,6 +191,9 @@ public static class SheetChecks
         w.Let("w_1", C * q * b * b * b * b / D, Dimension.SmallLength, plates, "by bending alone; not used");
         return panel.Bending.Large(panel.EdgesHeldInPlane).Under(Q);
     }
+
+    /// <summary>The greatest stress under pressure and suction, Pa.</summary>
+    internal static double Stress(Working? w, SheetPanel panel, double inward, double suction) => Greatest(w, panel, inward, suction, Stress);
 
     /// <summary>What is greater of pressure and suction; a flat panel does not tell them apart.</summary>
     private static double Greatest(Working? w, SheetPanel panel, double inward, double suction, Func<Working?, SheetPanel, double, bool, double> of)

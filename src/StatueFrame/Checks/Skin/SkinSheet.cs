@@ -61,6 +61,8 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
         if (skin.Armature is { } armature)
         {
             SheetPanel panel = PanelOf(skin, armature, thinnest, body.Name, null);
+            if (armature.Straps is { } straps)
+                lists.Checks.Add(StrapChecks.Distances(straps, body.Name));
             lists.Run(ArmatureChecks.SpanEntry, ArmatureChecks.Spans(body, armature));
             lists.Checks.Add(SheetChecks.Sag(panel, design.SagLimit));
             lists.Checks.Add(SheetChecks.Buckling(panel, Length.FromMeters(tallest), design.BucklingSafety));
@@ -138,7 +140,9 @@ internal sealed class SkinSheet(Criteria criteria, SheetWriter lists, string sit
         };
     }
 
-    private SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, PlateBending? known) => new()
+    private SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, PlateBending? known) => PanelOf(skin, armature, thickness, where, design, situation, known);
+
+    internal static SheetPanel PanelOf(Skin skin, Armature armature, double thickness, string where, SkinDesign design, string situation, PlateBending? known) => new()
     {
         Length = armature.PanelLength,
         Width = armature.Spacing,

@@ -46,6 +46,31 @@ public class FootSheetTests
         Assert.Equal(3e5 / (angle.Area.SquareMeters * 2 * 6 / 12), check.Demand!.Value, 1);
     }
 
+    /// <summary>
+    /// The bed under a wall by hand: f_jd = 2/3 · 1.5 · 30/1.5 = 20 MPa, c = 30 √(345/60) = 71.9 mm; a tube of 600 by 6 under 600 kN and
+    /// 90 kN m has N/A + M/W on its wall, and of the rim 71.9 mm on both sides.
+    /// </summary>
+    [Fact]
+    public void A_thin_plate_does_not_fill_what_is_between_walls()
+    {
+        var bed = new BaseBlock(BlockSection.Rectangle(3.Meters, 3.Meters), Concrete.OfStrength(30.Megapascals), 2);
+        var tube = new Tube(600.Millimeters, 6.Millimeters);
+        FootLoad foot = Foot(tube) with { Axial = 6e5, Strong = 9e4, Bed = bed, Spread = 1.5 };
+        double fy = plate.Material.For(0.03).YieldStrength.Pascals, c = 0.03 * Math.Sqrt(fy / (3 * 20e6)), q = (6e5 / tube.Area.SquareMeters + 9e4 / tube.StrongModulus.CubicMeters) * 0.006;
+        Check check = FootSheet.BearingEntry.With(foot, "storm");
+        Assert.Equal(q, check.Demand!.Value, 1);
+        Assert.Equal(20e6 * (0.006 + 2 * c), check.Capacity!.Value, 1);
+        PrintedWorkings.CanBeFollowed([check, FootSheet.BearingEntry.With(foot with { Section = new AngleBar(150.Millimeters, 12.Millimeters), BaseDesign = new BaseDesign { Code = BaseCode.American } }, "storm")]);
+        // The rim ends with the plate, and meets its like from the other side of a slender tube.
+        Assert.Equal(20e6 * (0.006 + 0.05 + c), Capacity(foot with { Plate = plate with { FootX = 0.4.Meters } }), 1);
+        Assert.Equal(20e6 * (0.006 + 0.044 + c), Capacity(foot with { Section = new Tube(100.Millimeters, 6.Millimeters) }), 1);
+        // Half as thick, half as wide a rim; a whole area under the foot would not ask for thickness at all.
+        Assert.Equal(20e6 * (0.006 + c * Math.Sqrt(plate.Material.For(0.015).YieldStrength.Pascals / fy)), Capacity(foot with { Plate = plate with { Thickness = 15.Millimeters } }), 1);
+        Assert.Contains("not described", FootSheet.BearingEntry.With(foot with { Bed = null }, "storm").Reason, StringComparison.Ordinal);
+
+        static double Capacity(FootLoad foot) => FootSheet.BearingEntry.With(foot, "storm").Capacity!.Value;
+    }
+
     [Fact]
     public void A_foot_without_bars_holds_no_uplift()
     {

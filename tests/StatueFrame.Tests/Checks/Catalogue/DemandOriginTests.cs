@@ -89,7 +89,7 @@ public class DemandOriginTests
 
     /// <summary>The sheet's own, under a pressure that its working gives.</summary>
     private static readonly string[] sheet =
-        ["armature.bending", "seams.pitch", "sheet.buckling", "sheet.panel-bending", "straps.bending", "straps.pull-off", "straps.shear"];
+        ["armature.bending", "seams.pitch", "sheet.buckling", "sheet.panel-bending", "straps.bearing", "straps.bending", "straps.distances", "straps.pull-off", "straps.shear"];
 
     /// <summary>What takes the most of every force of many states, all at one time.</summary>
     private static readonly string[] envelopes =
