@@ -22,8 +22,11 @@ public sealed record Saddle
     /// </summary>
     public double? LeastFriction { get; init; }
 
-    /// <summary>True when a stop or a bolt head holds the skin on the bar at the end of its slide, whatever the friction.</summary>
-    public bool HasStop { get; init; }
+    /// <summary>
+    /// What a stop, as a bolt head at the end of a slot, holds along the slide beside the least friction: its design strength, at most
+    /// 1e7 N; null without one. The skin moves as far as the stop lets it, and the bar must bear what the stop takes.
+    /// </summary>
+    public Force? Stop { get; init; }
 
     /// <summary>Faces that rub, 1 or 2.</summary>
     public int Faces { get; init; } = 1;
@@ -40,6 +43,8 @@ public sealed record Saddle
     internal void Validate(Validator v)
     {
         v.NotNegative(Clamp, Clamp.Newtons, 1e7);
+        if (Stop is { } stop)
+            v.NotNegative(stop, stop.Newtons, 1e7, nameof(Stop));
         v.InRange(Friction, 1e-3, 1, "Coefficients of friction lie near 0.1 to 0.5.");
         if (LeastFriction is { } least)
             v.InRange(least, 1e-3, Friction, "It is at most Friction, which is the greatest for a saddle that slides.", nameof(LeastFriction));

@@ -78,21 +78,22 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.RigidRing));
         demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index], bars[bar.Index]), state);
+            BarEnds drag = (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index];
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drag, bars[bar.Index]), state);
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
-            ends.Look(load);
-            LookAtBracket(bar, load);
+            LookAtEnds(bar, acting, drag != default, load);
             LookAtSaddle(bar, skin, acting, load);
         });
-        VisitLocal(ring, band, (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
+        BarVisitor underLocal = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
             BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), state);
             alone.Look(load);
-            ends.Look(load);
-            LookAtBracket(bar, load);
+            LookAtEnds(bar, acting, drags[bar.Index] != default, load);
             LookAtSaddle(bar, skin, acting, load);
-        });
+        };
+        if (local is not null)
+            VisitLocal(local, demands.Response.Cases[0], ring, band, underLocal, () => Miss(BarChecks.LocalEntry, Swings, ring));
         Write(ring, bars, worst, alone, ends, saddles, slides);
         foreach (Worst<FaceLoad> face in (ReadOnlySpan<Worst<FaceLoad>>)[underBrackets, underBars])
         {
@@ -104,6 +105,20 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         int firstOfBrackets = lists.Checks.Count;
         brackets.Write(lists);
         lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
+
+        void LookAtEnds(BarModel bar, in BarEnds acting, bool isDragged, in BarLoad load)
+        {
+            LookAtEnd(bar, load);
+            // What is worse for the bar need not be worse for what holds it: the drag the other way.
+            if (isDragged)
+                LookAtEnd(bar, load with { Ends = 2 * acting + -1 * load.Ends });
+        }
+
+        void LookAtEnd(BarModel bar, in BarLoad load)
+        {
+            ends.Look(load);
+            LookAtBracket(bar, load);
+        }
 
         void LookAtBracket(BarModel bar, in BarLoad load)
         {
@@ -123,7 +138,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
             Vector3D force = new(acting.Skin.N, acting.Skin.AlongThickness, acting.Skin.AlongWidth), outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
             if (bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is not null)
                 saddles.Look(new(load.End(atSkin: true), (force - force.Dot(outward) * outward).Length));
-            else if (bar.Bar.Place.Slide != Vector3D.Zero && skin is SkinAssumption.LimpSkin or SkinAssumption.SlidingSkin && bar.Standoff.Saddle is not { HasStop: true })
+            else if (bar.Bar.Place.Slide != Vector3D.Zero && skin is SkinAssumption.LimpSkin or SkinAssumption.SlidingSkin)
                 slides.Look(new(load.End(atSkin: true), PushAlong(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide), outward, force)));
         }
     }
@@ -199,13 +214,16 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         }
     }
 
-    /// <summary>Every bar alone under the local pressure and the local suction on its strip, with its weight and the heat.</summary>
-    private void VisitLocal(RingElement ring, int band, BarVisitor visit)
+    /// <summary>Every bar alone under the local pressure and the local suction on its strip, with what else a load case has on it, as weight and heat.</summary>
+    /// <param name="local">The local pressures.</param>
+    /// <param name="rest">What else acts.</param>
+    /// <param name="ring">The ring.</param>
+    /// <param name="band">Number of its band in the statue.</param>
+    /// <param name="visit">Gets every bar.</param>
+    /// <param name="swings">Gets to know of bars that cannot stand alone.</param>
+    internal static void VisitLocal(LocalWind local, LoadCase rest, RingElement ring, int band, BarVisitor visit, Action? swings = null)
     {
-        if (local is null)
-            return;
         Span<double> forces = stackalloc double[FrameElement.Size];
-        LoadCase rest = demands.Response.Cases[0];
         (double, DemandState)[] both = [Local(-local.Inward(band), "local pressure"), Local(local.Suction(band), "local suction")];
         foreach (BarModel bar in ring.Bars)
         {
@@ -214,7 +232,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
                 if (rest.LocalForcesOf(ring, bar, band, pressure, forces))
                     visit(bar, SkinAssumption.LimpSkin, BarEnds.Of(forces), state);
                 else
-                    Miss(BarChecks.LocalEntry, Swings, ring);
+                    swings?.Invoke();
             }
         }
 
@@ -230,11 +248,32 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         Span<double> forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
         if (skin != SkinAssumption.RigidRing)
             return bar.Bar.Cantilever(saddle.SlidingForce * bar.Bar.Place.Slide, forces, tip) ? BarEnds.Of(forces) : default;
+        double along = Stuck(bar, forces);
+        return along > 0 ? saddle.SlidingForce / along * BarEnds.Of(forces) : default;
+    }
+
+    /// <summary>
+    /// What the friction of a saddle does to its bar in a heat, one way or there and back; no more than holds the saddle fast while the bar
+    /// itself gives by the way that it would slide.
+    /// </summary>
+    internal static BarEnds Rubbing(LoadCase hot, RingElement ring, BarModel bar, SkinAssumption skin, int ways)
+    {
+        if (bar.Bar.Place.Slide == Vector3D.Zero || bar.Standoff.Saddle is not { } saddle || saddle.SlidingForce == 0)
+            return default;
+        Span<double> forces = stackalloc double[FrameElement.Size];
+        double along = Stuck(bar, forces), held = along * hot.SlipOf(ring, bar) / saddle.SlidingForce;
+        return (along > 0 ? Math.Min(ways, held) : ways) * DragOf(bar, skin);
+    }
+
+    /// <summary>The force along a slide, N, that moves a bar's skin end by a meter along it when the saddle holds fast and does not turn; with all its forces.</summary>
+    private static double Stuck(BarModel bar, Span<double> forces)
+    {
+        Span<double> tip = stackalloc double[Frame.NodeSize];
         Vector3D s = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide);
+        tip.Clear();
         (tip[0], tip[1], tip[2]) = (s.X, s.Y, s.Z);
         BarStiffness.Of(bar.Bar.Place with { Slide = Vector3D.Zero }).Forces(tip, forces);
-        double along = s.X * forces[6] + s.Y * forces[7] + s.Z * forces[8];
-        return along > 0 ? saddle.SlidingForce / along * BarEnds.Of(forces) : default;
+        return s.X * forces[6] + s.Y * forces[7] + s.Z * forces[8];
     }
 
     /// <summary>The forces with the drag the way that is worse.</summary>

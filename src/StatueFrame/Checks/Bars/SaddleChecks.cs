@@ -30,7 +30,7 @@ internal static class SaddleChecks
 
     internal static readonly FormulaEntry<SaddleLoad> StopEntry = new(
         "bars.saddle-hold", "what holds the skin on a saddle that slides square to it", Nature.Strength, "every saddle that slides, every state",
-        "what pushes the skin along the slide", "friction at its least, unless the saddle has a stop", "no strength situation was given")
+        "what pushes the skin along the slide", "friction at its least, and the strength of a stop", "no strength situation was given")
     {
         Dimension = Dimension.Force,
         Where = (in SaddleLoad load) => load.Bar.Where,
@@ -38,7 +38,13 @@ internal static class SaddleChecks
         Run = (Working? w, in SaddleLoad load) =>
         {
             if (load.Bar.Standoff.Saddle is { } saddle)
-                return Held(w, load, "what pushes the skin along the slide");
+            {
+                (double F, double F_s) = Held(w, load, "what pushes the skin along the slide");
+                if (saddle.Stop is not { } stop)
+                    return (F, F_s);
+                double F_stop = w.Given("F_stop", stop.Newtons, Dimension.Force, "design strength of the stop");
+                return (F, w.Let("F_R", F_s + F_stop, Dimension.Force));
+            }
             w?.Note($"Nothing is described that holds it (Standoff.{nameof(Standoff.Saddle)}).");
             return (w.Given("F", load.Force, Dimension.Force, "what pushes the skin along the slide"), 0);
         },

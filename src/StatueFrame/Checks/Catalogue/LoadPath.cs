@@ -88,7 +88,7 @@ internal static class LoadPath
         yield return new("brackets", "what they stand on", ["brackets.faces"]);
     }
 
-    private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6 && bar.Standoff.Saddle is not { HasStop: true };
+    private static bool SlidesAlongItself(BarModel bar) => Math.Abs(bar.Bar.Place.Slide.Dot(bar.Bar.Place.Outward)) > 1e-6;
 
     private static IEnumerable<Aspect> OfTower(StatueModel model)
     {

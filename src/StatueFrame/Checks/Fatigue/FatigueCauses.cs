@@ -16,7 +16,7 @@ internal sealed class FatigueCauses
     private static readonly Source page = Source.Assumed("fatigue");
     private static readonly Assumption fifty = new("wind for fatigue", "the wind of the service situation, without its factor, is that of fifty years", page);
     private static readonly Assumption gusts = new("cycles of gusts", "all from the worst heading, each unloading fully", Source.En1991_1_4("B.3"));
-    private static readonly Assumption daily = new("cycles of heat", "the whole temperature action comes and goes every day; of several the worst counts", page);
+    private static readonly Assumption daily = new("cycles of heat", "the whole temperature action comes and goes every day, and saddles that slide rub there and back; of several the worst counts", page);
     private static readonly Assumption life = new("design life", "100 years", Source.En1990("Table 2.1, category 5: monumental structures"));
     private static readonly Assumption safety = new("γ_Mf for fatigue", Invariant($"{DefaultGammaMf}"), new Source("EN 1993-1-9:2005", "Table 3.1: safe life, high consequence"));
     private static readonly Assumption noVortices = new("vortices in fatigue", "not counted, as vortex shedding was not looked at", page);
@@ -41,6 +41,7 @@ internal sealed class FatigueCauses
         Situation = string.Join(", ", winds.Select(w => w.Windy.Situation.Name));
         foreach (TemperatureAction heat in responses.SelectMany(r => r.Situation.Actions).Select(a => a.Action).OfType<TemperatureAction>().Distinct())
             heats.Add(model.Respond(new Situation { Name = heat.Name, Actions = [heat] }));
+        Locals = [.. winds.Select(wind => LocalWind.Of(model, WindAlone(wind)))];
         Fine = fine;
         if (fine is not null)
         {
@@ -69,6 +70,9 @@ internal sealed class FatigueCauses
 
     /// <summary>The winds, each with the same situation without it, and the factor it has there.</summary>
     public IReadOnlyList<(Response Windy, Response Calm, double Factor)> Winds => winds;
+
+    /// <summary>The local pressure and suction of each wind, without its factor; null without skin.</summary>
+    public IReadOnlyList<LocalWind?> Locals { get; }
 
     public IReadOnlyList<Response> Heats => heats;
 

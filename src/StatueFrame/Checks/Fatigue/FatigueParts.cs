@@ -155,12 +155,24 @@ internal sealed class FatigueParts
         RingElement ring = model.Rings[number].Ring;
         Bracket? first = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? design = first is null ? null : MemberSheet.DesignFor(first.Material, criteria);
-        demands.Bars(number, (BarModel bar, SkinAssumption _, in BarEnds ends, DemandState _) =>
+        bool isHeat = cause >= causes.Winds.Count && cause < causes.Winds.Count + causes.Heats.Count;
+        BarVisitor visit = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState _) =>
+        {
+            BarEnds rubbing = isHeat ? BarSheet.Rubbing(demands.Response.Cases[0], ring, bar, skin, 2) : default;
+            LookAtEnds(bar, acting + rubbing);
+            if (rubbing != default)
+                LookAtEnds(bar, acting + -1 * rubbing);
+        };
+        demands.Bars(number, visit);
+        if (cause < causes.Winds.Count && causes.Locals[cause] is { } local)
+            BarSheet.VisitLocal(local, demands.Response.Cases[0], ring, model.Rings[number].BandInStatue, visit);
+
+        void LookAtEnds(BarModel bar, in BarEnds ends)
         {
             feet.Look(bar, ends);
             if (bar.Bar.Place.Bracket is not null)
                 LookAtWeld(Brackets, ring.BandName, BracketLoad.Of(bar, ends, design!, null), cause);
-        });
+        }
     }
 
     /// <summary>Both ways in which a weld round an end cracks: from the toe, into the part, and from the root, through the throat.</summary>

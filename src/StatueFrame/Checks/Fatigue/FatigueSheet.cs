@@ -125,12 +125,29 @@ internal sealed class FatigueSheet
                 }
             }
         }
+        for (int wind = 0; wind < causes.Winds.Count; wind++)
+        {
+            if (causes.Locals[wind] is not { } local)
+                continue;
+            // Under no pressure a bar alone has what else acts, which comes and goes by itself.
+            LoadCase still = causes.Winds[wind].Calm.Cases[0];
+            foreach (double pressure in (ReadOnlySpan<double>)[-local.Inward(band), local.Suction(band)])
+            {
+                if (!still.LocalForcesOf(ring, bar, band, pressure, windy) || !still.LocalForcesOf(ring, bar, band, 0, calm))
+                    continue;
+                for (int i = 0; i < windy.Length; i++)
+                    windy[i] -= calm[i];
+                gust = Math.Max(gust, FatigueStress.Range(bar.Bar, BarEnds.Of(windy), detail) ?? 0);
+            }
+        }
         foreach (Response hot in causes.Heats)
         {
             foreach (SkinAssumption assumption in SkinBounds.All)
             {
-                if (hot.Cases[0].ForcesOf(ring, bar, band, assumption, windy))
-                    heat = Math.Max(heat, FatigueStress.Range(bar.Bar, BarEnds.Of(windy), detail) ?? 0);
+                if (!hot.Cases[0].ForcesOf(ring, bar, band, assumption, windy))
+                    continue;
+                BarEnds moved = BarEnds.Of(windy), rubbing = BarSheet.Rubbing(hot.Cases[0], ring, bar, assumption, 2);
+                heat = Math.Max(heat, Math.Max(FatigueStress.Range(bar.Bar, moved + rubbing, detail) ?? 0, FatigueStress.Range(bar.Bar, moved + -1 * rubbing, detail) ?? 0));
             }
         }
         gust = Math.Max(gust, ByFineModel(causes.FineWinds, ring, bar, detail));

@@ -40,7 +40,7 @@ internal sealed class SkinFatigue
     private SkinFatigue(FatigueCauses causes, Criteria criteria, SheetWriter lists)
     {
         (this.causes, this.criteria, this.lists) = (causes, criteria, lists);
-        winds = [.. causes.Winds.Select(wind => LocalWind.Of(causes.Model, FatigueCauses.WindAlone(wind))!)];
+        winds = [.. causes.Locals.OfType<LocalWind>()];
         heats = [.. causes.Heats.Select(heat => HeatField.Of(causes.Model, heat.Situation)).OfType<HeatField>()];
     }
 

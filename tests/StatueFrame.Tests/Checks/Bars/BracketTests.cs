@@ -2,6 +2,7 @@ using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Mechanics;
+using StatueFrame.Tests.Checks.Catalogue;
 using StatueFrame.Tests.Validation;
 using UnitsNet;
 using Check = StatueFrame.Checks.Check;
@@ -78,6 +79,33 @@ public class BracketTests
         double expected = tip + slope * L2 + F * L2 * L2 * L2 / (3 * EI2);
         Assert.Equal(-expected, moved[2], 0.01 * expected);
         Assert.Equal(F * L2, Math.Abs(forces[4]), 1e-9);
+    }
+
+    /// <summary>What saddles rub with is looked at both ways: it never helps what holds the bar, whichever way is worse for the bar.</summary>
+    [Theory]
+    [InlineData(30)]
+    [InlineData(-50)]
+    public void Rubbing_never_helps_a_bracket(double lay)
+    {
+        SmallStatue whole = SmallWhole.Of(wind: 32, slides: true);
+        CheckSheet Sheet(double clamp) => (whole.Statue with
+        {
+            Limbs = [],
+            Points = [.. whole.Statue.Points.Where(point => !point.On.Contains('/'))],
+            Standoffs = [.. whole.Statue.Standoffs.Cast<EvenRing>().Select(ring => ring with
+            {
+                Lay = lay.Degrees,
+                Length = 0.5.Meters,
+                Bracket = sections[1],
+                Standoff = ring.Standoff with { Saddle = ring.Standoff.Saddle! with { Clamp = clamp.Kilonewtons } },
+            })],
+        }).Check(whole.Criteria, [.. whole.Situations]);
+        CheckSheet smooth = Sheet(0), rubbing = Sheet(1), hard = Sheet(12);
+        foreach (string id in (string[])["brackets.bending", "brackets.welds", "bars.welds"])
+        {
+            double[] uses = [.. new[] { smooth, rubbing, hard }.Select(sheet => sheet.Checks.Where(check => check.Id == id).Max(check => check.Utilization)!.Value)];
+            Assert.True(uses[0] < uses[1] && uses[1] < uses[2], $"{id}: {uses[0]}, {uses[1]}, {uses[2]}");
+        }
     }
 
     private static readonly Bracket[] sections =

@@ -1,6 +1,7 @@
 using CsCheck;
 using StatueFrame.Analysis;
 using StatueFrame.Checks;
+using StatueFrame.Tests.Checks.Catalogue;
 using StatueFrame.Tests.Checks.Heat;
 using StatueFrame.Tests.Validation;
 using UnitsNet;
@@ -103,12 +104,69 @@ public class FatigueSheetTests
     {
         Statue statue = HotRing.Of(8, flat: HotRing.Flat with { FatigueDetail = weak });
         var heat = new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(30) };
-        var breeze = new Situation { Name = "breeze", LimitState = LimitState.Service, Actions = [new SelfWeight(), new WindAction { Profile = new En1991Wind { FundamentalVelocity = 5.MetersPerSecond, Terrain = TerrainCategory.IV } }] };
         double sigma = HotRing.Axial * (HotRing.Copper * 30 * HotRing.Radius - HotRing.Steel * 15 * HotRing.Length) / (HotRing.Width * HotRing.Thickness);
         double D = 365.25 * 60 / (2e6 * Math.Pow(40e6 / (1.35 * sigma), 3));
         Check check = Fatigue(statue, new Criteria { DesignLife = 60 }, breeze, new Situation { Name = "hot", Actions = [heat] });
         Assert.Equal(D, check.Demand!.Value, 1e-4 * D);
         Assert.Contains("1.35", check.VerdictText);
+    }
+
+    private static readonly Situation breeze = new() { Name = "breeze", LimitState = LimitState.Service, Actions = [new SelfWeight(), new WindAction { Profile = new En1991Wind { FundamentalVelocity = 5.MetersPerSecond, Terrain = TerrainCategory.IV } }] };
+
+    /// <summary>
+    /// Saddles that slide along radial bars rub there and back every day: 2 · 0.3 · 20 kN on 60 by 8 mm; of a heat so small that the saddles
+    /// never slide, no more than what stretches the bars.
+    /// </summary>
+    [Theory]
+    [InlineData(30)]
+    [InlineData(0.6)]
+    [InlineData(0)]
+    public void Saddles_that_slide_rub_every_day(double kelvins)
+    {
+        DetailCategory thin = weak with { Strength = 5.Megapascals };
+        Standoff flat = HotRing.Flat with { FatigueDetail = thin, Slide = SaddleSlide.AlongBar, Saddle = new Saddle { Clamp = 20.Kilonewtons, Friction = 0.3 } };
+        Situation hot = new() { Name = "hot", Actions = [new TemperatureAction { SkinChange = TemperatureDelta.FromKelvins(kelvins) }] };
+        double rubbing = Fatigue(Ring(flat), new Criteria { DesignLife = 60 }, breeze, hot).Demand!.Value;
+        double smooth = Fatigue(Ring(flat with { Saddle = flat.Saddle with { Clamp = Force.Zero } }), new Criteria { DesignLife = 60 }, breeze, hot).Demand!.Value;
+        StatueModel model = StatueModel.Build(Ring(flat));
+        double slip = model.Respond(hot).Cases[0].SlipOf(model.Rings[0].Ring, model.Rings[0].Ring.Bars[0]);
+        double F = Math.Min(2 * 0.3 * 20e3, HotRing.Axial * slip), sigma = F / (HotRing.Width * HotRing.Thickness);
+        double D = sigma * 1.35 < thin.CutOff.Pascals ? 0 : 365.25 * 60 / thin.CyclesToFailure(Pressure.FromPascals(sigma), 1.35);
+        Assert.Equal(D, rubbing - smooth, 1e-3 * D + 1e-9);
+        Assert.True(kelvins > 0 == D > 0);
+    }
+
+    /// <summary>A bar alone under the local suction on its strip, by hand: the strip's force bends a cantilever that lies along the skin.</summary>
+    [Fact]
+    public void Local_gusts_on_a_lone_bar_count()
+    {
+        SmallStatue whole = SmallWhole.Of(wind: 32);
+        Standoff flat = ((EvenRing)whole.Statue.Standoffs[0]).Standoff with { FatigueDetail = weak with { Strength = 5.Megapascals } };
+        Statue statue = whole.Statue with { Limbs = [], Points = [.. whole.Statue.Points.Where(point => !point.On.Contains('/'))], Standoffs = [.. whole.Statue.Standoffs.Cast<EvenRing>().Select(ring => ring with { Standoff = flat })] };
+        StatueModel model = StatueModel.Build(statue);
+        LocalWind local = LocalWind.Of(model, whole.Situations[1])!;
+        double range = 0;
+        var forces = new double[12];
+        var tip = new double[6];
+        foreach ((RingElement ring, int band) in model.Rings)
+        {
+            foreach (BarModel bar in ring.Bars)
+            {
+                double p = Math.Max(local.Suction(band), local.Inward(band));
+                Assert.True(bar.Bar.Cantilever(p * AreaOf(model, bar, band) * bar.Bar.Place.Outward, forces, tip));
+                range = Math.Max(range, FatigueStress.Range(bar.Bar, BarEnds.Of(forces), weak)!.Value);
+            }
+        }
+        double damage = FatigueChecks.Damage(GustStressSpectrum.Blocks(Pressure.FromPascals(range), 100), flat.FatigueDetail!, 1.35);
+        Assert.True(damage > 0);
+        Assert.True(Fatigue(statue, new Criteria(), whole.Situations[1]).Demand >= damage * (1 - 1e-9), $"{Fatigue(statue, new Criteria(), whole.Situations[1]).Demand} {damage}");
+    }
+
+    private static double AreaOf(StatueModel model, BarModel bar, int number)
+    {
+        (BodyModel body, int index) = model.BandAt(number);
+        SkinBand band = body.Bands[index];
+        return bar.Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
     }
 
     [Fact]

@@ -99,6 +99,12 @@ public class WindSheetTests
         CheckSheet sheet = sliding.Check(new Criteria(), storm with { Actions = [new SelfWeight(), 1.5 * (wind with { ForceCoefficient = 0.2 })] });
         double suction = sheet.Results.Single(r => r.Name == "greatest local suction on the skin").Value, area = Math.PI * Diameter * 4 / 12;
         Assert.Equal(suction * area, Of(sheet, "bars.saddle-hold").Max(c => c.Demand)!.Value, 2e-3 * suction * area);
+        // Friction at its least, 0.2 · 20 kN/1.25, and what a stop holds beside it; a stop is no pass by itself.
+        Assert.Equal(3200, Of(sheet, "bars.saddle-hold").Max(c => c.Capacity)!.Value, 1e-6);
+        Statue Stopped(UnitsNet.Force stop) => sliding with { Standoffs = [.. sliding.Standoffs.Cast<EvenRing>().Select(ring => ring with { Standoff = ring.Standoff with { Saddle = ring.Standoff.Saddle! with { Clamp = 0.Newtons, Stop = stop } } })] };
+        Check[] held = Of(Stopped(5.Kilonewtons).Check(new Criteria(), storm), "bars.saddle-hold"), loose = Of(Stopped(1.Newtons).Check(new Criteria(), storm), "bars.saddle-hold");
+        Assert.Equal(5000, held.Max(c => c.Capacity)!.Value, 1e-6);
+        Assert.All(loose, check => Assert.Equal(Verdict.Fail, check.Verdict));
     }
 
     [Fact]
