@@ -95,7 +95,8 @@ public class BracketTests
             Standoffs = [.. whole.Statue.Standoffs.Cast<EvenRing>().Select(ring => ring with
             {
                 Lay = lay.Degrees,
-                Length = 0.5.Meters,
+                Rise = 0.3.Meters,
+                Length = 0.6.Meters,
                 Bracket = sections[1],
                 Standoff = ring.Standoff with { Saddle = ring.Standoff.Saddle! with { Clamp = clamp.Kilonewtons } },
             })],
