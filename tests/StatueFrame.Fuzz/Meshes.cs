@@ -56,7 +56,9 @@ internal sealed class Meshes : Subject
         }
         catch (Exception e)
         {
-            return e is MeshFileException or InvalidMeshException && e.Message.Length > 0 ? null : e.ToString();
+            // A mesh may be spoiled to a few millimeters, of which one is too much to join within.
+            bool isRefused = e is MeshFileException or InvalidMeshException or ArgumentOutOfRangeException { ParamName: "joinWithin" };
+            return isRefused && e.Message.Length > 0 ? null : e.ToString();
         }
     }
 

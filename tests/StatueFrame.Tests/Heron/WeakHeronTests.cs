@@ -175,11 +175,16 @@ public class WeakHeronTests
         ["a core with little steel"] = (Storm, "core.interaction", h => Core(h, 16.Millimeters)),
     };
 
-    public static TheoryData<string> Things => [.. spoilt.Keys];
+    /// <summary>What is weak in a storm; the rest stands in <see cref="WeakHeronInServiceTests"/>, which runs beside this.</summary>
+    public static TheoryData<string> InStorm => [.. spoilt.Where(one => one.Value.Situation == Storm).Select(one => one.Key)];
+
+    public static TheoryData<string> Otherwise => [.. spoilt.Where(one => one.Value.Situation != Storm).Select(one => one.Key)];
 
     [Theory]
-    [MemberData(nameof(Things))]
-    public void A_weak_heron_fails_in_the_check_that_looks_at_what_is_weak(string thing)
+    [MemberData(nameof(InStorm))]
+    public void A_weak_heron_fails_in_the_check_that_looks_at_what_is_weak(string thing) => Fails(thing);
+
+    internal static void Fails(string thing)
     {
         (string situation, string id, Func<StatueDocument, StatueDocument> change) = spoilt[thing];
         StatueDocument one = heron with { Situations = [heron.Situations.Single(s => s.Name == situation)], Criteria = heron.Criteria with { DesignLife = null, Durability = null, AcrossWind = thing.Contains("vortices", StringComparison.Ordinal) ? heron.Criteria.AcrossWind : null } };
