@@ -79,7 +79,7 @@ var armature = new Armature
     PanelLength = 0.5.Meters,
     Span = 0.55.Meters,
     Edges = PanelEdges.Clamped,
-    FatigueDetail = DetailCategory.RolledFlat,
+    FatigueDetail = DetailCategory.FilletToe,
     Straps = new SaddleStrap
     {
         Distance = 0.2.Meters, Width = 40.Millimeters, Thickness = 2.Millimeters, Material = Copper.HalfHardR240,

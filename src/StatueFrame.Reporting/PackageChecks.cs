@@ -9,7 +9,7 @@ internal sealed class PackageChecks
     private const int MostParts = 6;
 
     /// <summary>Kinds of check that are nowhere used to so much have no working in what is printed; the appendix has it.</summary>
-    private const double LeastShown = 0.3;
+    private const double LeastShown = 0.25;
 
     private readonly CalculationPackage package;
     private readonly HtmlText html;

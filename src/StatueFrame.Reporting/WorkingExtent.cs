@@ -4,7 +4,7 @@ namespace StatueFrame.Reporting;
 public enum WorkingExtent
 {
     /// <summary>
-    /// The worst check of each kind that is used to three tenths or governs its family, and every check that fails, in full; of the others
+    /// The worst check of each kind that is used to a quarter or governs its family, and every check that fails, in full; of the others
     /// a line a part, in the situation where it is worst. To be printed and countersigned.
     /// </summary>
     WorstOfEachKind,

@@ -39,7 +39,7 @@ public class CalculationPackageTests
         CalculationPackage brief = package;
         StatueFrame.Checks.Check[] done = [.. package.Sheet.Checks.Where(c => c.Verdict != Verdict.NotChecked).OrderByDescending(c => c.Utilization)];
         bool IsFirst(int i, Func<StatueFrame.Checks.Check, string> kind) => Array.FindIndex(done, other => kind(other) == kind(done[i])) == i;
-        int shown = done.Where((c, i) => c.Verdict == Verdict.Fail || (IsFirst(i, check => check.Id) && c.Utilization >= 0.3) || IsFirst(i, check => check.Family)).Count();
+        int shown = done.Where((c, i) => c.Verdict == Verdict.Fail || (IsFirst(i, check => check.Id) && c.Utilization >= 0.25) || IsFirst(i, check => check.Family)).Count();
         Assert.Equal(shown, Body(brief).Descendants("article").Count());
     }
 

@@ -51,7 +51,7 @@ public sealed record SaddleStrap
             v.Add(nameof(Rivets), FormattableString.Invariant($"must be 2 or 4, is {Rivets}"), "One or two on each side of the bar.");
         else if (Rivet is not null && (NetWidth <= 0 || (Rivets > 2 && Width.Meters < LeastOfTwo)))
             v.Add(nameof(Width), FormattableString.Invariant($"leaves no metal beside its rivets: {Rivets / 2} of {1000 * Rivet.d_0:0.##} mm across {Width.Millimeters:0.##} mm"), "The rivets of one side stand beside one another; leave 1.2 holes to every edge.");
-        if (Distance < Width)
+        if (Distance.Meters > 0 && Distance < Width)
             v.Add(nameof(Distance), FormattableString.Invariant($"must be at least the width, {Width.Millimeters:0.##} mm, is {Distance.Millimeters:0.##} mm"), "Straps stand apart along the bar.");
         v.Positive(Reach, Reach.Meters, 0.002, 0.2);
         FatigueDetail?.Validate(v.At(nameof(FatigueDetail)));

@@ -27,6 +27,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         [FixingChecks.BoltsEntry, FixingChecks.BearingEntry, FixingChecks.TearOutEntry, FixingChecks.NetSectionEntry];
 
     private static readonly Assumption slipSafety = new("safety of saddles against slip", "γ_M3 1.25", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value"));
+    private static readonly Assumption stops = new("stops of saddles", "their design strength as given, beside the least friction; the skin's way to them is not in clearances", Source.Assumed("standoffs"));
     private static readonly Assumption cantilever = new("brackets", "cantilevers from the tower, their tips free to sway", Source.Assumed("standoffs"));
     private static readonly Assumption joined = new("metal that skin ends of standoffs are welded to", "as strong as the standoff", Source.Assumed("bars"));
 
@@ -75,11 +76,11 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
-        BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => DragOf(bar, SkinAssumption.RigidRing));
+        BarEnds[] drags = Array.ConvertAll(ring.Bars, bar => SaddleDrag.Of(bar, SkinAssumption.LimpSkin)), onRing = Array.ConvertAll(ring.Bars, bar => SaddleDrag.Of(bar, SkinAssumption.RigidRing));
         demands.Bars(number, (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
             BarEnds drag = (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index];
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drag, bars[bar.Index]), state);
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, SaddleDrag.Worse(acting, drag, bars[bar.Index]), state);
             foreach (ref Worst<BarLoad> entry in worst.AsSpan())
                 entry.Look(load);
             LookAtEnds(bar, acting, drag != default, load);
@@ -87,7 +88,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         });
         BarVisitor underLocal = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
-            BarLoad load = BarLoad.Of(bars[bar.Index], skin, Dragged(acting, drags[bar.Index], bars[bar.Index]), state);
+            BarLoad load = BarLoad.Of(bars[bar.Index], skin, SaddleDrag.Worse(acting, drags[bar.Index], bars[bar.Index]), state);
             alone.Look(load);
             LookAtEnds(bar, acting, drags[bar.Index] != default, load);
             LookAtSaddle(bar, skin, acting, load);
@@ -173,7 +174,7 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         if (Array.Exists(bars, bar => bar.Standoff.SkinFixing is WeldedFixing { JoinedTo: null }))
             lists.Assume([joined], firstCheck);
         lists.Add(saddles, slipSafety);
-        lists.Add(slides, slipSafety);
+        lists.Add(slides, Array.Exists(ring.Bars, bar => bar.Standoff.Saddle?.Stop is not null) ? [slipSafety, stops] : [slipSafety]);
         if (Array.Exists(ring.Bars, bar => bar.Bar.Place.Slide == Vector3D.Zero && bar.Standoff.Saddle is null))
             Miss(SaddleChecks.SlipEntry, $"the saddle is not described (Standoff.{nameof(Standoff.Saddle)})", ring);
         foreach (bool atSkin in (ReadOnlySpan<bool>)[false, true])
@@ -238,51 +239,6 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
 
         (double, DemandState) Local(double outward, string what) =>
             (outward, new DemandState(what, rest, $"{what} on its strip, with its factor") { LocalPressure = outward });
-    }
-
-    /// <summary>What the friction of a saddle that slides puts on its bar while it slides, one way: on a rigid ring its skin end does not turn.</summary>
-    internal static BarEnds DragOf(BarModel bar, SkinAssumption skin)
-    {
-        if (bar.Bar.Place.Slide == Vector3D.Zero || bar.Standoff.Saddle is not { } saddle)
-            return default;
-        Span<double> forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
-        if (skin != SkinAssumption.RigidRing)
-            return bar.Bar.Cantilever(saddle.SlidingForce * bar.Bar.Place.Slide, forces, tip) ? BarEnds.Of(forces) : default;
-        double along = Stuck(bar, forces);
-        return along > 0 ? saddle.SlidingForce / along * BarEnds.Of(forces) : default;
-    }
-
-    /// <summary>
-    /// What the friction of a saddle does to its bar in a heat, one way or there and back; no more than holds the saddle fast while the bar
-    /// itself gives by the way that it would slide.
-    /// </summary>
-    internal static BarEnds Rubbing(LoadCase hot, RingElement ring, BarModel bar, SkinAssumption skin, int ways)
-    {
-        if (bar.Bar.Place.Slide == Vector3D.Zero || bar.Standoff.Saddle is not { } saddle || saddle.SlidingForce == 0)
-            return default;
-        Span<double> forces = stackalloc double[FrameElement.Size];
-        double along = Stuck(bar, forces), held = along * hot.SlipOf(ring, bar) / saddle.SlidingForce;
-        return (along > 0 ? Math.Min(ways, held) : ways) * DragOf(bar, skin);
-    }
-
-    /// <summary>The force along a slide, N, that moves a bar's skin end by a meter along it when the saddle holds fast and does not turn; with all its forces.</summary>
-    private static double Stuck(BarModel bar, Span<double> forces)
-    {
-        Span<double> tip = stackalloc double[Frame.NodeSize];
-        Vector3D s = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Slide);
-        tip.Clear();
-        (tip[0], tip[1], tip[2]) = (s.X, s.Y, s.Z);
-        BarStiffness.Of(bar.Bar.Place with { Slide = Vector3D.Zero }).Forces(tip, forces);
-        return s.X * forces[6] + s.Y * forces[7] + s.Z * forces[8];
-    }
-
-    /// <summary>The forces with the drag the way that is worse.</summary>
-    internal static BarEnds Dragged(in BarEnds ends, in BarEnds drag, CheckedBar bar)
-    {
-        if (drag == default)
-            return ends;
-        BarEnds plus = ends + drag, minus = ends + -1 * drag;
-        return plus.NormalStress(bar.b, bar.t) >= minus.NormalStress(bar.b, bar.t) ? plus : minus;
     }
 
     private void AddClearance(int number)

@@ -26,7 +26,7 @@ internal readonly record struct FootLoad(
     public BaseBlock? Bed { get; init; }
 
     /// <summary>How many times wider a like area of it can be, 1 to 3.</summary>
-    public double Spread { get; init; } = 1;
+    public double SpreadRatio { get; init; } = 1;
 
     /// <summary>How its forces come about: of a mast from the actions, of a leg from the members that end in the foot.</summary>
     public DemandOrigin? Origin { get; init; }
@@ -105,7 +105,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         if (model.Statue.HoldDown is not { } holdDown || !holdDown.Plates.Any())
             yield break;
         BaseBlock? bed = BaseBlock.Under(model.Statue);
-        double SpreadOf(BasePlate plate) => bed is null ? 1 : PlateBearing.SpreadRatio(plate, holdDown.Plates, bed.Section, bed.Height);
+        double RatioOf(BasePlate plate) => bed is null ? 1 : PlateBearing.SpreadRatio(plate, holdDown.Plates, bed.Section, bed.Height);
         SegmentModel segment = model.Segments[0];
         double k = MemberSheet.Amplification(demands);
         BodyModel trunk = model.Bodies[0];
@@ -123,7 +123,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                     k * (round ? double.Hypot(M_x, M_y) : Math.Abs(c * M_y - s * M_x)), round ? 0 : k * Math.Abs(c * M_x + s * M_y), Math.Abs(f.Torsion.NewtonMeters), rules, criteria.BaseInUse)
                 {
                     Bed = bed,
-                    Spread = SpreadOf(only),
+                    SpreadRatio = RatioOf(only),
                     Origin = DemandOrigin.OfCut(ends, 0, atTop: false),
                 };
             }
@@ -164,7 +164,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
                 Invariant($"leg {leg + 1}"), lattice.Legs, lattice.Material, plate, PlateUplift.BarsOf(plate, holdDown), k * axial, k * Math.Max(0, uplift), k * shear, k * strong, k * weak, 0, design, criteria.BaseInUse)
             {
                 Bed = bed,
-                Spread = SpreadOf(plate),
+                SpreadRatio = RatioOf(plate),
                 Origin = new DemandOrigin(everyMember, foot[..(uplift > 0 ? 3 : 2)], _ => [], uplift > 0 ? [k * axial, k * shear, k * uplift] : [k * axial, k * shear]) { Besides = [.. shares.Select(share => (share.Item1, share.Item2[..(uplift > 0 ? 3 : 2)]))] },
             };
         }
@@ -186,7 +186,7 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         double A = w.Given("A", p.A, Dimension.SmallArea), W_y = w.Given("W_y", p.Wy, Dimension.SectionModulus), W_z = w.Given("W_z", p.Wz, Dimension.SectionModulus);
         double N = w.Given("N", foot.Axial, Dimension.Force, "axial force"), M_y = w.Given("M_y", foot.Strong, Dimension.Moment, "strong moment"), M_z = w.Given("M_z", foot.Weak, Dimension.Moment, "weak moment");
         double q = w.Let("q", (N / A + M_y / W_y + M_z / W_z) * t_w, Dimension.LineLoad, meaning: "along the most pressed wall");
-        double f = w.Given("f", PlateBearing.Strength(w, foot.Bed!.Material, foot.Spread, foot.BaseDesign), Dimension.Stress, "strength of the bed");
+        double f = w.Given("f", PlateBearing.Strength(w, foot.Bed!.Material, foot.SpreadRatio, foot.BaseDesign), Dimension.Stress, "strength of the bed");
         double F_y = foot.Plate.Metal.YieldStrength.Pascals, t = foot.Plate.Thickness.Meters;
         double c = foot.BaseDesign.IsAmerican
             ? Cantilever(w, t, F_y, f)

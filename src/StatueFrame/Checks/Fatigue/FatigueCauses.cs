@@ -19,6 +19,7 @@ internal sealed class FatigueCauses
     private static readonly Assumption daily = new("cycles of heat", "the whole temperature action comes and goes every day, and saddles that slide rub there and back; of several the worst counts", page);
     private static readonly Assumption life = new("design life", "100 years", Source.En1990("Table 2.1, category 5: monumental structures"));
     private static readonly Assumption safety = new("γ_Mf for fatigue", Invariant($"{DefaultGammaMf}"), new Source("EN 1993-1-9:2005", "Table 3.1: safe life, high consequence"));
+    private static readonly Assumption stainless = new("fatigue of stainless steel", "by the curves of structural steel", new Source("EN 1993-1-4:2006", "9; EN 1993-1-9:2005, 1.1 (4), from memory"));
     private static readonly Assumption noVortices = new("vortices in fatigue", "not counted, as vortex shedding was not looked at", page);
 
     private readonly List<(Response Windy, Response Calm, double Factor)> winds = [];
@@ -63,7 +64,11 @@ internal sealed class FatigueCauses
 
     public double GammaMf { get; }
 
-    public Assumption[] Assumptions { get; }
+    private Assumption[] Assumptions { get; }
+
+    /// <summary>What the fatigue of a metal at a detail rests on.</summary>
+    public Assumption[] AssumptionsFor(Material metal, DetailCategory detail) =>
+        BarDesign.KindOf(metal) == MetalKind.StainlessSteel && detail.IsOfSteel ? [.. Assumptions, stainless] : Assumptions;
 
     /// <summary>The situations whose winds count.</summary>
     public string Situation { get; }

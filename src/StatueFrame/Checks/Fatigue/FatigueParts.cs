@@ -97,7 +97,7 @@ internal sealed class FatigueParts
             int worst = causes.Worst([.. all.Select((detail, i) => (ranges[i], detail.Category))]);
             int firstCheck = lists.Checks.Count;
             lists.Checks.Add(FatigueChecks.Miner(causes.Blocks(ranges[worst]), causes.Years, all[worst].Category, causes.GammaMf, group.Key.Entry.Subject(all[worst].Where, causes.Situation)));
-            lists.Assume([.. causes.Assumptions, nominal, .. group.Key.Entry == FlangeBolts || group.Key.Entry == Anchors ? [tightened] : Array.Empty<Assumption>()], firstCheck);
+            lists.Assume([.. causes.AssumptionsFor(all[worst].Metal, all[worst].Category), nominal, .. group.Key.Entry == FlangeBolts || group.Key.Entry == Anchors ? [tightened] : Array.Empty<Assumption>()], firstCheck);
         }
     }
 
@@ -158,7 +158,7 @@ internal sealed class FatigueParts
         bool isHeat = cause >= causes.Winds.Count && cause < causes.Winds.Count + causes.Heats.Count;
         BarVisitor visit = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState _) =>
         {
-            BarEnds rubbing = isHeat ? BarSheet.Rubbing(demands.Response.Cases[0], ring, bar, skin, 2) : default;
+            BarEnds rubbing = isHeat ? SaddleDrag.InHeat(demands.Response.Cases[0], ring, bar, skin, 2) : default;
             LookAtEnds(bar, acting + rubbing);
             if (rubbing != default)
                 LookAtEnds(bar, acting + -1 * rubbing);

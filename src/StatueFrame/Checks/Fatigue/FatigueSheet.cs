@@ -10,7 +10,6 @@ namespace StatueFrame.Checks;
 internal sealed class FatigueSheet
 {
     private static readonly Source page = Source.Assumed("fatigue");
-    private static readonly Assumption stainless = new("fatigue of stainless steel", "by the curves of structural steel", new Source("EN 1993-1-4:2006", "9; EN 1993-1-9:2005, 1.1 (4), from memory"));
 
     private readonly StatueModel model;
     private readonly SheetWriter lists;
@@ -71,7 +70,7 @@ internal sealed class FatigueSheet
                 int firstCheck = lists.Checks.Count;
                 lists.Checks.Add(FatigueChecks.Miner(blocks, causes.Years, detail, causes.GammaMf, Subject(where, causes.Situation)));
                 lists.Checks.Add(FatigueChecks.RangeLimit(blocks, bar.Bar.Place.Standoff.Material, detail, where, causes.Situation));
-                lists.Assume(BarDesign.KindOf(bar.Bar.Place.Standoff.Material) == MetalKind.StainlessSteel && detail.IsOfSteel ? [.. causes.Assumptions, stainless] : causes.Assumptions, firstCheck);
+                lists.Assume(causes.AssumptionsFor(bar.Bar.Place.Standoff.Material, detail), firstCheck);
                 double lasts = causes.Years / (lists.Checks[firstCheck].Demand ?? 0);
                 if (Extremes.Exceeds(-lasts, -shortest) || (double.IsPositiveInfinity(shortest) && double.IsFinite(lasts)))
                     (shortest, at) = (lasts, where);
@@ -146,7 +145,7 @@ internal sealed class FatigueSheet
             {
                 if (!hot.Cases[0].ForcesOf(ring, bar, band, assumption, windy))
                     continue;
-                BarEnds moved = BarEnds.Of(windy), rubbing = BarSheet.Rubbing(hot.Cases[0], ring, bar, assumption, 2);
+                BarEnds moved = BarEnds.Of(windy), rubbing = SaddleDrag.InHeat(hot.Cases[0], ring, bar, assumption, 2);
                 heat = Math.Max(heat, Math.Max(FatigueStress.Range(bar.Bar, moved + rubbing, detail) ?? 0, FatigueStress.Range(bar.Bar, moved + -1 * rubbing, detail) ?? 0));
             }
         }

@@ -27,7 +27,7 @@ internal sealed class SkinFatigue
 
     internal static readonly CheckEntry
         Sheet = Entry("sheet", "fatigue of a panel of sheet", "the panel of every band"),
-        Seams = Entry("seams", "fatigue of a seam of the skin", "sheet between the rivets and rivets of the seams of every band"),
+        Seams = Entry("seams", "fatigue of a seam of the skin", "sheet between the rivets and rivets of the seams of every band", "local gusts, and of heat that seams hold,"),
         Armature = Entry("armature", "fatigue of an armature bar", "the armature of every band"),
         Straps = Entry("straps", "fatigue of a strap over the armature", "strap and rivets of the straps of every band");
 
@@ -46,8 +46,8 @@ internal sealed class SkinFatigue
 
     public static IEnumerable<CheckEntry> All => [Sheet, Seams, Armature, Straps];
 
-    private static CheckEntry Entry(string name, string title, string parts) =>
-        new($"fatigue.{name}", title, Nature.Strength, parts, "damage of local gusts, and of heat that seams hold, in the design life", "1", NoWind);
+    private static CheckEntry Entry(string name, string title, string parts, string causes = "local gusts") =>
+        new($"fatigue.{name}", title, Nature.Strength, parts, $"damage of {causes} in the design life", "1", NoWind);
 
     /// <summary>Adds the lines, or why there are none.</summary>
     public static void Add(StatueModel model, FatigueCauses? causes, Criteria criteria, SheetWriter lists)
@@ -68,7 +68,7 @@ internal sealed class SkinFatigue
                 else if (detail.IsOfSteel && BarDesign.KindOf(metal) == MetalKind.Other)
                     lists.Checks.Add(entry.NotChecked($"EN 1993-1-9 does not cover {metal.Name}; give a category with its own source", body.Name, work.causes.Situation));
                 else
-                    work.AddWorst(entry, detail, [.. body.Bands.SelectMany((band, i) => work.Parts(entry, body, band, first + i))]);
+                    work.AddWorst(entry, metal, detail, [.. body.Bands.SelectMany((band, i) => work.Parts(entry, body, band, first + i))]);
             }
             first += body.Bands.Length;
         }
@@ -139,7 +139,7 @@ internal sealed class SkinFatigue
         }
     }
 
-    private void AddWorst(CheckEntry entry, DetailCategory detail, Part[] parts)
+    private void AddWorst(CheckEntry entry, Material metal, DetailCategory detail, Part[] parts)
     {
         ValueList<StressBlock>[] blocks = Array.ConvertAll(parts, part => BlocksOf(part, detail));
         double[] damages = Array.ConvertAll(blocks, of => FatigueChecks.Damage(of, detail, causes.GammaMf));
@@ -153,7 +153,7 @@ internal sealed class SkinFatigue
         };
         int firstCheck = lists.Checks.Count;
         lists.Checks.Add(FatigueChecks.Miner(blocks[worst], causes.Years, detail, causes.GammaMf, entry.Subject(found.Where, causes.Situation)).From(origin));
-        lists.Assume([.. causes.Assumptions, local, .. entry == Seams || entry == Straps ? [rivets] : Array.Empty<Assumption>()], firstCheck);
+        lists.Assume([.. causes.AssumptionsFor(metal, detail), local, .. entry == Seams || entry == Straps ? [rivets] : Array.Empty<Assumption>()], firstCheck);
     }
 
     /// <summary>The gusts of the design life, each with the stress of its own pressure or of a slightly greater one, and its heat.</summary>

@@ -130,7 +130,7 @@ internal sealed class HeatSheet
         foreach (SkinAssumption skin in SkinBounds.All)
         {
             if (response.Cases[0].ForcesOf(ring, bar, band, skin, forces))
-                stress.Look(BarLoad.Of(rules, skin, BarSheet.Dragged(BarEnds.Of(forces), BarSheet.Rubbing(response.Cases[0], ring, bar, skin, 1), rules), response.Cases[0].State));
+                stress.Look(BarLoad.Of(rules, skin, SaddleDrag.Worse(BarEnds.Of(forces), SaddleDrag.InHeat(response.Cases[0], ring, bar, skin, 1), rules), response.Cases[0].State));
         }
     }
 

@@ -55,7 +55,7 @@ public class FootSheetTests
     {
         var bed = new BaseBlock(BlockSection.Rectangle(3.Meters, 3.Meters), Concrete.OfStrength(30.Megapascals), 2);
         var tube = new Tube(600.Millimeters, 6.Millimeters);
-        FootLoad foot = Foot(tube) with { Axial = 6e5, Strong = 9e4, Bed = bed, Spread = 1.5 };
+        FootLoad foot = Foot(tube) with { Axial = 6e5, Strong = 9e4, Bed = bed, SpreadRatio = 1.5 };
         double fy = plate.Material.For(0.03).YieldStrength.Pascals, c = 0.03 * Math.Sqrt(fy / (3 * 20e6)), q = (6e5 / tube.Area.SquareMeters + 9e4 / tube.StrongModulus.CubicMeters) * 0.006;
         Check check = FootSheet.BearingEntry.With(foot, "storm");
         Assert.Equal(q, check.Demand!.Value, 1);

@@ -159,7 +159,9 @@ public class FatigueSheetTests
         }
         double damage = FatigueChecks.Damage(GustStressSpectrum.Blocks(Pressure.FromPascals(range), 100), flat.FatigueDetail!, 1.35);
         Assert.True(damage > 0);
-        Assert.True(Fatigue(statue, new Criteria(), whole.Situations[1]).Demand >= damage * (1 - 1e-9), $"{Fatigue(statue, new Criteria(), whole.Situations[1]).Demand} {damage}");
+        // The figure as a whole catches next to no wind.
+        Situation sheltered = whole.Situations[1] with { Actions = [new SelfWeight(), ((WindAction)whole.Situations[1].Wind!.Action) with { ForceCoefficient = 0.2 }] };
+        Assert.Equal(damage, Fatigue(statue, new Criteria(), sheltered).Demand!.Value, 1e-6 * damage);
     }
 
     private static double AreaOf(StatueModel model, BarModel bar, int number)
