@@ -20,12 +20,6 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     /// <summary>What cannot be told of bars that hinges at both ends leave unable to stand alone.</summary>
     private const string Swings = "hinges at both ends leave the bar unable to stand alone under limp skin; only the rigid ring was looked at";
 
-    private static readonly CheckEntry<BarLoad>[] onBars =
-        [BarChecks.BendingEntry, BarSectionChecks.Yield, BarBucklingChecks.StrutEntry, BarBucklingChecks.BeamColumnEntry, BarBucklingChecks.SecondOrderEntry];
-
-    private static readonly CheckEntry<FixingLoad>[] onBolts =
-        [FixingChecks.BoltsEntry, FixingChecks.BearingEntry, FixingChecks.TearOutEntry, FixingChecks.NetSectionEntry];
-
     private static readonly Assumption slipSafety = new("safety of saddles against slip", "γ_M3 1.25", new Source("EN 1993-1-8:2005", "Table 2.1, recommended value"));
     private static readonly Assumption stops = new("stops of saddles", "their design strength as given, beside the least friction; the skin's way to them is not in clearances", Source.Assumed("standoffs"));
     private static readonly Assumption cantilever = new("brackets", "cantilevers from the tower, their tips free to sway", Source.Assumed("standoffs"));
@@ -66,13 +60,11 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         (RingElement ring, int band) = model.Rings[number];
         Material? tower = TowerMetal(ring);
         CheckedBar[] bars = Array.ConvertAll(ring.Bars, bar => Of(bar, number, criteria, tower));
-        Worst<BarLoad>[] worst = Array.ConvertAll(onBars, entry => new Worst<BarLoad>(entry));
-        var ends = new RingFixings();
-        var brackets = new BracketChecks.OfRing();
+        BracketChord chord = BracketChord.Under(BodyOf(ring), ring);
+        var looks = new BarsOfRing(ring.Bars.Length, chord);
         Bracket? bracket = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? onBracket = bracket is null ? null : MemberSheet.DesignFor(bracket.Material, criteria);
-        BracketChord chord = BracketChord.Under(BodyOf(ring), ring);
-        Worst<FaceLoad> underBrackets = new(FaceChecks.UnderBrackets), underBars = new(FaceChecks.UnderBars);
+        var brackets = new BracketChecks.OfRing(Array.ConvertAll(ring.Bars, bar => bar.Bar.Place.Bracket), chord);
         var saddles = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.SlipEntry);
         var slides = new Worst<SaddleChecks.SaddleLoad>(SaddleChecks.StopEntry);
         var alone = new Worst<BarLoad>(BarChecks.LocalEntry);
@@ -81,22 +73,24 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         {
             BarEnds drag = (skin == SkinAssumption.RigidRing ? onRing : drags)[bar.Index];
             BarLoad load = BarLoad.Of(bars[bar.Index], skin, SaddleDrag.Worse(acting, drag, bars[bar.Index]), state);
-            foreach (ref Worst<BarLoad> entry in worst.AsSpan())
-                entry.Look(load);
-            LookAtEnds(bar, acting, drag != default, load);
+            BarLoad? other = OtherWay(acting, drag, load);
+            looks.Look(bar, load, other);
+            LookAtSupport(bar, load, other);
             LookAtSaddle(bar, skin, acting, load);
         });
         BarVisitor underLocal = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState state) =>
         {
             BarLoad load = BarLoad.Of(bars[bar.Index], skin, SaddleDrag.Worse(acting, drags[bar.Index], bars[bar.Index]), state);
+            BarLoad? other = OtherWay(acting, drags[bar.Index], load);
             alone.Look(load);
-            LookAtEnds(bar, acting, drags[bar.Index] != default, load);
+            looks.LookAtEnds(bar, load, other);
+            LookAtSupport(bar, load, other);
             LookAtSaddle(bar, skin, acting, load);
         };
         if (local is not null)
             VisitLocal(local, demands.Response.Cases[0], ring, band, underLocal, () => Miss(BarChecks.LocalEntry, Swings, ring));
-        Write(ring, bars, worst, alone, ends, saddles, slides);
-        foreach (Worst<FaceLoad> face in (ReadOnlySpan<Worst<FaceLoad>>)[underBrackets, underBars])
+        Write(ring, bars, looks, alone, saddles, slides);
+        foreach (Worst<FaceLoad> face in (ReadOnlySpan<Worst<FaceLoad>>)[brackets.Face, looks.Face])
         {
             if (face.TryGet(out FaceLoad onFace))
                 Faces.Add(new OnFace(BodyOf(ring), ring.Level, ring.BandName, face.Entry, onFace));
@@ -107,31 +101,22 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         brackets.Write(lists);
         lists.Assume([cantilever, .. MemberSheet.FactorsOf(onBracket!, criteria)], firstOfBrackets);
 
-        void LookAtEnds(BarModel bar, in BarEnds acting, bool isDragged, in BarLoad load)
+        // What is worse for the bar need not be worse for what holds it: the drag the other way.
+        static BarLoad? OtherWay(in BarEnds acting, in BarEnds drag, in BarLoad load) =>
+            drag == default ? null : load with { Ends = 2 * acting + -1 * load.Ends };
+
+        void LookAtSupport(BarModel bar, in BarLoad load, in BarLoad? other)
         {
-            LookAtEnd(bar, load);
-            // What is worse for the bar need not be worse for what holds it: the drag the other way.
-            if (isDragged)
-                LookAtEnd(bar, load with { Ends = 2 * acting + -1 * load.Ends });
+            LookAtFoot(bar, load);
+            if (other is { } turned)
+                LookAtFoot(bar, turned);
         }
 
-        void LookAtEnd(BarModel bar, in BarLoad load)
-        {
-            ends.Look(load);
-            LookAtBracket(bar, load);
-        }
-
-        void LookAtBracket(BarModel bar, in BarLoad load)
+        void LookAtFoot(BarModel bar, in BarLoad load)
         {
             feet.Look(bar, load.Ends);
-            if (bar.Bar.Place.Bracket is null)
-            {
-                underBars.Look(FaceLoad.Of(bar, load, bars[bar.Index].Design, chord));
-                return;
-            }
-            BracketLoad onTip = BracketLoad.Of(bar, load.Ends, onBracket!, tower, load.End(atSkin: false));
-            brackets.Look(onTip);
-            underBrackets.Look(FaceLoad.Of(onTip, chord));
+            if (bar.Bar.Place.Bracket is not null)
+                brackets.Look(bar.Index, BracketLoad.Of(bar, load.Ends, onBracket!, tower, load.End(atSkin: false)));
         }
 
         void LookAtSaddle(BarModel bar, SkinAssumption skin, in BarEnds acting, in BarLoad load)
@@ -152,11 +137,11 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         Math.Min(Math.Abs(force.Dot(slide)), Math.Abs(force.Dot(outward) * outward.Dot(slide)));
 
     private void Write(
-        RingElement ring, CheckedBar[] bars, Worst<BarLoad>[] worst, in Worst<BarLoad> alone, RingFixings ends,
+        RingElement ring, CheckedBar[] bars, BarsOfRing looks, in Worst<BarLoad> alone,
         in Worst<SaddleChecks.SaddleLoad> saddles, in Worst<SaddleChecks.SaddleLoad> slides)
     {
         int firstCheck = lists.Checks.Count;
-        foreach (Worst<BarLoad> entry in worst)
+        foreach (Worst<BarLoad> entry in looks.Bars)
             lists.Add(entry);
         int firstOfRules = lists.Checks.Count;
         lists.Add(alone, local?.Assumptions(model.Rings.First(r => r.Ring == ring).BandInStatue) ?? []);
@@ -169,7 +154,8 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         if (demands.Response.Bars.FirstOrDefault(bar => bar.Band == ring.BandName && bar.Level == ring.Level && !bar.StandsAlone) is { } swings)
             lists.Checks.Add(BarChecks.BendingEntry.NotChecked(Swings, swings.Where, lists.Situation));
         firstCheck = lists.Checks.Count;
-        ends.Write(lists);
+        foreach (Worst<FixingLoad> entry in looks.Fixings)
+            lists.Add(entry);
         lists.Assume([.. bars.DistinctBy(bar => bar.Design).SelectMany(bar => FixingAssumptions(bar.Design))], firstCheck);
         if (Array.Exists(bars, bar => bar.Standoff.SkinFixing is WeldedFixing { JoinedTo: null }))
             lists.Assume([joined], firstCheck);
@@ -181,37 +167,6 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
         {
             if (Array.Exists(bars, bar => bar.Fixing(atSkin) is null))
                 Miss(Catalogue.Fixings, $"{(atSkin ? "skin" : "tower")} ends are not described (Standoff.{(atSkin ? nameof(Standoff.SkinFixing) : nameof(Standoff.TowerFixing))})", ring);
-        }
-    }
-
-    /// <summary>The worst of the fixings of a ring: every entry at both ends.</summary>
-    private sealed class RingFixings
-    {
-        private readonly Worst<FixingLoad>[] worst = [.. Enumerable.Repeat(onBolts.Append(WeldChecks.FilletsEntry), 2).SelectMany(entries => entries).Select(entry => new Worst<FixingLoad>(entry))];
-
-        public void Look(in BarLoad load)
-        {
-            int perEnd = worst.Length / 2;
-            for (int end = 0; end < 2; end++)
-            {
-                var fixing = new FixingLoad(load, end == 1);
-                Span<Worst<FixingLoad>> entries = worst.AsSpan(end * perEnd, perEnd);
-                if (fixing.Fixing is BoltedFixing)
-                {
-                    foreach (ref Worst<FixingLoad> entry in entries[..^1])
-                        entry.Look(fixing);
-                }
-                else if (fixing.Fixing is WeldedFixing)
-                {
-                    entries[^1].Look(fixing);
-                }
-            }
-        }
-
-        public void Write(SheetWriter lists)
-        {
-            foreach (Worst<FixingLoad> entry in worst)
-                lists.Add(entry);
         }
     }
 

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace StatueFrame.Checks;
 
 /// <summary>Brackets under standoffs: their strength and stability as cantilevers, and the weld that holds them.</summary>
@@ -33,8 +31,8 @@ internal static class BracketChecks
     /// <summary>Stress of the throat and its strength, Pa: the resultant of all that acts along one line round the section.</summary>
     private static (double Demand, double Capacity) Weld(Working? w, in BracketLoad load)
     {
-        if (load.When.Length > 0)
-            w?.Note($"Worst of all states: {load.When}.");
+        if (w is not null && load.When.Length > 0)
+            w.Note($"Worst of all states: {load.When}.");
         double a = w.Given("a", load.Bracket.Bracket.Throat!.Value.Meters, Dimension.SmallLength, "throat");
         double N = w.Given("N", Math.Abs(load.N), Dimension.Force, "axial force"), V = w.Given("V", load.V, Dimension.Force, "shear"), T = w.Given("T", load.T, Dimension.Moment, "torsion");
         double M_y = w.Given("M_y", load.Foot.Strong, Dimension.Moment, "strong moment at the weld"), M_z = w.Given("M_z", load.Foot.Weak, Dimension.Moment, "weak moment at the weld");
@@ -64,47 +62,65 @@ internal static class BracketChecks
         return (f_r, FilletThroat.Strength(w, ultimate, "ultimate strength of the weaker part", load.Design));
     }
 
-    /// <summary>The brackets of one ring: the worst of all states.</summary>
+    /// <summary>The brackets of one ring and the faces under them: the worst of all states.</summary>
     internal sealed class OfRing
     {
-        /// <summary>How many boxes are asked to grow before a state is looked at by itself.</summary>
-        private const int Grown = 4;
-
-        /// <summary>What is no worse than the worst so far, with all that asks less of every number: states, and the greatest numbers of several put together.</summary>
-        private readonly List<BracketLoad> boxes = [];
-        private readonly List<BracketLoad.Asked> sizes = [];
+        private readonly BracketChord chord;
+        private readonly Dictionary<Bracket, (SafeBox Bending, SafeBox Weld, PlacedBracket Longest)> alike = new(ReferenceEqualityComparer.Instance);
+        private readonly SafeBox[] onFace;
+        private readonly Predicate<double[]> isBendingSafe, isWeldSafe, isFaceSafe;
         private Worst<BracketLoad> weld = new(WeldEntry), bending = new(BendingEntry);
+        private Worst<FaceLoad> face = new(FaceChecks.UnderBrackets);
+        private BracketLoad asked;
 
-        public void Look(in BracketLoad load)
+        /// <param name="brackets">What the standoffs of the ring stand on; null for one that stands on none.</param>
+        /// <param name="chord">What the brackets stand on.</param>
+        public OfRing(IReadOnlyList<PlacedBracket?> brackets, BracketChord chord)
         {
-            weld.Look(load);
-            if (bending.Utilization > 1)
+            this.chord = chord;
+            foreach (PlacedBracket placed in brackets.OfType<PlacedBracket>())
             {
-                // Interaction formulas are made for what holds; beyond 1 more force may ask less, as across P_c/5 of AISC H1-1.
+                bool isKnown = alike.TryGetValue(placed.Bracket, out var known);
+                if (!isKnown || placed.Length > known.Longest.Length)
+                    alike[placed.Bracket] = isKnown ? known with { Longest = placed } : (Box(), Box(), placed);
+            }
+            onFace = [.. brackets.Select(_ => Box())];
+            isBendingSafe = sizes => IsNoWorse(bending, sizes, isPressed: true) && IsNoWorse(bending, sizes, isPressed: false);
+            isWeldSafe = sizes => IsNoWorse(weld, sizes, isPressed: true) && IsNoWorse(weld, sizes, isPressed: false);
+            isFaceSafe = sizes => face.IsNoWorse(FaceLoad.Of(asked.With(sizes, true), chord)) && face.IsNoWorse(FaceLoad.Of(asked.With(sizes, false), chord));
+
+            static SafeBox Box() => new(BracketLoad.SizeCount);
+
+            bool IsNoWorse(in Worst<BracketLoad> entry, double[] sizes, bool isPressed) =>
+                entry.IsNoWorse(asked.With(sizes, isPressed) with { Bracket = alike[asked.Bracket.Bracket].Longest });
+        }
+
+        public Worst<FaceLoad> Face => face;
+
+        /// <summary>Looks at a state of one bracket.</summary>
+        /// <param name="index">Index of its standoff.</param>
+        /// <param name="load">Its state.</param>
+        public void Look(int index, in BracketLoad load)
+        {
+            Span<double> sizes = stackalloc double[BracketLoad.SizeCount];
+            load.SizesTo(sizes);
+            bool isAsked = false;
+            (SafeBox onBending, SafeBox onWeld, _) = alike[load.Bracket.Bracket];
+            if (!IsSafe(onWeld, sizes, isWeldSafe, load))
+                weld.Look(load);
+            if (!IsSafe(onBending, sizes, isBendingSafe, load))
                 bending.Look(load);
-                return;
-            }
-            BracketLoad.Asked own = load.Sizes;
-            foreach (ref readonly BracketLoad.Asked box in CollectionsMarshal.AsSpan(sizes))
+            if (!IsSafe(onFace[index], sizes, isFaceSafe, load))
+                face.Look(FaceLoad.Of(load, chord));
+
+            bool IsSafe(SafeBox box, ReadOnlySpan<double> sizes, Predicate<double[]> isSafe, in BracketLoad load)
             {
-                if (own.IsCoveredBy(box))
-                    return;
+                if (box.Holds(sizes))
+                    return true;
+                if (!isAsked)
+                    (asked, isAsked) = (load, true);
+                return box.Grow(sizes, isSafe);
             }
-            for (int i = 0, grown = 0; i < sizes.Count && grown < Grown; i++)
-            {
-                if (sizes[i].IsPressed != own.IsPressed)
-                    continue;
-                grown++;
-                BracketLoad both = boxes[i].Covering(load);
-                if (BendingEntry.Utilization(both) <= bending.Utilization)
-                {
-                    (boxes[i], sizes[i]) = (both, both.Sizes);
-                    return;
-                }
-            }
-            bending.Look(load);
-            boxes.Add(load);
-            sizes.Add(own);
         }
 
         public void Write(SheetWriter lists)

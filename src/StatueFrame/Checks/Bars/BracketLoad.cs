@@ -77,22 +77,20 @@ internal readonly record struct BracketLoad(
         Situation = situation,
     };
 
-    /// <summary>A state that asks as much of every number as this and another do, on the longer of both brackets.</summary>
-    public BracketLoad Covering(in BracketLoad other)
-    {
-        (double Strong, double Weak) most = (Math.Max(Strong, other.Strong), Math.Max(Weak, other.Weak));
-        double axial = Math.Max(Math.Abs(N), Math.Abs(other.N));
-        return (other.Bracket.Length > Bracket.Length ? other : this) with { N = N < 0 ? -axial : axial, V = Math.Max(V, other.V), T = Math.Max(T, other.T), Tip = most, Foot = most };
-    }
+    /// <summary>How many sizes say what decides its utilization.</summary>
+    public const int SizeCount = 8;
 
-    /// <summary>What decides its utilization beside metal and section: compression is worse than tension.</summary>
-    public Asked Sizes => new(N < 0, Math.Abs(N), V, T, Strong, Weak, Bracket.Length);
+    /// <summary>Gives them: compression, tension, shear, torsion, and the moments at tip and foot.</summary>
+    public void SizesTo(Span<double> sizes) =>
+        (sizes[0], sizes[1], sizes[2], sizes[3], sizes[4], sizes[5], sizes[6], sizes[7]) = (Math.Max(0, -N), Math.Max(0, N), V, T, Tip.Strong, Tip.Weak, Foot.Strong, Foot.Weak);
 
-    /// <summary>The sizes of a state.</summary>
-    internal readonly record struct Asked(bool IsPressed, double N, double V, double T, double Strong, double Weak, double Length)
+    /// <summary>The bracket in a state of given sizes.</summary>
+    public BracketLoad With(double[] sizes, bool isPressed) => this with
     {
-        /// <summary>Whether another state asks as much of every number, on a bracket that is as long.</summary>
-        public bool IsCoveredBy(in Asked other) =>
-            Strong <= other.Strong && Weak <= other.Weak && N <= other.N && V <= other.V && T <= other.T && Length <= other.Length && IsPressed == other.IsPressed;
-    }
+        N = isPressed ? -sizes[0] : sizes[1],
+        V = sizes[2],
+        T = sizes[3],
+        Tip = (sizes[4], sizes[5]),
+        Foot = (sizes[6], sizes[7]),
+    };
 }

@@ -80,8 +80,8 @@ internal static class FaceChecks
 
     private static (double Demand, double Capacity) Face(Working? w, in FaceLoad load)
     {
-        if (load.When.Length > 0)
-            w?.Note($"Worst of all states: {load.When}.");
+        if (w is not null && load.When.Length > 0)
+            w.Note($"Worst of all states: {load.When}.");
         BracketChord chord = load.Chord;
         double wall = ConnectionChecks.Thickness(chord.Section!);
         (double along, double across, double inPlane, double outOfPlane) = load.OnChord();

@@ -44,6 +44,22 @@ internal struct Worst<T>(CheckEntry<T> entry)
         }
     }
 
+    /// <summary>
+    /// Whether a demand, and any that asks less in every number, leaves the worst as it is. Beyond 1 nothing is said: more force may ask
+    /// less there, as across P_c/5 of AISC H1-1.
+    /// </summary>
+    public readonly bool IsNoWorse(in T demand)
+    {
+        try
+        {
+            return entry.Utilization(demand) is { } found ? found <= Math.Min(1, Utilization ?? -1) : AnyNotDone;
+        }
+        catch (Exception e) when (InternalError.Is(e))
+        {
+            return false;
+        }
+    }
+
     /// <summary>The worst that was done, or else the first that was not; false for none.</summary>
     public readonly bool TryGet(out T demand)
     {

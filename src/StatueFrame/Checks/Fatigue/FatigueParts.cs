@@ -156,9 +156,11 @@ internal sealed class FatigueParts
         Bracket? first = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? design = first is null ? null : MemberSheet.DesignFor(first.Material, criteria);
         bool isHeat = cause >= causes.Winds.Count && cause < causes.Winds.Count + causes.Heats.Count;
+        var rubs = new BarEnds?[ring.Bars.Length, (int)SkinAssumption.Shell + 1];
+        var welds = new (BracketLoad Load, double Toe, double Root)?[ring.Bars.Length];
         BarVisitor visit = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState _) =>
         {
-            BarEnds rubbing = isHeat ? SaddleDrag.InHeat(demands.Response.Cases[0], ring, bar, skin, 2) : default;
+            BarEnds rubbing = isHeat ? rubs[bar.Index, (int)skin] ??= SaddleDrag.InHeat(demands.Response.Cases[0], ring, bar, skin, 2) : default;
             LookAtEnds(bar, acting + rubbing);
             if (rubbing != default)
                 LookAtEnds(bar, acting + -1 * rubbing);
@@ -166,29 +168,53 @@ internal sealed class FatigueParts
         demands.Bars(number, visit);
         if (cause < causes.Winds.Count && causes.Locals[cause] is { } local)
             BarSheet.VisitLocal(local, demands.Response.Cases[0], ring, model.Rings[number].BandInStatue, visit);
+        foreach ((BracketLoad Load, double Toe, double Root)? weld in welds)
+        {
+            if (weld is { } most)
+                LookAtWeld(Brackets, ring.BandName, most.Load, (most.Toe, most.Root), cause);
+        }
 
         void LookAtEnds(BarModel bar, in BarEnds ends)
         {
             feet.Look(bar, ends);
-            if (bar.Bar.Place.Bracket is not null)
-                LookAtWeld(Brackets, ring.BandName, BracketLoad.Of(bar, ends, design!, null), cause);
+            if (bar.Bar.Place.Bracket is null)
+                return;
+            BracketLoad load = BracketLoad.Of(bar, ends, design!, null);
+            ref (BracketLoad Load, double Toe, double Root)? most = ref welds[bar.Index];
+            if (Lacks(Brackets, ring.BandName, load))
+                return;
+            (double toe, double root) = StressesOf(load);
+            most = most is { } known ? (load, Math.Max(known.Toe, toe), Math.Max(known.Root, root)) : (load, toe, root);
         }
     }
 
-    /// <summary>Both ways in which a weld round an end cracks: from the toe, into the part, and from the root, through the throat.</summary>
     private void LookAtWeld(CheckEntry entry, string group, in BracketLoad load, int cause)
     {
-        if (BracketChecks.WeldEntry.Lacks(load) is { } reason)
-        {
-            // A weld that nobody described is told of once for all parts.
-            if (load.Bracket.Bracket.Throat is not null)
-                lacking.Add((entry, reason, group));
-            return;
-        }
+        if (!Lacks(entry, group, load))
+            LookAtWeld(entry, group, load, StressesOf(load), cause);
+    }
+
+    private void LookAtWeld(CheckEntry entry, string group, in BracketLoad load, (double Toe, double Root) stresses, int cause)
+    {
+        Look(entry, group, $"{load.Where}, toe of its weld", DetailCategory.FilletToe, load.Bracket.Bracket.Material, stresses.Toe, cause);
+        Look(entry, group, $"{load.Where}, root of its weld", DetailCategory.FilletRoot, load.Bracket.Bracket.Material, stresses.Root, cause);
+    }
+
+    /// <summary>Whether a weld cannot be worked out. One that nobody described is told of once for all parts.</summary>
+    private bool Lacks(CheckEntry entry, string group, in BracketLoad load)
+    {
+        if (BracketChecks.WeldEntry.Lacks(load) is not { } reason)
+            return false;
+        if (load.Bracket.Bracket.Throat is not null)
+            lacking.Add((entry, reason, group));
+        return true;
+    }
+
+    /// <summary>Both ways in which a weld round an end cracks: from the toe, into the part, and from the root, through the throat. Pa.</summary>
+    private static (double Toe, double Root) StressesOf(in BracketLoad load)
+    {
         SectionProperties p = load.Bracket.Bracket.Section.Properties;
-        double toe = Math.Abs(load.N) / p.A + load.Foot.Strong / p.Wy + load.Foot.Weak / p.Wz;
-        Look(entry, group, $"{load.Where}, toe of its weld", DetailCategory.FilletToe, load.Bracket.Bracket.Material, toe, cause);
-        Look(entry, group, $"{load.Where}, root of its weld", DetailCategory.FilletRoot, load.Bracket.Bracket.Material, BracketChecks.WeldEntry.Run(null, load).Demand, cause);
+        return (Math.Abs(load.N) / p.A + load.Foot.Strong / p.Wy + load.Foot.Weak / p.Wz, BracketChecks.WeldEntry.Run(null, load).Demand);
     }
 
     private void LookAtLattice(SituationDemands demands, SegmentModel segment, LatticeSegment lattice, int number, int cause)

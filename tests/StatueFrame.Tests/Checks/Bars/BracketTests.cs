@@ -126,21 +126,27 @@ public class BracketTests
     {
         double scale = Math.Pow(10, size);
         PlacedBracket[] placed = Array.ConvertAll(lengths, length => PlacedBracket.Between(Vector3D.Zero, length * Vector3D.UnitX, sections[section]));
-        var ring = new BracketChecks.OfRing();
-        var each = new Worst<BracketLoad>(BracketChecks.BendingEntry);
+        BracketChord chord = new(new Tube(300.Millimeters, 8.Millimeters), StructuralSteel.S355, Vector3D.UnitZ, true, null) { Pressed = 0.3 };
+        var ring = new BracketChecks.OfRing(placed, chord);
+        Worst<BracketLoad> bent = new(BracketChecks.BendingEntry), welded = new(BracketChecks.WeldEntry);
+        var face = new Worst<FaceLoad>(FaceChecks.UnderBrackets);
         for (int i = 0; i < states.Length; i++)
         {
             double[] u = states[i];
             var load = new BracketLoad(
                 placed[i % 3], $"bar {i}", "", designs[code], null, 2e4 * scale * u[0], Math.Abs(1e3 * scale * u[1]), Math.Abs(100 * scale * u[2]),
                 (Math.Abs(300 * scale * u[3]), Math.Abs(100 * scale * u[4])), (Math.Abs(300 * scale * u[5]), Math.Abs(100 * scale * u[6])));
-            ring.Look(load);
-            each.Look(load);
+            ring.Look(i % 3, load);
+            bent.Look(load);
+            welded.Look(load);
+            face.Look(FaceLoad.Of(load, chord));
         }
         var sheet = new SheetWriter();
         ring.Write(sheet);
-        Check bending = sheet.Checks.Single(check => check.Id == "brackets.bending");
-        Assert.Equal(each.Utilization, bending.Utilization);
+        double? Of(string id) => sheet.Checks.Single(check => check.Id == id).Utilization;
+        Assert.Equal(bent.Utilization, Of("brackets.bending"));
+        Assert.Equal(welded.Utilization, Of("brackets.welds"));
+        Assert.Equal(face.Utilization, ring.Face.Utilization);
     }, iter: 3000);
 
     /// <summary>The moduli of a line round a section, by adding up many short pieces of it.</summary>
