@@ -109,7 +109,8 @@ internal sealed class ContactPlane
                 for (int j = 0; j < 3; j++)
                     trial[j] = p[j] + t * step[j];
                 double next = Evaluate(trial, f, g, H);
-                down = next <= energy + 1e-4 * t * slope || (Math.Abs(next - energy) <= 1e-12 * Math.Abs(energy) && Norm(g) < off);
+                // Near the answer, above all on a sliver, the energy is flat to within its own rounding: there the balance decides.
+                down = next <= energy + 1e-4 * t * slope || (Math.Abs(next - energy) <= 1e-9 * Math.Abs(energy) && Norm(g) < off);
                 if (down)
                 {
                     energy = next;

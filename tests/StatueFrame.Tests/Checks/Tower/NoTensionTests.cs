@@ -129,6 +129,17 @@ public class NoTensionTests
         Assert.True(Plastic(c.Section, 1.04 * ex, 1.04 * ey) <= Plastic(c.Section, ex, ey) * (1 + 1e-9));
     }, iter: 40);
 
+    /// <summary>A thrust inside the section is balanced however near the edge, at any size and force: a sliver still carries.</summary>
+    [Fact]
+    public void Thrust_near_the_edge_is_balanced() => Gen.Select(cases, Gen.Double[0.9, 0.995], Gen.Double[0, 8]).Sample((c, use, size) =>
+    {
+        double N = Math.Pow(10, size);
+        (double ex, double ey) = Place(c.Section, use, c.Angle);
+        ContactPlane? plane = NoTension.Solve(c.Section.Plan, N, N * ex, N * ey);
+        Assert.NotNull(plane);
+        Assert.Equal(N, plane.BedForce, 1e-6 * N);
+    }, iter: 20_000);
+
     /// <summary>The even block is the greatest force with stress at most 1: no linear or other block of that stress can be greater.</summary>
     [Fact]
     public void Even_block_has_its_centroid_at_the_thrust_and_beats_every_linear_block() => cases.Sample(c =>
