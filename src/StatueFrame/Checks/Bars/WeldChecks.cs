@@ -58,19 +58,18 @@ internal static class WeldChecks
         double J_w = w.Let("J_w", l * l * l / 6 + l * t * t / 2, Dimension.SectionModulus, line, "polar moment of the two lines");
         double q_p = w.Let("q_p", Math.Abs(V_b) / (2 * l) + Math.Abs(T) * (t / 2) / J_w, Dimension.LineLoad, line, "along the welds");
         double q_t = w.Let("q_t", Math.Abs(V_t) / (2 * l) + Math.Abs(T) * (l / 2) / J_w, Dimension.LineLoad, line, "across the welds, in the plate");
-        double resultant = Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a;
         if (design.IsAisc)
         {
-            w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, FilletThroat.Rule(design), "resultant on the throat");
-            return (resultant, FilletThroat.OfElectrode(w, fixing.ElectrodeStrength, design));
+            double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, FilletThroat.Rule(design), "resultant on the throat");
+            return (f_r, FilletThroat.OfElectrode(w, fixing.ElectrodeStrength, design));
         }
         f_u = FilletThroat.Ultimate(w, f_u, "ultimate strength of the weaker part", fixing.ElectrodeStrength);
         double beta_w = w.Given("beta_w", fixing.CorrelationFactor, Dimension.Number, "correlation factor");
         double gammaM2 = w.Given("gammaM2", design.GammaM2, Dimension.Number);
         if (fixing.Simplified)
         {
-            w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, simplified, "resultant on the throat");
-            return (resultant, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, simplified));
+            double f_r = w.Let("f_r", Math.Sqrt(q_n * q_n + q_p * q_p + q_t * q_t) / a, Dimension.Stress, simplified, "resultant on the throat");
+            return (f_r, w.Let("f_vw", f_u / (Math.Sqrt(3) * beta_w * gammaM2), Dimension.Stress, simplified));
         }
         // On the throat σ⊥ = (q_n ± q_t)/(√2 a) and τ⊥ = (q_n ∓ q_t)/(√2 a): σ⊥² + 3τ⊥² is greatest with the signs that add.
         double sigma_w = w.Let("sigma_w", Math.Sqrt(2 * q_n * q_n + 2 * q_t * q_t + 2 * q_n * q_t + 3 * q_p * q_p) / a, Dimension.Stress, directional, "√(σ⊥² + 3τ⊥² + 3τ∥²)");

@@ -213,4 +213,27 @@ public class FatigueSheetTests
         Assert.Equal(1000 / (2 * 0.052 * 0.004), FatigueStress.Range(bar, pull, DetailCategory.FilletRoot)!.Value, 1e-6);
         Assert.Equal(0, FatigueStress.Range(bar, pull, DetailCategory.FilletShear)!.Value, 1e-6);
     }
+
+    /// <summary>All six forces on a throat, by adding up many short pieces of the two welds: q at the end of a weld, where all parts agree.</summary>
+    [Fact]
+    public void Range_on_a_throat_is_that_of_two_lines_of_many_pieces()
+    {
+        StatueModel model = StatueModel.Build(Ring(HotRing.Flat with { TowerFixing = new WeldedFixing { Throat = 4.Millimeters } }));
+        var f = new FlatForces(N: 900, Weak: 30, Strong: -250, T: 45, AlongThickness: -300, AlongWidth: 700);
+        const int Pieces = 20_000;
+        const double a = 0.004, l = 0.052, t = 0.008;
+        double yy = 0, zz = 0;
+        for (int i = 0; i < Pieces; i++)
+        {
+            double z = l * ((i + 0.5) / Pieces - 0.5);
+            (yy, zz) = (yy + 2 * t * t / 4 * l / Pieces, zz + 2 * z * z * l / Pieces);
+        }
+        double along = f.N / (2 * l) + f.Weak * t / 2 / yy + Math.Abs(f.Strong) * l / 2 / zz;
+        double across = Math.Abs(f.AlongThickness) / (2 * l) + f.T * l / 2 / (yy + zz), inPlane = f.AlongWidth / (2 * l) + f.T * t / 2 / (yy + zz);
+        BarEnds ends = new(f, default);
+        PlacedBar bar = model.Rings[0].Ring.Bars[0].Bar;
+        // EN 1993-1-9, 5 (6): σ_wf = √(σ⊥² + τ⊥²) and τ_wf = τ∥ of the throat.
+        Assert.Equal(double.Hypot(along, across) / a, FatigueStress.Range(bar, ends, DetailCategory.FilletRoot)!.Value, 1e-4 * along / a);
+        Assert.Equal(inPlane / a, FatigueStress.Range(bar, ends, DetailCategory.FilletShear)!.Value, 1e-4 * inPlane / a);
+    }
 }

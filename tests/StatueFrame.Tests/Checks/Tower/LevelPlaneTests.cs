@@ -102,6 +102,22 @@ public class LevelPlaneTests
         });
     }
 
+    /// <summary>Braces that cross hold one another halfway about their weak axis; others and legs buckle over their whole length (common practice, no source).</summary>
+    [Theory]
+    [InlineData(Bracing.Cross, 0.5)]
+    [InlineData(Bracing.KBrace, 1)]
+    [InlineData(Bracing.SingleDiagonal, 1)]
+    public void Braces_that_cross_buckle_over_half_their_length(Bracing bracing, double weak)
+    {
+        SegmentModel segment = TwoPanels(bracing).Bodies[0].Segments[0];
+        foreach (LatticeMember member in segment.Members)
+        {
+            LoadedMember loaded = MemberSheet.Loaded(segment, (LatticeSegment)segment.Segment, member, 1, default, "");
+            Assert.Equal((member.Role == LatticeRole.Leg ? 1 : weak, 1), (loaded.WeakFactor, loaded.StrongFactor));
+            Assert.Equal((member.To - member.From).Length, loaded.Length.Meters, 1e-12);
+        }
+    }
+
     /// <summary>What members push on the level they end in is what the cut there says, whatever the bracing.</summary>
     [Theory]
     [InlineData(Bracing.Cross)]
