@@ -66,33 +66,26 @@ internal static class BracketChecks
     internal sealed class OfRing
     {
         private readonly BracketChord chord;
-        private readonly Dictionary<Bracket, (SafeBox Bending, SafeBox Weld, PlacedBracket Longest)> alike = new(ReferenceEqualityComparer.Instance);
+        private readonly SafeBox onBending = new(BracketLoad.SizeCount), onWeld = new(BracketLoad.SizeCount);
         private readonly SafeBox[] onFace;
         private readonly Predicate<double[]> isBendingSafe, isWeldSafe, isFaceSafe;
         private Worst<BracketLoad> weld = new(WeldEntry), bending = new(BendingEntry);
         private Worst<FaceLoad> face = new(FaceChecks.UnderBrackets);
         private BracketLoad asked;
 
-        /// <param name="brackets">What the standoffs of the ring stand on; null for one that stands on none.</param>
+        /// <param name="brackets">What the standoffs of the ring stand on, all of one description; null for one that stands on none.</param>
         /// <param name="chord">What the brackets stand on.</param>
         public OfRing(IReadOnlyList<PlacedBracket?> brackets, BracketChord chord)
         {
             this.chord = chord;
-            foreach (PlacedBracket placed in brackets.OfType<PlacedBracket>())
-            {
-                bool isKnown = alike.TryGetValue(placed.Bracket, out var known);
-                if (!isKnown || placed.Length > known.Longest.Length)
-                    alike[placed.Bracket] = isKnown ? known with { Longest = placed } : (Box(), Box(), placed);
-            }
-            onFace = [.. brackets.Select(_ => Box())];
+            PlacedBracket? longest = brackets.MaxBy(placed => placed?.Length);
+            onFace = [.. brackets.Select(_ => new SafeBox(BracketLoad.SizeCount))];
             isBendingSafe = sizes => IsNoWorse(bending, sizes, isPressed: true) && IsNoWorse(bending, sizes, isPressed: false);
             isWeldSafe = sizes => IsNoWorse(weld, sizes, isPressed: true) && IsNoWorse(weld, sizes, isPressed: false);
             isFaceSafe = sizes => face.IsNoWorse(FaceLoad.Of(asked.With(sizes, true), chord)) && face.IsNoWorse(FaceLoad.Of(asked.With(sizes, false), chord));
 
-            static SafeBox Box() => new(BracketLoad.SizeCount);
-
-            bool IsNoWorse(in Worst<BracketLoad> entry, double[] sizes, bool isPressed) =>
-                entry.IsNoWorse(asked.With(sizes, isPressed) with { Bracket = alike[asked.Bracket.Bracket].Longest });
+            // What is safe on the longest bracket is safe on all.
+            bool IsNoWorse(in Worst<BracketLoad> entry, double[] sizes, bool isPressed) => entry.IsNoWorse(asked.With(sizes, isPressed) with { Bracket = longest! });
         }
 
         public Worst<FaceLoad> Face => face;
@@ -105,7 +98,6 @@ internal static class BracketChecks
             Span<double> sizes = stackalloc double[BracketLoad.SizeCount];
             load.SizesTo(sizes);
             bool isAsked = false;
-            (SafeBox onBending, SafeBox onWeld, _) = alike[load.Bracket.Bracket];
             if (!IsSafe(onWeld, sizes, isWeldSafe, load))
                 weld.Look(load);
             if (!IsSafe(onBending, sizes, isBendingSafe, load))

@@ -180,11 +180,10 @@ internal sealed class FatigueParts
             if (bar.Bar.Place.Bracket is null)
                 return;
             BracketLoad load = BracketLoad.Of(bar, ends, design!, null);
-            ref (BracketLoad Load, double Toe, double Root)? most = ref welds[bar.Index];
             if (Lacks(Brackets, ring.BandName, load))
                 return;
             (double toe, double root) = StressesOf(load);
-            most = most is { } known ? (load, Math.Max(known.Toe, toe), Math.Max(known.Root, root)) : (load, toe, root);
+            welds[bar.Index] = welds[bar.Index] is { } known ? (load, Math.Max(known.Toe, toe), Math.Max(known.Root, root)) : (load, toe, root);
         }
     }
 
