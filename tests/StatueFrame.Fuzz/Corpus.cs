@@ -12,6 +12,19 @@ internal static class Corpus
         return [.. new[] { Body(heron, "L2"), Neck(heron), Wing(heron), Bare(heron) }.Select(StatueFile.Write)];
     }
 
+    /// <summary>Files with everything that acts on the whole figure and every limit it has, as text: a sheet of them takes longer.</summary>
+    public static string[] Whole()
+    {
+        StatueDocument heron = StatueFile.Load(Path.Combine(Testing.Repository.Root, "docs", "examples", "saltmere-heron.json"));
+        return [.. new[] { Body(heron, "L2"), Neck(heron), Wing(heron) }.Select(cut => StatueFile.Write(cut with
+        {
+            // Steel of less strength relaxes more: without relaxation the forces do not ask for the strength.
+            Statue = cut.Statue with { HoldDown = cut.Statue.HoldDown! with { Losses = cut.Statue.HoldDown.Losses! with { Relaxation1000Hours = 0 } } },
+            Actions = heron.Actions! with { Variable = [.. heron.Actions.Variable.Select(v => v.Action is WindAction ? v with { Action = cut.Actions!.Variable[0].Action } : v)] },
+            Criteria = heron.Criteria with { Sway = cut.Criteria.Sway, Modes = 3, AcrossWind = heron.Criteria.AcrossWind! with { Sections = [.. heron.Criteria.AcrossWind!.Sections.Take(1 + cut.Statue.Limbs.Count)] } },
+        }))];
+    }
+
     private static StatueDocument Body(StatueDocument heron, string top) => Cut(heron, 2.Meters, top, []);
 
     private static StatueDocument Bare(StatueDocument heron) => Cut(heron, 0.Meters, "L2", []);

@@ -1,9 +1,9 @@
 using System.Diagnostics;
 using StatueFrame.Fuzz;
 
-// Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [TRY]
+// Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [SUBJECT or TRY]
 // kill [COUNT] [SEED] kills processes that run shards, so many.
-// With the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
+// With the name of a subject only that is spoiled; with the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
 
 if (args is ["child", string into, string shard])
 {
@@ -19,8 +19,9 @@ if (args is ["kill", ..])
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
 string[] corpus = Corpus.Small();
-Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus), new Tables()];
-Subject[] turns = [.. subjects.SelectMany(subject => Enumerable.Repeat(subject, subject.Weight))];
+Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus), new Tables(), new Weakenings(Corpus.Whole())];
+string only = args.Length > 2 && !int.TryParse(args[2], out _) ? args[2] : "";
+Subject[] turns = [.. subjects.Where(subject => only.Length == 0 || subject.Name == only).SelectMany(subject => Enumerable.Repeat(subject, subject.Weight))];
 foreach (Subject subject in subjects)
 {
     foreach (byte[] sound in subject.SoundOnes())
@@ -29,7 +30,7 @@ foreach (Subject subject in subjects)
             throw new InvalidOperationException($"Of the {subject.Name} one is not sound: {subject.Judge(sound, 1, out _)}");
     }
 }
-if (args.Length > 2)
+if (args.Length > 2 && only.Length == 0)
 {
     int one = int.Parse(args[2]);
     (Subject subject, byte[] spoiled) = Try(one);

@@ -248,7 +248,7 @@ internal sealed class LevelSheet(StatueModel model, Criteria criteria, Situation
                 Material = level.Frame.Material,
                 Length = Length.FromMeters((members[i].To - members[i].From).Length),
                 Axial = Force.FromNewtons(level.InPlan[i]),
-                WeakFactor = AreJoined(level) ? 0.5 : 1,
+                WeakFactor = AreJoined(level) ? LoadedMember.CrossedFactor(section) : 1,
                 Ends = level.Frame.PlanBracingJoint?.Ends ?? MemberEnds.OneLeg,
                 Connection = level.Frame.PlanBracingJoint,
                 Where = Invariant($"{level.Name}, across {i - first + 1}"),

@@ -36,11 +36,18 @@ public sealed record LoadedMember
     /// <summary>Effective length over length for buckling about the weak axis, 0.1 to 20.</summary>
     public double WeakFactor { get; init; } = 1;
 
-    /// <summary>Effective length over length for buckling about the strong axis, 0.1 to 20.</summary>
+    /// <summary>Effective length over length for buckling about the strong axis, of an angle about its leg, 0.1 to 20.</summary>
     public double StrongFactor { get; init; } = 1;
 
     /// <summary>Effective length over length for twisting, 0.1 to 20.</summary>
     public double TwistFactor { get; init; } = 1;
+
+    /// <summary>
+    /// The effective length over length, about the weak axis, of a brace joined to another in the middle. That holds it in
+    /// their plane. Across the plane it does so only when it is pulled as hard, which is not counted on: the weak axis of an
+    /// angle lies askew, that of other sections may lie in the plane.
+    /// </summary>
+    internal static double CrossedFactor(Section section) => section is AngleBar ? 0.5 : 1;
 
     /// <summary>Elastic critical force of the member as part of its structure; null takes Euler's with the effective lengths.</summary>
     public Force? CriticalForce { get; init; }

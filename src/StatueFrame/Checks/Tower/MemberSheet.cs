@@ -11,7 +11,7 @@ namespace StatueFrame.Checks;
 /// <remarks>For one thread; used once.</remarks>
 internal sealed class MemberSheet(StatueModel model, Criteria criteria, SituationDemands demands, FootEnvelope feet, SheetWriter lists)
 {
-    internal static readonly Assumption Crossings = new("crossing braces", "joined where they cross: half their length about the weak axis, all of it about the axis along a leg", Source.CommonPractice);
+    internal static readonly Assumption Crossings = new("crossing braces", "joined where they cross, which holds them in the plane of the two, whatever the other carries: angles half their length about the weak axis, all of it about the axis along a leg; other sections all of their length", Source.CommonPractice);
     private static readonly Assumption axial = new("lattice members", "axial force and the bending of stiff joints; wind and weight between joints are not counted", Source.CommonPractice);
     private static readonly Assumption coldFormed = new("buckling curve of tubes", "c, as of cold-formed ones", Source.En1993_1_1("Table 6.2"));
     private static readonly Assumption tubeCritical = new("critical force of tubes", "their axial force times the buckling factor of the whole statue", Source.Assumed("members"));
@@ -205,7 +205,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             StrongMoment = Torque.FromNewtonMeters(amplification * forces.Strong),
             WeakMoment = Torque.FromNewtonMeters(amplification * forces.Weak),
             Shear = Force.FromNewtons(amplification * forces.V),
-            WeakFactor = crosses ? 0.5 : free,
+            WeakFactor = crosses ? LoadedMember.CrossedFactor(member.Section) : free,
             StrongFactor = free,
             IsLeg = isLeg,
             Ends = isLeg ? MemberEnds.Centered : joint?.Ends ?? MemberEnds.OneLeg,

@@ -61,7 +61,7 @@ internal static class MemberStrut
             MemberEnds.OneLegOneFastener => (0.7, 0.35, 0.58),
             _ => (1.0, 0.0, 0.0),
         };
-        (double weak, double strong) = (Euler(m, m.p.Iz, m.WeakFactor), Euler(m, m.p.Iy, m.StrongFactor));
+        double weak = Euler(m, m.p.Iz, m.WeakFactor), strong = Euler(m, InertiaOf(m), m.StrongFactor);
         if (m.CriticalForce is { } given)
         {
             yield return ("as part of the structure", given.Newtons, 1, 0, Source.Assumed("members: from the buckling factor of the whole statue"));
@@ -73,18 +73,21 @@ internal static class MemberStrut
             yield return ("about the strong axis", strong, 1, 0, twist);
             yield break;
         }
-        if (lift > 0)
-        {
-            double c = Math.Cos(angle.PrincipalRotation.Radians), s = Math.Sin(angle.PrincipalRotation.Radians);
-            double I_leg = Math.Min(m.p.Iy * c * c + m.p.Iz * s * s, m.p.Iy * s * s + m.p.Iz * c * c);
-            yield return ("about the axis along a leg", Euler(m, I_leg, m.StrongFactor), slope, legLift, twist);
-        }
-        else
-        {
-            yield return ("about the strong axis", strong, 1, 0, twist);
-        }
+        yield return ("about the axis along a leg", strong, slope, legLift, twist);
         AngleTwist torsional = AngleTwist.Of(angle, m.E, m.G, m.StrongFactor * m.L, m.WeakFactor * m.L);
         yield return ("by bending and twist", torsional.Least, 1, 0, twist);
+    }
+
+    /// <summary>
+    /// The inertia that goes with the strong factor, m⁴: about the strong axis, but of an angle about the axis along a leg, as an
+    /// angle that is held at mid-length in one plane bends out of that plane, about its leg.
+    /// </summary>
+    private static double InertiaOf(LoadedMember m)
+    {
+        if (m.Section is not AngleBar angle)
+            return m.p.Iy;
+        double c = Math.Cos(angle.PrincipalRotation.Radians), s = Math.Sin(angle.PrincipalRotation.Radians);
+        return Math.Min(m.p.Iy * c * c + m.p.Iz * s * s, m.p.Iy * s * s + m.p.Iz * c * c);
     }
 
     private static double Euler(LoadedMember m, double I, double factor) => Math.PI * Math.PI * m.E * I / (factor * m.L * (factor * m.L));
@@ -105,7 +108,7 @@ internal static class MemberStrut
 
     private static double ElasticStress(Working? w, LoadedMember m, double E, double F_y)
     {
-        double r_z = Math.Sqrt(m.p.Iz / m.p.A), r_y = Math.Sqrt(m.p.Iy / m.p.A), L = m.L;
+        double r_z = Math.Sqrt(m.p.Iz / m.p.A), r_y = Math.Sqrt(InertiaOf(m) / m.p.A), L = m.L;
         if (m.Section is not AngleBar angle)
         {
             double L_r = w.Given("L_r", Math.Max(m.WeakFactor * L / r_z, m.StrongFactor * L / r_y), Dimension.Number, "L_c/r");
@@ -133,7 +136,7 @@ internal static class MemberStrut
 
     private static double ByRankine(Working? w, LoadedMember m, BarDesign design)
     {
-        double r = Math.Sqrt(m.p.Iz / m.p.A), L_c = Math.Max(m.WeakFactor, m.StrongFactor * Math.Sqrt(m.p.Iz / m.p.Iy)) * m.L;
+        double r = Math.Sqrt(m.p.Iz / m.p.A), L_c = Math.Max(m.WeakFactor, m.StrongFactor * Math.Sqrt(m.p.Iz / InertiaOf(m))) * m.L;
         double A = w.Given("A", m.p.A, Dimension.SmallArea, "gross area"), f_y = w.Given("f_y", m.f_y, Dimension.Stress, "yield strength");
         double fraction = w.Given("fraction", design.AllowableFraction, Dimension.Number, "allowable over yield stress");
         double slenderness = w.Given("slenderness", m.CriticalForce is { } given ? Math.PI * Math.Sqrt(m.E * A / given.Newtons) : L_c / r, Dimension.Number, "L_c/r");

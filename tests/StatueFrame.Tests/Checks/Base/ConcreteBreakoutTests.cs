@@ -1,5 +1,6 @@
 using CsCheck;
 using StatueFrame.Checks;
+using UnitsNet;
 
 namespace StatueFrame.Tests.Checks.Base;
 
@@ -19,7 +20,17 @@ public class ConcreteBreakoutTests
         new("cone of one anchor far from edges", Guide73 + ", N_b", 47_405, "lb", 1e-3, () => Single(12 * Inch).American(null, 4500 * Psi, true, 17) / Pound),
         new("cone N⁰_Rk,c of a headed bar, C20, h_ef 200 mm, cracked", "EN 1992-4:2018, (7.2): 8.9 √20 200^1.5 N, from memory", 8.9 * Math.Sqrt(20) * Math.Pow(200, 1.5) * 1e-3, "kN", 1e-9, () => Single(0.2).Eurocode(null, 20e6, true, 1) * 1e-3, ValueKind.FromMemory),
         new("cone of two bars s = 1.5 h_ef apart over that of one", "EN 1992-4:2018, 7.2.1.4, by hand: A_c,N = 3h × 4.5h", 1.5, "-", 1e-9, () => Pair(0.3).Eurocode(null, 20e6, true, 1) / Single(0.2).Eurocode(null, 20e6, true, 1), ValueKind.IndependentComputation),
+        new("effective embedment, two anchors s = 9 in, edges of 4, 4 and 6 in, the fourth far, h_ef = 5.5 in", "ACI 318-19, R17.6.2.1.2, example of the figure, from memory: the greater of 6/1.5 and 9/3", 4, "in", 1e-9, () => Trough(24).EffectiveEmbedment / Inch, ValueKind.FromMemory),
+        new("cone of one headed bar cast in, h_ef 20 in, f′c 4000 psi", "ACI 318-19, (17.6.2.2.3): N_b = 16 λ √f′c h_ef^(5/3), from memory, by hand", 149_119, "lb", 1e-3, () => Single(20 * Inch).American(null, 4000 * Psi, true) / Pound, ValueKind.FromMemory),
     ];
+
+    /// <summary>Two anchors across the end of a strip of concrete; the other end is so far from them.</summary>
+    private static ConcreteBreakout Trough(double far) =>
+        new(BlockSection.Rectangle(Length.FromInches(17), Length.FromInches(6 + far)), [(-4.5 * Inch, (3 - far / 2) * Inch, 1), (4.5 * Inch, (3 - far / 2) * Inch, 1)], 5.5 * Inch);
+
+    [Fact]
+    public void Two_near_edges_leave_the_cone_its_depth() =>
+        Assert.Equal(5.5 * Inch, new ConcreteBreakout(BlockSection.Rectangle(Length.FromInches(60), Length.FromInches(30)), [(-25 * Inch, -9 * Inch, 1), (-16 * Inch, -9 * Inch, 1)], 5.5 * Inch).EffectiveEmbedment, 1e-12);
 
     private static ConcreteBreakout Single(double h) => new(BlockSection.Rectangle(50.Meters, 50.Meters), [(0, 0, 1)], h);
 
