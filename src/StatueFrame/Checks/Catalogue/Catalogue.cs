@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 internal static class Catalogue
 {
     private const string NoStrength = "no strength situation was given", NoService = "no service situation was given";
-    private const string NoWind = "no strength situation has wind", NoHeat = "no situation has a temperature action", NoShock = "no situation has a shock";
+    private const string NoWind = "no strength situation has wind", NoPlate = "no body is flat like a plate along a wind", NoHeat = "no situation has a temperature action", NoShock = "no situation has a shock";
     private const string NoEarthquake = "no situation has an earthquake", NoPlates = "no hold-down is described (Statue.HoldDown)";
     private const string NoPedestal = "no pedestal is described (Statue.Pedestal)", NoGround = "no foundation is described (Statue.Foundation)";
     private const string NoCore = "no core is described by its strength", NoAir = "the air is not described (Statue.Corrosion)";
@@ -61,6 +61,8 @@ internal static class Catalogue
         new("wind.gust-effects", "peaks by gusts against steady analysis", Range, "shear and bending of every cut of trunk and limbs, standoffs of every ring, sway of every point, in every heading", "peak by random vibration", "the peak pressure with the gust factors in use", NoWind),
         new("wind.vortex", "vortex resonance across the wind", Service, "every described section of trunk and limbs", "critical speed against the wind's, or amplitude", "the wind's speed, or the user's limit", "no situation has wind on a skin"),
         new("wind.galloping", "galloping across the wind", Strength, "every described section of trunk and limbs", "the wind's speed", "onset speed", "no situation has wind on a skin"),
+        new("wind.divergence", "torsional divergence of a flat body", Strength, "trunk and limbs with a band thinner than a quarter of its chord", "twice the mean wind along the chord", "speed of divergence", NoPlate),
+        new("wind.flutter", "flutter of a flat body", Strength, "trunk and limbs with a band thinner than a quarter of its chord", "twice the frequency of bending", "frequency of twist; nearer than that not checked: specialist advice", NoPlate),
         new("wind.bare", "wind on tower that no skin covers", Strength, "segments of a core without a plan", "", "", "the shape of a core that stands in the open is not known; give its levels a plan"),
         new("core.overturning", "overturning about the edge of a core", Strength, "every cut of every segment, every state", "what tips", "what holds", NoCore),
         new("core.toe-stress", "stress at the toe of a core", Strength, "every cut of every segment, every state", "stress on the pressed part", "strength", NoCore),

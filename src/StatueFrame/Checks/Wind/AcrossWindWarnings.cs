@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 /// <summary>Where a statue leaves the limits of the standard for wind across it, each with clause and reason.</summary>
 internal static class AcrossWindWarnings
 {
-    private const double NearbyWidths = 15, PlateRatio = 0.25;
+    private const double NearbyWidths = 15;
 
     public static IEnumerable<string> Of(StatueModel model, IEnumerable<AcrossWindBody> bodies, IEnumerable<BodySection> sections)
     {
@@ -18,8 +18,6 @@ internal static class AcrossWindWarnings
             BodyModel body = across.Body;
             if (body != trunk && trunk.Bands.Length > 0 && Nearby(trunk, body) is { } near)
                 yield return near;
-            if (body != trunk && FlattestBand(body) is < PlateRatio and var ratio)
-                yield return Invariant($"EN 1991-1-4, E.4: {body.Name} is flat like a plate (depth to width {ratio:0.00}, below {PlateRatio}); divergence and flutter are not checked.");
             if (sections.Any(s => s.Body == body.Name && s.Section is null && s.Shape != BluffShape.SharpEdged) && Ovalling(across) is { } oval)
                 yield return oval;
         }
@@ -36,12 +34,6 @@ internal static class AcrossWindWarnings
             ? Invariant($"EN 1991-1-4, E.1.5.2.7 and E.3: {limb.Name} is {a / b:0.0} widths from the trunk, nearer than {NearbyWidths}; vortices of the one strike the other, and interference galloping may occur; the values for bodies alone do not cover it.")
             : null;
     }
-
-    private static double FlattestBand(BodyModel body) => body.Bands.Length == 0 ? 1 : body.Bands.Min(band =>
-    {
-        double x = band.ProjectedWidth(Vector3D.UnitX), y = band.ProjectedWidth(Vector3D.UnitY);
-        return Math.Min(x, y) / Math.Max(x, y);
-    });
 
     private static string? Ovalling(AcrossWindBody across)
     {

@@ -91,7 +91,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Assume(assumed.Distinct(), first);
     }
 
-    /// <summary>Vortices and galloping, which depend on the wind alone: once for all situations with the same wind.</summary>
+    /// <summary>Vortices, galloping and the twist of plates, which depend on the wind alone: once for all situations with the same wind.</summary>
     private void AddAcross()
     {
         AcrossWindReport report = VortexForces.Find(model, criteria, modes, wind, lists).Report;
@@ -100,6 +100,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         if (report.Checks.Any(check => check.Verdict != Verdict.NotChecked))
             lists.Assumptions.AddRange(report.Assumptions);
         lists.Warnings.AddRange(report.Warnings);
+        lists.Checks.AddRange(PlateChecks.Of(model, modes, wind, name));
     }
 
     /// <summary>Acceleration of platforms in this situation's wind, when it is the one they are judged by.</summary>
