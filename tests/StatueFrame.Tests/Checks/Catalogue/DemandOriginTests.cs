@@ -100,7 +100,7 @@ public class DemandOriginTests
     [
         "bars.fatigue", "earthquake.overturning", "earthquake.sliding", "fatigue.anchors", "fatigue.brackets", "fatigue.fasteners", "fatigue.feet", "fatigue.flange-bolts", "fatigue.gussets", "fatigue.hubs",
         "fatigue.levels", "fatigue.members", "fatigue.tubes", "foundation.tilt-stability", "heat.restraint", "heat.saddle-travel", "life.end", "metals.galvanic", "metals.loss", "shock.clearance", "shock.overturning",
-        "stability.buckling", "wind.divergence", "wind.flutter", "wind.galloping",
+        "stability.buckling", "wind.galloping",
     ];
 
     private static WorkingLine.Superposition Acts(Check check) => check.Working().Lines.OfType<WorkingLine.Superposition>().FirstOrDefault()!;
