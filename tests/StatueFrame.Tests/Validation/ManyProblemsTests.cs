@@ -49,6 +49,17 @@ public class ManyProblemsTests
     }
 
     [Fact]
+    public void One_mistake_that_rings_share_is_told_once_with_its_places()
+    {
+        Standoff thin = Flat with { Section = new FlatBar(60.Millimeters, 0.Millimeters) };
+        Statue statue = Good.Statue with { Name = "", Standoffs = [.. Enumerable.Range(0, 3).Select(i => Ring("mid") with { Standoff = thin })] };
+        var thrown = Assert.Throws<InvalidStatueException>(() => StatueFrame.Analysis.StatueModel.Build(statue));
+        Assert.Equal(3, thrown.Problems.Count(p => p.Path.EndsWith("Standoff.Section.Thickness", StringComparison.Ordinal)));
+        Assert.StartsWith($"2 problems at 4 places in the description:{Environment.NewLine}  Name: ", thrown.Message, StringComparison.Ordinal);
+        Assert.Contains("Standoffs[0].Standoff.Section.Thickness, 1 more and Standoffs[2].Standoff.Section.Thickness: must be greater than zero", thrown.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Model_and_its_response_refuse_what_the_sheet_refuses()
     {
         Assert.Equal(7, Assert.Throws<InvalidStatueException>(() => StatueFrame.Analysis.StatueModel.Build(wrong.Statue)).Problems.Count);
