@@ -116,7 +116,7 @@ var skin = new Skin
         Station(20, 1.7, 1.6),
         Station(26, 1.3, 1.2),
         Station(28, 1.6, 1.2, 0.2),
-        Station(30, 0.7, 0.6, 0.3),
+        Station(30, 0.7, 0.6, 0.12),
     ],
     BandEdges = [.. Enumerable.Range(0, 31).Select(i => (1.0 * i).Meters)],
 };
@@ -227,7 +227,7 @@ var heron = new Statue
     Points =
     [
         new NamedPoint("eye", "band 28"),
-        new NamedPoint("tip", "band 30") { At = new Point3(0.3.Meters, 0.Meters, 30.Meters) },
+        new NamedPoint("tip", "band 30") { At = new Point3(0.12.Meters, 0.Meters, 30.Meters) },
         new NamedPoint("wing tip", "wing/band 4") { At = new Point3(0.Meters, 6.72.Meters, 18.20.Meters) },
     ],
     BaseAboveGround = 6.Meters,

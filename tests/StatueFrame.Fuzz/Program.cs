@@ -18,8 +18,8 @@ if (args is ["kill", ..])
 }
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;
-string[] corpus = Corpus.Small();
-Subject[] subjects = [new Descriptions(corpus), new Meshes(), new Shards(), new Packages(corpus), new Tables(), new Weakenings(Corpus.Whole())];
+string[] corpus = Corpus.Small(), whole = Corpus.Whole();
+Subject[] subjects = [new Descriptions(corpus, whole), new Meshes(), new Shards(), new Packages(corpus), new Tables(), new Weakenings(whole)];
 string only = args.Length > 2 && !int.TryParse(args[2], out _) ? args[2] : "";
 Subject[] turns = [.. subjects.Where(subject => only.Length == 0 || subject.Name == only).SelectMany(subject => Enumerable.Repeat(subject, subject.Weight))];
 foreach (Subject subject in subjects)

@@ -235,12 +235,27 @@ public sealed class LoadCase
     /// <summary>The end forces of a bar alone under a local pressure on its strip, outward positive, Pa, with weight, ice and heat but no other wind; false when it cannot stand so.</summary>
     internal bool LocalForcesOf(RingElement ring, BarModel bar, int bandInStatue, double pressure, Span<double> forces)
     {
+        Span<double> motion = stackalloc double[Frame.NodeSize];
+        return UnderLocal(ring, bar, bandInStatue, pressure, motion, forces);
+    }
+
+    /// <summary>How far the skin end of a bar under a local pressure comes nearer to the tower, square to the skin, m; zero or more.</summary>
+    internal double LocalApproach(RingElement ring, BarModel bar, int bandInStatue, double pressure)
+    {
+        Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
+        return UnderLocal(ring, bar, bandInStatue, pressure, motion, forces) ? Math.Max(0, Towards(bar, motion)) : 0;
+    }
+
+    private bool UnderLocal(RingElement ring, BarModel bar, int bandInStatue, double pressure, Span<double> motion, Span<double> forces)
+    {
         (BodyModel body, int index) = model.BandAt(bandInStatue);
         SkinBand band = body.Bands[index];
         double area = bar.Share.PartOf(band.Top - band.Bottom) * band.OutlineArea;
-        Span<double> motion = stackalloc double[Frame.NodeSize];
         return Alone(ring, bar, WeightOf(bar, bandInStatue) + pressure * area * bar.Bar.Place.Outward, motion, forces);
     }
+
+    private static double Towards(BarModel bar, ReadOnlySpan<double> motion) =>
+        -bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward).Dot(new Vector3D(motion[0], motion[1], motion[2]));
 
     /// <summary>The motion of a bar's skin end and its end forces under one bound; the motion holds the slip on a rigid ring alone.</summary>
     private bool Find(RingElement ring, BarModel bar, int bandInStatue, SkinAssumption assumption, Span<double> motion, Span<double> forces)
@@ -266,11 +281,16 @@ public sealed class LoadCase
     /// <summary>A bar on its rigid ring: the motion of its skin end in bar axes, slip included, and its end forces.</summary>
     private void OnRing(RingElement ring, BarModel bar, Span<double> motion, Span<double> forces)
     {
+        MotionOnRing(ring, bar, motion);
+        bar.Bar.Stiffness.Forces(motion, forces);
+    }
+
+    private void MotionOnRing(RingElement ring, BarModel bar, Span<double> motion)
+    {
         Span<double> u = stackalloc double[FrameElement.Size];
         ring.Gather(Displacements, u);
         BarHeat free = heat?.At(ring, bar.Index) ?? default;
         bar.Bar.Motion(u[..Frame.NodeSize], u[Frame.NodeSize..], motion, free.Move, free.Turn);
-        bar.Bar.Stiffness.Forces(motion, forces);
     }
 
     /// <summary>A bar alone under its strip of limp skin, with all the movement that heat gives its own point of skin; false when it cannot stand.</summary>
@@ -317,15 +337,15 @@ public sealed class LoadCase
     internal double Approach(RingElement ring, BarModel bar, int bandInStatue)
     {
         Span<double> motion = stackalloc double[Frame.NodeSize], forces = stackalloc double[FrameElement.Size];
-        Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
-        OnRing(ring, bar, motion, forces);
-        double asRing = -outward.Dot(new Vector3D(motion[0], motion[1], motion[2]));
+        MotionOnRing(ring, bar, motion);
+        double most = Math.Max(0, Towards(bar, motion));
+        Vector3D strip = LimpForce(bar, bandInStatue);
         for (SkinAssumption skin = SkinAssumption.LimpSkin; skin <= SkinAssumption.SlidingSkin; skin++)
         {
-            if (Find(ring, bar, bandInStatue, skin, motion, forces))
-                asRing = Math.Max(asRing, -outward.Dot(new Vector3D(motion[0], motion[1], motion[2])));
+            if (SkinBounds.FactorOf(skin, bar) is { } factor && Alone(ring, bar, factor * strip, motion, forces))
+                most = Math.Max(most, Towards(bar, motion));
         }
-        return Math.Max(0, asRing);
+        return most;
     }
 
     /// <summary>The force on a bar's skin end without its part square to the skin, under the worse assumption, N.</summary>

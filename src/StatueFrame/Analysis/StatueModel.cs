@@ -226,6 +226,13 @@ public sealed class StatueModel
     /// <summary>The position of a named point, m.</summary>
     internal Vector3D PositionOf(NamedPoint point) => point.At?.Meters ?? places[point.On].Center;
 
+    /// <summary>Whether a named point moves with a limb, and so up and down too.</summary>
+    internal bool IsOnLimb(string point)
+    {
+        string on = Statue.Points.First(p => p.Name == point).On;
+        return Bodies.Skip(1).Any(body => on.StartsWith(body.Prefix, StringComparison.Ordinal));
+    }
+
     /// <summary>The displacement and rotation that a full vector of displacements gives a point of a level or band.</summary>
     internal (Vector3D Displacement, Vector3D Rotation) Motion(ReadOnlySpan<double> u, Place place, Vector3D at)
     {

@@ -131,7 +131,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield return new Assumption("wind on fittings without a WindArea", "none, as behind the skin", Source.Assumed("fittings"));
         lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));
         lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
-        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0 && response.Situation.LimitState == LimitState.Strength).Concat(BareTowerNotes.Assumptions(model, wind)))
+        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0 && (response.Situation.LimitState == LimitState.Strength || criteria.Sway.Count > 0)).Concat(BareTowerNotes.Assumptions(model, wind)))
             yield return assumption;
     }
 
@@ -160,23 +160,32 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             Movement movement = response.GreatestSway(point.Name);
             Add(name, $"sway at {point.Name}", movement.Sway.Meters, Dimension.SmallLength, Invariant($"{Towards(movement.Heading)}, twist {Math.Abs(movement.Twist.Degrees):0.000}°"));
         }
+        if (criteria.Sway.Count == 0 || response.Situation.LimitState != LimitState.Service)
+            return;
+        Response[] moving = [.. demands.Moving()];
+        ValueList<FactoredAction> weights = [.. response.Situation.Actions.Where(a => a.Action is SelfWeight)];
+        LoadCase? still = weights.Count > 0 && model.Statue.Limbs.Count > 0 ? model.Respond(response.Situation with { Actions = weights }).Cases[0] : null;
         foreach (SwayLimit limit in criteria.Sway)
-        {
-            if (response.Situation.LimitState == LimitState.Service)
-                OnFineModel(() => AddSway(limit));
-        }
+            OnFineModel(() => AddSway(limit, moving, model.IsOnLimb(limit.Point) ? still?.Of(limit.Point).Z.Meters ?? 0 : null));
     }
 
-    /// <summary>The sway of a point by the model that finds more.</summary>
-    private void AddSway(SwayLimit limit)
+    /// <summary>The sway of a point by the model that finds more, in the wind that moves it most.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="moving">What acts, with the wind in all its ways.</param>
+    /// <param name="still">How far weights alone move a point of a limb along z, m; null for points of the trunk.</param>
+    private void AddSway(SwayLimit limit, Response[] moving, double? still)
     {
-        Movement reduced = response.GreatestSway(limit.Point);
-        if (demands.Fine?.GreatestSway(limit.Point) is { } fine && Extremes.Exceeds(fine.Sway.Meters, reduced.Sway.Meters))
-            lists.Checks.Add(SwayChecks.Limit(fine, limit, name));
+        LoadCase reduced = moving.SelectMany(m => m.Cases).ToArray().FirstGreatest(c => Way(c.Of(limit.Point)));
+        if (demands.Fine is { } finer && finer.Cases.Select(c => c.Of(limit.Point)).ToArray().FirstGreatest(Way) is var fine && Extremes.Exceeds(Way(fine), Way(reduced.Of(limit.Point))))
+            lists.Checks.Add(SwayChecks.Limit(fine, Towards(fine.Heading), still, limit, name));
         else
-            lists.Checks.Add(SwayChecks.Limit(reduced, limit, name).From(new DemandOrigin(response.Cases.First(c => c.Of(limit.Point) == reduced).State, sway, loadCase => Plan(loadCase.Of(limit.Point)), Plan(reduced))));
+            lists.Checks.Add(SwayChecks.Limit(reduced.Of(limit.Point), reduced.State.When.Length > 0 ? reduced.State.When : Towards(reduced), still, limit, name).From(new DemandOrigin(reduced.State, still is null ? sway : [.. sway, ("z", Dimension.SmallLength)], Parts, Values(reduced.Of(limit.Point)))));
 
-        static double[] Plan(Movement movement) => [movement.X.Meters, movement.Y.Meters];
+        double Way(Movement moved) => still is { } before ? double.Hypot(moved.Sway.Meters, moved.Z.Meters - before) : moved.Sway.Meters;
+
+        double[] Parts(LoadCase loadCase) => Values(loadCase.Of(limit.Point));
+
+        double[] Values(Movement movement) => still is null ? [movement.X.Meters, movement.Y.Meters] : [movement.X.Meters, movement.Y.Meters, movement.Z.Meters];
     }
 
     private void AddBars()

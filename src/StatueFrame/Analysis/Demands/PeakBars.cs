@@ -52,6 +52,32 @@ internal sealed class PeakBars(StatueModel model, MotionShapes motion, PeakCombi
         }
     }
 
+    /// <summary>The peak of how far the skin end of each bar of a ring comes nearer to the tower, square to the skin, under the worse bound, m.</summary>
+    public double[] Approaches(RingElement ring, int band)
+    {
+        PeakCombination onRing = peaks.Through(motion.RelativeMotions(ring)), limp = peaks.Through(Accelerations(band));
+        Span<double> c = stackalloc double[Motions], one = stackalloc double[Motions], moved = stackalloc double[Motions], forces = stackalloc double[FrameElement.Size];
+        var peak = new double[ring.Bars.Length];
+        foreach (BarModel bar in ring.Bars)
+        {
+            Vector3D outward = bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward);
+            foreach (SkinAssumption skin in SkinBounds.All)
+            {
+                bool stands = true;
+                for (int k = 0; k < Motions && stands; k++)
+                {
+                    one.Clear();
+                    one[k] = 1;
+                    stands = Move(bar, band, skin, one, moved, forces);
+                    c[k] = outward.Dot(new Vector3D(moved[0], moved[1], moved[2]));
+                }
+                if (stands)
+                    peak[bar.Index] = Math.Max(peak[bar.Index], (skin == SkinAssumption.RigidRing ? onRing : limp).Peak(c));
+            }
+        }
+        return peak;
+    }
+
     /// <summary>The most stressed bar of a ring as a part of its yield strength, with what else acts: the worst of the load cases.</summary>
     public EarthquakeBar WorstOf(RingElement ring, int band, IReadOnlyList<LoadCase> cases, double factor)
     {
@@ -130,23 +156,27 @@ internal sealed class PeakBars(StatueModel model, MotionShapes motion, PeakCombi
     /// <summary>End forces for a motion of the band against its level, or under limp skin for the accelerations of its node.</summary>
     private bool Under(BarModel bar, int band, SkinAssumption skin, ReadOnlySpan<double> motion, out BarEnds ends)
     {
-        Span<double> forces = stackalloc double[FrameElement.Size], room = stackalloc double[Motions];
-        ends = default;
+        Span<double> forces = stackalloc double[FrameElement.Size], moved = stackalloc double[Motions];
+        bool stands = Move(bar, band, skin, motion, moved, forces);
+        ends = stands ? BarEnds.Of(forces) : default;
+        return stands;
+    }
+
+    /// <summary>The motion of a bar's skin end in bar axes, and its end forces, under the same.</summary>
+    private bool Move(BarModel bar, int band, SkinAssumption skin, ReadOnlySpan<double> motion, Span<double> moved, Span<double> forces)
+    {
         if (skin == SkinAssumption.RigidRing)
         {
-            room.Clear();
-            bar.Bar.Forces(room, motion, forces);
+            Span<double> still = stackalloc double[Motions];
+            still.Clear();
+            bar.Bar.Motion(still, motion, moved);
+            bar.Bar.Stiffness.Forces(moved, forces);
+            return true;
         }
-        else
-        {
-            (BodyModel body, int index) = model.BandAt(band);
-            Vector3D arm = bar.Bar.Place.SkinEnd - body.BandPlaces[index].NodeAt;
-            Vector3D acceleration = new Vector3D(motion[0], motion[1], motion[2]) + new Vector3D(motion[3], motion[4], motion[5]).Cross(arm);
-            if (SkinBounds.FactorOf(skin, bar) is not { } factor || !bar.Bar.Cantilever(factor * model.StripMass(bar) * acceleration, forces, room))
-                return false;
-        }
-        ends = BarEnds.Of(forces);
-        return true;
+        (BodyModel body, int index) = model.BandAt(band);
+        Vector3D arm = bar.Bar.Place.SkinEnd - body.BandPlaces[index].NodeAt;
+        Vector3D acceleration = new Vector3D(motion[0], motion[1], motion[2]) + new Vector3D(motion[3], motion[4], motion[5]).Cross(arm);
+        return SkinBounds.FactorOf(skin, bar) is { } factor && bar.Bar.Cantilever(factor * model.StripMass(bar) * acceleration, forces, moved);
     }
 
     private double[][] Accelerations(int band)

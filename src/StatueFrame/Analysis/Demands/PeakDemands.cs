@@ -39,6 +39,14 @@ internal sealed class PeakDemands(Response response, DynamicPeaks peaks, double 
         });
     }
 
+    public override void Approaches(int ring, ApproachVisitor visit)
+    {
+        (RingElement element, int band) = response.Model.Rings[ring];
+        double[] shaken = peaks.Bars.Approaches(element, band);
+        Dictionary<DemandState, DemandState> states = response.Cases.ToDictionary(loadCase => loadCase.State, loadCase => Shaken(loadCase));
+        rest.Approaches(ring, (bar, towards, state) => visit(bar, towards + factor * shaken[bar.Index], states[state]));
+    }
+
     public override void Members(int number, MemberVisitor visit)
     {
         rest.Members(number, visit);

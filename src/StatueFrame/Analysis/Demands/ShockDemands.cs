@@ -36,6 +36,13 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
         });
     }
 
+    /// <summary>At rest, and by all that the shock moves a skin end against its tower end, whichever way.</summary>
+    public override void Approaches(int ring, ApproachVisitor visit)
+    {
+        int first = response.Model.Rings.Take(ring).Sum(before => before.Ring.Bars.Length);
+        still.Approaches(ring, (bar, towards, _) => visit(bar, towards + shock.Bars[first + bar.Index].Movement.Value.Meters, shaken));
+    }
+
     public override void Members(int number, MemberVisitor visit)
     {
         SegmentModel segment = response.Model.Segments[number];

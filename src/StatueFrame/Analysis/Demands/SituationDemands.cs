@@ -33,7 +33,7 @@ internal sealed class SituationDemands : PartDemands
             Add(given);
             if (weight > 1)
                 Add(model.Respond(WithWeight(situation, 1 / weight), OwnWeights));
-            foreach ((Situation aside, string side) in Aside(situation, model.Statue.Limbs.Count > 0))
+            foreach ((Situation aside, string side) in situation.LimitState == LimitState.Strength ? Aside(situation, model.Statue.Limbs.Count > 0) : [])
                 Add(model.Respond(aside, side));
 
             void Add(Response response) => sources.Add(Source(response, shock, earthquake));
@@ -66,6 +66,10 @@ internal sealed class SituationDemands : PartDemands
     /// <summary>What acts steadily, as it is given, with bands apart unless the description ties them.</summary>
     public Response Response { get; }
 
+    /// <summary>The same, and with its wind off the middle of the figure and with lift: what points move by.</summary>
+    public IEnumerable<Response> Moving() =>
+        [Response, .. Aside(Situation, Response.Model.Statue.Limbs.Count > 0).Select(aside => Response.Model.Respond(aside.Situation, aside.Label))];
+
     public Situation Situation => Response.Situation;
 
     /// <summary>The shock; null without.</summary>
@@ -96,6 +100,8 @@ internal sealed class SituationDemands : PartDemands
         new(models, situation, damping, shaking ?? [], fine);
 
     public override void Bars(int ring, BarVisitor visit) => sources.ForEach(source => source.Bars(ring, visit));
+
+    public override void Approaches(int ring, ApproachVisitor visit) => sources.ForEach(source => source.Approaches(ring, visit));
 
     public override void Members(int segment, MemberVisitor visit) => sources.ForEach(source => source.Members(segment, visit));
 
@@ -138,12 +144,12 @@ internal sealed class SituationDemands : PartDemands
     private const int MostAside = 8;
 
     /// <summary>
-    /// The wind of a situation of strength off the middle of the figure, to either side, and with lift on its limbs, up and down, in
+    /// The wind of a situation off the middle of the figure, to either side, and with lift on its limbs, up and down, in
     /// some of its headings, evenly chosen.
     /// </summary>
     private static IEnumerable<(Situation Situation, string Label)> Aside(Situation situation, bool hasLimbs)
     {
-        if (situation.LimitState != LimitState.Strength || situation.Wind is not { Action: WindAction all })
+        if (situation.Wind is not { Action: WindAction all })
             yield break;
         int step = (all.Headings.Count + MostAside - 1) / MostAside;
         ValueList<UnitsNet.Angle> headings = [.. all.Headings.Where((_, i) => i % step == 0)];

@@ -23,6 +23,16 @@ internal sealed class SteadyDemands(Response response) : PartDemands
         }
     }
 
+    public override void Approaches(int ring, ApproachVisitor visit)
+    {
+        (RingElement element, int band) = response.Model.Rings[ring];
+        foreach (LoadCase loadCase in response.Cases)
+        {
+            foreach (BarModel bar in element.Bars)
+                visit(bar, loadCase.Approach(element, bar, band), loadCase.State);
+        }
+    }
+
     public override void Members(int number, MemberVisitor visit)
     {
         SegmentModel segment = response.Model.Segments[number];

@@ -1,7 +1,6 @@
 using StatueFrame.Analysis;
 using StatueFrame.Mechanics;
 using StatueFrame.Mechanics.Elements;
-using UnitsNet;
 using static System.FormattableString;
 
 namespace StatueFrame.Checks;
@@ -200,11 +199,24 @@ internal sealed class BarSheet(StatueModel model, Criteria criteria, SituationDe
     {
         (RingElement ring, int band) = model.Rings[number];
         BodyModel body = BodyOf(ring);
+        var nearest = new (double Towards, string When)[ring.Bars.Length];
+        demands.Approaches(number, (bar, towards, state) => Look(bar, towards, state.When));
+        if (local is not null)
+        {
+            foreach (BarModel bar in ring.Bars)
+                Look(bar, demands.Response.Cases[0].LocalApproach(ring, bar, band, -local.Inward(band)), "local pressure");
+        }
         // There is no more room than there is from the skin to the tower.
         lists.Run(SaddleChecks.ClearanceEntry, ring.Bars.Where(bar => bar.Standoff.Clearance is not null).Select(bar => new SaddleChecks.GapLoad(
-            bar.Where, Math.Min(bar.Standoff.Clearance!.Value.Meters, body.DistanceToTower(ring, bar.Bar.Place.SkinEnd)), demands.Response.Cases.Max(loadCase => loadCase.Approach(ring, bar, band)))));
+            bar.Where, Math.Min(bar.Standoff.Clearance!.Value.Meters, body.DistanceToTower(ring, bar.Bar.Place.SkinEnd)), nearest[bar.Index].Towards, nearest[bar.Index].When ?? "")));
         if (Array.Exists(ring.Bars, bar => bar.Standoff.Clearance is null))
             Miss(SaddleChecks.ClearanceEntry, $"it is not described (Standoff.{nameof(Standoff.Clearance)})", ring);
+
+        void Look(BarModel bar, double towards, string when)
+        {
+            if (Extremes.Exceeds(towards, nearest[bar.Index].Towards))
+                nearest[bar.Index] = (towards, when);
+        }
     }
 
     private BodyModel BodyOf(RingElement ring) => model.Bodies.First(body => Array.IndexOf(body.Rings, ring) >= 0);

@@ -51,7 +51,7 @@ internal static class SaddleChecks
     };
 
     /// <summary>A gap with the movement that it must leave room for, m.</summary>
-    internal readonly record struct GapLoad(string Where, double? Gap, double Movement);
+    internal readonly record struct GapLoad(string Where, double? Gap, double Movement, string When);
 
     internal static readonly FormulaEntry<GapLoad> ClearanceEntry = new(
         "bars.clearance", "clearance to the tower", Nature.Service, "every bar, every heading", "movement of the skin end towards the tower", "gap", "no situation moves a bar")
@@ -60,7 +60,12 @@ internal static class SaddleChecks
         Where = (in GapLoad load) => load.Where,
         Rule = (in GapLoad _) => gapRule,
         Lacks = (in GapLoad load) => load.Gap is null ? $"it is not described (Standoff.{nameof(Standoff.Clearance)})" : null,
-        Run = (Working? w, in GapLoad load) => Room(w, load.Gap!.Value, load.Movement, 0),
+        Run = (Working? w, in GapLoad load) =>
+        {
+            if (load.When.Length > 0)
+                w?.Note($"Worst of all states: {load.When}.");
+            return Room(w, load.Gap!.Value, load.Movement, 0);
+        },
     };
 
     private static (double, double) Held(Working? w, in SaddleLoad load, string what)

@@ -18,15 +18,21 @@ internal static class EarthquakeChecks
     /// <param name="movement">The point's movement in the earthquake.</param>
     /// <param name="factor">Factor on the earthquake.</param>
     /// <param name="staticSway">The greatest sway of what else acts.</param>
+    /// <param name="isOnLimb">Whether the point moves with a limb: then up and down counts too, at the same time.</param>
     /// <param name="limit">The limit for the point.</param>
     /// <param name="situation">Name of the situation.</param>
-    public static Check Sway(EarthquakeMovement movement, double factor, Length staticSway, SwayLimit limit, string situation)
+    public static Check Sway(EarthquakeMovement movement, double factor, Length staticSway, bool isOnLimb, SwayLimit limit, string situation)
     {
         var subject = new CheckSubject("earthquake.sway", "sway at a named point in an earthquake", movement.Point, situation);
         return Check.Of(subject, Dimension.SmallLength, limit.Source, w =>
         {
             double delta_0 = w.Given("delta_0", staticSway.Meters, Dimension.SmallLength, "without the earthquake");
             double delta_E = w.Given("delta_E", movement.Sway.Meters, Dimension.SmallLength, "peak in the earthquake, with its displacement factor");
+            if (isOnLimb)
+            {
+                double delta_z = w.Given("delta_z", movement.Z.Meters, Dimension.SmallLength, "peak up and down, with its displacement factor");
+                delta_E = w.Let("delta_E", Math.Sqrt(delta_E * delta_E + delta_z * delta_z), Dimension.SmallLength, meaning: "both at one time");
+            }
             double gamma = w.Given("gamma", Math.Abs(factor), Dimension.Number, "factor on the earthquake");
             return (w.Let("delta", delta_0 + gamma * delta_E, Dimension.SmallLength, meaning: "sway"), limit.Limit.Meters);
         });

@@ -58,7 +58,7 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
         if (earthquake.Rings(response.Cases, factor).OrderBy(bar => -bar.OfYield).FirstOrDefault() is { } worst)
             Add("greatest bar stress", worst.Stress.Pascals, Dimension.Stress, $"{worst.Where}, {worst.Assumption.InWords()}");
         foreach (SwayLimit limit in criteria.Sway)
-            lists.Checks.Add(EarthquakeChecks.Sway(earthquake.Of(limit.Point), factor, response.GreatestSway(limit.Point).Sway, limit, name));
+            lists.Checks.Add(EarthquakeChecks.Sway(earthquake.Of(limit.Point), factor, response.GreatestSway(limit.Point).Sway, model.IsOnLimb(limit.Point), limit, name));
     }
 
     /// <summary>The least weight on the base over the load cases, downwards.</summary>

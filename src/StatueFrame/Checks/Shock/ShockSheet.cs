@@ -61,10 +61,12 @@ internal sealed class ShockSheet(Criteria criteria, ShockResponse response, Shee
     {
         foreach (SwayLimit limit in criteria.Sway)
         {
-            double sway = response.Of(limit.Point).Sway.Value.Meters, greatest = limit.Limit.Meters;
+            bool isOnLimb = response.Model.IsOnLimb(limit.Point);
+            ShockMovement movement = response.Of(limit.Point);
+            double sway = (isOnLimb ? movement.Travel : movement.Sway).Value.Meters, greatest = limit.Limit.Meters;
             lists.Checks.Add(Check.Of(new CheckSubject("shock.sway", "sway at a named point in a shock", limit.Point, name), Dimension.SmallLength, limit.Source, w =>
             {
-                w.Given(sway, Dimension.SmallLength, "greatest sway from rest");
+                w.Given(sway, Dimension.SmallLength, isOnLimb ? "greatest movement from rest, up and down too" : "greatest sway from rest");
                 w.Given(greatest, Dimension.SmallLength, "limit");
                 return (sway, greatest);
             }));
