@@ -3,6 +3,7 @@ using StatueFrame.Fuzz;
 
 // Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [SUBJECT or TRY]
 // kill [COUNT] [SEED] kills processes that run shards, so many.
+// unfelt weakens every member of some whole files by itself and lists those that no check feels.
 // With the name of a subject only that is spoiled; with the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
 
 if (args is ["child", string into, string shard])
@@ -15,6 +16,12 @@ if (args is ["kill", ..])
     List<string> wrong = Kills.Run(args.Length > 1 ? int.Parse(args[1]) : 1000, args.Length > 2 ? int.Parse(args[2]) : 1);
     wrong.ForEach(Console.WriteLine);
     return wrong.Count;
+}
+if (args is ["unfelt"])
+{
+    List<string> unfelt = Weakenings.Unfelt(Corpus.Whole());
+    unfelt.ForEach(Console.WriteLine);
+    return unfelt.Count;
 }
 
 int seconds = args.Length > 0 ? int.Parse(args[0]) : 60, seed = args.Length > 1 ? int.Parse(args[1]) : Environment.TickCount & 0xFFFFFF;

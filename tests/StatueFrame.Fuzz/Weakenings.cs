@@ -80,6 +80,53 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
         }
     }
 
+    /// <summary>
+    /// Members that no check feels: of every file each member alone, in one part alone, is made much weaker, and some check has to
+    /// use more of its capacity for it.
+    /// </summary>
+    public static List<string> Unfelt(string[] corpus)
+    {
+        var unfelt = new List<string>();
+        foreach (string text in corpus)
+        {
+            Dictionary<string, Check> worst = ByPlace(StatueFile.Read(text).Check());
+            var all = new List<JsonValue>();
+            Collect(JsonNode.Parse(text), all);
+            Parallel.ForEach(Enumerable.Range(0, all.Count), i =>
+            {
+                foreach (double by in (ReadOnlySpan<double>)[0.1, 0.4, 0.8])
+                {
+                    var own = new List<JsonValue>();
+                    JsonNode root = JsonNode.Parse(text)!;
+                    Collect(root, own);
+                    string other = words.FirstOrDefault(w => w.From == Text(own[i])).To;
+                    string path = own[i].GetPath();
+                    own[i].ReplaceWith(other is not null ? JsonValue.Create(other) : Scaled(own[i], IsOf(lessIsWeaker, own[i]) ? by : 1 / by));
+                    Dictionary<string, Check> weaker;
+                    try
+                    {
+                        weaker = ByPlace(StatueFile.Read(root.ToJsonString()).Check());
+                    }
+                    catch (Exception e) when (e is StatueFileException or InvalidStatueException)
+                    {
+                        continue;
+                    }
+                    if (!weaker.Any(now => !worst.TryGetValue(now.Key, out Check? then) || now.Value.Utilization > then.Utilization || now.Value.Verdict != then.Verdict))
+                    {
+                        lock (unfelt)
+                            unfelt.Add($"{path} times {by}");
+                    }
+                    return;
+                }
+            });
+        }
+        unfelt.Sort(StringComparer.Ordinal);
+        return unfelt;
+    }
+
+    private static Dictionary<string, Check> ByPlace(CheckSheet sheet) =>
+        sheet.Checks.GroupBy(check => $"{check.Id}, {check.Where}, {check.Situation}").ToDictionary(group => group.Key, group => group.MaxBy(check => check.Utilization ?? double.NegativeInfinity)!);
+
     private static string? Better(CheckSheet sheet, Dictionary<string, Check> worst, CheckSheet weaker)
     {
         Dictionary<string, Check> now = WorstOf(weaker);

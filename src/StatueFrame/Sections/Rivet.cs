@@ -43,8 +43,9 @@ public sealed record Rivet
     internal void Validate(Validator v)
     {
         v.Positive(Hole, d_0, 0.0015, 0.04);
-        v.Positive(UltimateStrength, UltimateStrength.Pascals, 5e7, 1e9);
-        v.Positive(YieldStrength, YieldStrength.Pascals, 2e7, 9e8);
+        bool strong = v.Positive(UltimateStrength, UltimateStrength.Pascals, 5e7, 1e9) & v.Positive(YieldStrength, YieldStrength.Pascals, 2e7, 9e8);
+        if (strong && UltimateStrength < YieldStrength)
+            v.Add(nameof(UltimateStrength), $"is below the yield strength ({QuantityText.Of(UltimateStrength)} < {QuantityText.Of(YieldStrength)})", "Were the two swapped?");
         if (Family is { } family)
             v.Defined(family, nameof(Family));
     }

@@ -43,7 +43,8 @@ internal static class ConcreteEdges
         var subject = new CheckSubject("base.edge-shear", "edge of the concrete in shear", where, situation);
         Edge[] edges = Edges(bars, block);
         double total = shears.Sum(), most = shears.DefaultIfEmpty().Max(), h = height.Meters;
-        AnchorBar thin = bars.MinBy(bar => Math.Min(bar.Embedment.Meters, bar.Diameter.Meters))!;
+        // Of bars that differ the least of either: the strength grows with both.
+        double thinnest = bars.Min(bar => bar.Diameter.Meters), shortest = bars.Min(bar => bar.Embedment.Meters);
         Edge worst = edges.MinBy(edge => edge.C1 > 0 ? Resistance(null, edge) / Math.Max(total, edge.Front * most) : double.NegativeInfinity);
         return Check.Of(subject, Dimension.Force, design.IsAmerican ? edgeAci : edgeEn, w =>
         {
@@ -57,7 +58,7 @@ internal static class ConcreteEdges
             double c_1 = w.Given("c_1", edge.C1, Dimension.Length, "distance of the nearest bars from the edge"), b = w.Given("b", edge.Width, Dimension.Length, "length of edge that breaks off");
             double c_2 = w.Given("c_2", Math.Min(edge.C2, 1.5 * edge.C1), Dimension.Length, "distance from a corner, at most 1.5 c₁");
             w.Given(h, Dimension.Length, "height of the block");
-            double d = w.Given("d", thin.Diameter.Meters, Dimension.SmallLength, "diameter of a bar"), h_ef = w.Given("h_ef", thin.Embedment.Meters, Dimension.Length, "embedment");
+            double d = w.Given("d", thinnest, Dimension.SmallLength, "diameter of a bar"), h_ef = w.Given("h_ef", shortest, Dimension.Length, "embedment");
             double part = w.Let("part", b * Math.Min(1.5 * c_1, h) / (4.5 * c_1 * c_1), Dimension.Number, edgeEn, "A_cV/A_cV,0");
             double psi_s = w.Let("psi_s", 0.7 + 0.3 * c_2 / (1.5 * c_1), Dimension.Number, edgeEn, "corner");
             double psi_h = w.Let("psi_h", Math.Max(1, Math.Sqrt(1.5 * c_1 / h)), Dimension.Number, edgeEn, "shallow block");

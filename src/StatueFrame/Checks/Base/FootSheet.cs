@@ -79,7 +79,8 @@ internal sealed class FootSheet(StatueModel model, Criteria criteria, SituationD
         {
             double U = w.Given("U", foot.Uplift, Dimension.Force, "uplift of the leg"), n = w.Given("n", foot.Bars.Count, Dimension.Number, "bars through its plate");
             double T = n == 0 ? U : w.Let("T", U / n, Dimension.Force);
-            return (T, n == 0 ? 0 : AnchorChecks.TensionResistance(w, foot.Bars.MinBy(bar => bar.A_s)!, foot.BaseDesign));
+            BaseDesign design = foot.BaseDesign;
+            return (T, n == 0 ? 0 : AnchorChecks.TensionResistance(w, foot.Bars.MinBy(bar => AnchorChecks.TensionResistance(null, bar, design))!, design));
         },
     };
 

@@ -106,7 +106,7 @@ internal static class Catalogue
         new("foundation.tilt-stability", "statue as an inverted pendulum on the ground", Strength, "the foundation, service situations", "weight times height", "rocking stiffness", NoGround),
         new("foundation.sway", "sway with the give of the ground", Service, "every limited point, service situations", "sway with tilt and slide", "the user's limit", NoGround),
         new("sway.limit", "sway at a named point", Service, "every limited point, service situations", "greatest sway over all headings, off the middle and with lift too, of limbs up and down", "the user's limit", "no sway limit was given"),
-        new("comfort.sway", "comfort of people on a platform", Service, "every platform", "peak acceleration in the wind of a year", "ISO 10137:2007", "no platform is given"),
+        new("comfort.sway", "comfort of people on a platform", Service, "every platform, every heading, every mode that vortices shake", "peak acceleration in the wind of a year", "ISO 10137:2007", "no platform is given"),
         new("comfort.storm-sway", "comfort of people on a platform in a storm", Service, "a script", "peak acceleration", "limit", "it is for scripts"),
         new("comfort.rhythm", "vibration by people in a rhythm", Service, "a script", "acceleration", "limit", "it is for scripts"),
         new("earthquake.overturning", "overturning on the base by weight alone", Strength, "along x and along y", "moment of the earthquake and of what else acts", "least weight on half the base", NoEarthquake),

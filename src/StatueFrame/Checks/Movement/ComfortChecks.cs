@@ -12,7 +12,7 @@ public static class ComfortChecks
     /// <summary>The peak horizontal acceleration of a platform in the strongest wind of a year against ISO 10137.</summary>
     /// <param name="platform">Name of the point.</param>
     /// <param name="peak">Peak horizontal acceleration there, zero or more.</param>
-    /// <param name="frequency">Lowest natural frequency in the direction of the sway.</param>
+    /// <param name="frequency">Frequency of the sway there: in one mode the natural frequency, in many that at which the acceleration crosses zero upwards.</param>
     /// <param name="use">What people do there.</param>
     /// <param name="situation">Name of the situation, the wind of a year.</param>
     /// <remarks>A frequency outside the curve, 0.06 to 5 Hz, is not checked, with the reason.</remarks>
@@ -24,7 +24,7 @@ public static class ComfortChecks
             return Check.NotChecked(subject, Invariant($"the curve of ISO 10137 runs from 0.06 to 5 Hz; the frequency is {f:0.###} Hz"), ComfortCurves.Iso10137);
         return Check.Of(subject, Dimension.Acceleration, ComfortCurves.Iso10137, w =>
         {
-            w.Given(f, Dimension.Frequency, "lowest natural frequency");
+            w.Given(f, Dimension.Frequency, "frequency of the sway");
             double limit = ComfortCurves.YearlyPeak(w, f, use);
             return (w.Given(a, Dimension.Acceleration, "peak acceleration in the wind of a year"), limit);
         });

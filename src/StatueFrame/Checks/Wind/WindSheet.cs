@@ -103,23 +103,44 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         lists.Checks.AddRange(PlateChecks.Of(model, modes, wind, name));
     }
 
-    /// <summary>Acceleration of platforms in this situation's wind, when it is the one they are judged by.</summary>
+    /// <summary>
+    /// Acceleration of platforms in this situation's wind, when it is the one they are judged by: by gusts in every heading, along and across
+    /// the wind at one time and at the frequency that the platform has in them, and by vortices in every mode that they come in step with.
+    /// </summary>
     private void AddPlatforms()
     {
-        if (!criteria.Platforms.Any(platform => platform.Situation == name))
+        Platform[] platforms = [.. criteria.Platforms.Where(platform => platform.Situation == name)];
+        if (platforms.Length == 0)
             return;
         ModalResponse many = modes.Modes.Count < GustFactors.GustModes ? model.Modes(GustFactors.GustModes) : modes;
-        foreach (Platform platform in criteria.Platforms)
+        GustResponse[] gusts = [.. wind.Headings.Select(heading => GustResponse.Of(model, many, wind, heading, criteria.Damping))];
+        (ModalResponse shaken, AcrossWindReport across) = VortexForces.Find(model, criteria, modes, wind, lists);
+        foreach (Platform platform in platforms)
         {
-            if (platform.Situation != name)
-                continue;
-            Angle heading = response.GreatestSway(platform.Point).Heading!.Value;
-            GustResponse gusts = GustResponse.Of(model, many, wind, heading, criteria.Damping);
-            GustMovement movement = gusts.Of(platform.Point);
-            lists.Results.Add(new ResultLine(name, $"peak acceleration of {platform.Point}", movement.Acceleration.Peak.MetersPerSecondSquared, Dimension.Acceleration, Headings.Describe(heading)));
-            lists.Checks.Add(ComfortChecks.Sway(platform.Point, movement.Acceleration.Peak, modes.First.Frequency, platform.Use, name));
-            lists.Assume(gusts.Assumptions, lists.Checks.Count - 1);
+            int first = lists.Checks.Count;
+            (Acceleration Peak, Frequency At, Angle Heading)[] found = [.. gusts.Select(gust => Of(gust.Of(platform.Point), gust.Heading))];
+            (Acceleration most, _, Angle towards) = found.FirstGreatest(f => f.Peak.MetersPerSecondSquared);
+            lists.Results.Add(new ResultLine(name, $"peak acceleration of {platform.Point}", most.MetersPerSecondSquared, Dimension.Acceleration, Headings.Describe(towards)));
+            lists.AddWorst(found.Select(f => ComfortChecks.Sway($"{platform.Point}, {Headings.Describe(f.Heading)}", f.Peak, f.At, platform.Use, name)));
+            lists.Assume(gusts[0].Assumptions, first);
+            AcrossWindCase[] inStep = [.. across.Cases.Where(found => !found.Vortex.IsBeyondRange)];
+            if (inStep.Length > 0)
+                lists.AddWorst(inStep.Select(found => ComfortChecks.Sway(FormattableString.Invariant($"{platform.Point}, vortices in mode {found.Mode.Number}"), InVortices(platform.Point, shaken, found), found.Mode.Frequency, platform.Use, name)));
         }
+
+        static (Acceleration, Frequency, Angle) Of(GustMovement movement, Angle heading) => (
+            Acceleration.FromMetersPerSecondSquared(double.Hypot(movement.Acceleration.Peak.MetersPerSecondSquared, movement.AccelerationAcross.Peak.MetersPerSecondSquared)),
+            (Math.Abs(movement.Acceleration.Peak.MetersPerSecondSquared) >= Math.Abs(movement.AccelerationAcross.Peak.MetersPerSecondSquared) ? movement.Acceleration : movement.AccelerationAcross).UpcrossingFrequency,
+            heading);
+    }
+
+    /// <summary>The greatest horizontal acceleration of a point while vortices shake a mode.</summary>
+    private Acceleration InVortices(string point, ModalResponse shaken, AcrossWindCase found)
+    {
+        NamedPoint named = model.Statue.Points.First(p => p.Name == point);
+        Mechanics.Vector3D moved = model.Motion(shaken.Set.Shape(found.Mode.Number - 1), model.PlaceOf(named.On), model.PositionOf(named)).Displacement;
+        double omega = 2 * Math.PI * found.Mode.Frequency.Hertz;
+        return Acceleration.FromMetersPerSecondSquared(omega * omega * found.ModalAmplitude(model, shaken.Set) * double.Hypot(moved.X, moved.Y));
     }
 
     /// <summary>The greatest local pressure and suction on the skins, and what the sheets feel of them; the situation's factor is in both.</summary>

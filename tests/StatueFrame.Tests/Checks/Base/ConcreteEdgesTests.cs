@@ -38,6 +38,17 @@ public class ConcreteEdgesTests
         Assert.Equal(3, Edge([At(19.5, 0, 30, 400), At(19.0, 0, 30, 400)], wide, european, shears: [1, 2]).Demand);
     }
 
+    /// <summary>Of bars that differ, the least diameter and the least embedment count.</summary>
+    [Fact]
+    public void A_thick_short_bar_beside_a_thin_long_one_breaks_the_edge_sooner()
+    {
+        foreach (BaseDesign design in (BaseDesign[])[european, american])
+        {
+            double mixed = Edge([At(19.5, 0, 30, 150), At(19.5, 1.5, 20, 400)], wide, design).Capacity!.Value;
+            Assert.Equal(Edge([At(19.5, 0, 20, 150), At(19.5, 1.5, 20, 150)], wide, design).Capacity!.Value, mixed, 1e-9 * mixed);
+        }
+    }
+
     [Fact]
     public void A_bar_outside_the_block_has_no_edge() =>
         Assert.Equal(Verdict.Fail, Edge([At(20.1, 0, 30, 400)], wide, european).Verdict);

@@ -114,4 +114,18 @@ public class FootSheetTests
         double asked = sheet.Checks.Where(check => check.Id == "feet.anchors").Max(check => check.Demand!.Value);
         Assert.True(asked >= pulled * (1 - 1e-9), $"{asked} {pulled}");
     }
+
+    /// <summary>A foot is as strong as its weakest bar, which need not be the thinnest.</summary>
+    [Fact]
+    public void The_weakest_bar_of_a_foot_counts()
+    {
+        SmallStatue whole = SmallWhole.Of(wind: 32);
+        HoldDown holdDown = whole.Statue.HoldDown!;
+        AnchorBar soft = holdDown.Bars[0] with { Diameter = 1.1 * holdDown.Bars[0].Diameter, Material = StructuralSteel.S235 };
+        // One beside every bar that is there.
+        SmallStatue mixed = whole.With(s => s with { HoldDown = holdDown with { Bars = [.. holdDown.Bars, .. holdDown.Bars.Select(bar => soft with { X = bar.X, Y = bar.Y - 0.1.Meters })] } });
+        double weakest = AnchorChecks.TensionResistance(null, soft, new BaseDesign());
+        Assert.True(weakest < AnchorChecks.TensionResistance(null, holdDown.Bars[0], new BaseDesign()));
+        Assert.Contains(mixed.Statue.Check(mixed.Criteria, mixed.Situations).Checks, check => check.Id == "feet.anchors" && Math.Abs(check.Capacity!.Value - weakest) < 1e-6 * weakest);
+    }
 }
