@@ -3,7 +3,7 @@ using StatueFrame.Fuzz;
 
 // Spoils what the library is given and looks what it makes of it: dotnet run -c Release --project tests/StatueFrame.Fuzz -- [SECONDS] [SEED] [SUBJECT or TRY]
 // kill [COUNT] [SEED] kills processes that run shards, so many.
-// unfelt weakens every member of some whole files by itself and lists those that no check feels.
+// unfelt weakens every member of some whole files that resists by itself and lists those that no check feels; unfelt all changes every number.
 // With the name of a subject only that is spoiled; with the number of a try only that one is run, and what was spoiled is kept among the temporary files. The exit code is the number of finds, at most 100.
 
 if (args is ["child", string into, string shard])
@@ -17,9 +17,9 @@ if (args is ["kill", ..])
     wrong.ForEach(Console.WriteLine);
     return wrong.Count;
 }
-if (args is ["unfelt"])
+if (args is ["unfelt", ..])
 {
-    List<string> unfelt = Weakenings.Unfelt(Corpus.Whole());
+    List<string> unfelt = Weakenings.Unfelt(Corpus.Whole(), all: args.Contains("all"));
     unfelt.ForEach(Console.WriteLine);
     return unfelt.Count;
 }

@@ -29,6 +29,8 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
         ("Ptfe", "None"), ("C5", "CX"), ("C3", "C4"),
     ];
 
+    private static readonly string[] counts = ["count", "inLine", "lines", "rows", "faces", "bays", "shearPlanes", "modes", "rivets"];
+
     private static readonly Dictionary<string, (CheckSheet Sheet, Dictionary<string, Check> Worst)> before = [];
 
     public override string Name => "weakenings";
@@ -81,37 +83,37 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
     }
 
     /// <summary>
-    /// Members that no check feels: of every file each member alone, in one part alone, is made much weaker, and some check has to
-    /// use more of its capacity for it.
+    /// Members that no check feels: of every file each member alone, in one part alone, is changed much, and some check has to say
+    /// something else for it.
     /// </summary>
-    public static List<string> Unfelt(string[] corpus)
+    /// <param name="corpus">The files.</param>
+    /// <param name="all">Every number, made less and more, rather than what resists, made weaker.</param>
+    public static List<string> Unfelt(string[] corpus, bool all)
     {
         var unfelt = new List<string>();
         foreach (string text in corpus)
         {
             Dictionary<string, Check> worst = ByPlace(StatueFile.Read(text).Check());
-            var all = new List<JsonValue>();
-            Collect(JsonNode.Parse(text), all);
-            Parallel.ForEach(Enumerable.Range(0, all.Count), i =>
+            int count = Members(JsonNode.Parse(text)!, all).Count;
+            Console.WriteLine($"{count} members");
+            Parallel.ForEach(Enumerable.Range(0, count), i =>
             {
-                foreach (double by in (ReadOnlySpan<double>)[0.1, 0.4, 0.8])
+                foreach (double by in (ReadOnlySpan<double>)(all ? [0.7, 1.3, 0.98, 1.02] : [0.1, 0.4, 0.8]))
                 {
-                    var own = new List<JsonValue>();
                     JsonNode root = JsonNode.Parse(text)!;
-                    Collect(root, own);
-                    string other = words.FirstOrDefault(w => w.From == Text(own[i])).To;
-                    string path = own[i].GetPath();
-                    own[i].ReplaceWith(other is not null ? JsonValue.Create(other) : Scaled(own[i], IsOf(lessIsWeaker, own[i]) ? by : 1 / by));
-                    Dictionary<string, Check> weaker;
+                    JsonValue one = Members(root, all)[i];
+                    string path = one.GetPath(), other = all ? "" : words.FirstOrDefault(w => w.From == Text(one)).To ?? "";
+                    one.ReplaceWith(other.Length > 0 ? JsonValue.Create(other) : Scaled(one, all || IsOf(lessIsWeaker, one) ? by : 1 / by));
+                    Dictionary<string, Check> now;
                     try
                     {
-                        weaker = ByPlace(StatueFile.Read(root.ToJsonString()).Check());
+                        now = ByPlace(StatueFile.Read(root.ToJsonString()).Check());
                     }
                     catch (Exception e) when (e is StatueFileException or InvalidStatueException)
                     {
                         continue;
                     }
-                    if (!weaker.Any(now => !worst.TryGetValue(now.Key, out Check? then) || now.Value.Utilization > then.Utilization || now.Value.Verdict != then.Verdict))
+                    if (!now.Any(check => !worst.TryGetValue(check.Key, out Check? then) || check.Value.Verdict != then.Verdict || (all ? check.Value.Utilization != then.Utilization : check.Value.Utilization > then.Utilization)))
                     {
                         lock (unfelt)
                             unfelt.Add($"{path} times {by}");
@@ -122,6 +124,13 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
         }
         unfelt.Sort(StringComparer.Ordinal);
         return unfelt;
+    }
+
+    private static List<JsonValue> Members(JsonNode root, bool all)
+    {
+        var members = new List<JsonValue>();
+        Collect(root, members, all ? value => Numbers().IsMatch(Text(value)) : null);
+        return members;
     }
 
     private static Dictionary<string, Check> ByPlace(CheckSheet sheet) =>
@@ -187,15 +196,15 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
         double number = double.Parse(unit < 0 ? text : text[..unit], CultureInfo.InvariantCulture) * by;
         string written = number.ToString("R", CultureInfo.InvariantCulture);
         return value.GetValueKind() == System.Text.Json.JsonValueKind.String ? JsonValue.Create(written + text[unit..])
-            : JsonValue.Create(Member(value) == "count" ? Math.Max(1, (int)number) : number);
+            : JsonValue.Create(counts.Contains(Member(value)) ? Math.Max(1, (int)(by < 1 ? number : Math.Ceiling(number))) : number);
     }
 
-    private static void Collect(JsonNode? node, List<JsonValue> all)
+    private static void Collect(JsonNode? node, List<JsonValue> all, Predicate<JsonValue>? which = null)
     {
         IEnumerable<JsonNode?> inner = node switch { JsonArray list => list, JsonObject item => item.Select(m => m.Value), _ => [] };
         foreach (JsonNode? below in inner)
-            Collect(below, all);
-        if (node is JsonValue value && (IsOf(lessIsWeaker, value) || IsOf(moreIsWeaker, value) || words.Any(w => w.From == Text(value))))
+            Collect(below, all, which);
+        if (node is JsonValue value && (which?.Invoke(value) ?? (IsOf(lessIsWeaker, value) || IsOf(moreIsWeaker, value) || words.Any(w => w.From == Text(value)))))
             all.Add(value);
     }
 
@@ -205,6 +214,9 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
     private static string Member(JsonValue value) => value.Parent is JsonObject ? value.GetPropertyName() : "";
 
     private static string Text(JsonValue value) => value.ToJsonString().Trim('"');
+
+    [GeneratedRegex(@"^-?\d+(\.\d+)?(E-?\d+)?( .*)?$")]
+    private static partial Regex Numbers();
 
     [GeneratedRegex(@" \d+$")]
     private static partial Regex NumberAtEnd();

@@ -33,6 +33,11 @@ internal sealed class PlateChecks
     /// <summary>A chord that has less than this part of any horizontal wind along it is never met edge on.</summary>
     private const double LeastAlong = 0.5;
 
+    /// <summary>Steps by powers, and the relative change at which they end: the next lowest speed is about three times as high.</summary>
+    private const int MostSteps = 200;
+
+    private const double Settled = 1e-10;
+
     /// <summary>Directions among which the thinnest side of a band is looked for.</summary>
     private const int Directions = 36;
 
@@ -97,7 +102,7 @@ internal sealed class PlateChecks
 
     private Check Divergence(string situation)
     {
-        double lambda = GreatestTwist(), v_m = plates.Max(p => p.Speed);
+        double lambda = Math.Max(1e-12, GreatestTwist()), v_m = plates.Max(p => p.Speed);
         Plate flattest = plates.MinBy(p => p.Ratio);
         return Check.Of(Catalogue.Find("wind.divergence")!.Subject(body.Name, situation), Dimension.Speed, source, w =>
         {
@@ -110,27 +115,35 @@ internal sealed class PlateChecks
         });
     }
 
-    /// <summary>The greatest eigenvalue of √D C √D, with the twist C of every band under a unit moment about the axis on every other.</summary>
+    /// <summary>
+    /// The greatest eigenvalue of √D C √D, with the twist C of every band under a unit moment about the axis on every other: by powers, a solution
+    /// for every step, from a twist the same way all over, as that of the lowest speed is.
+    /// </summary>
     private double GreatestTwist()
     {
-        int n = plates.Length, size = model.Frame.FreedomCount;
+        int n = plates.Length;
         Vector3D axis = body.Axes.Axes.Z;
-        var loads = new double[n * size];
-        for (int i = 0; i < n; i++)
+        double[] root = [.. plates.Select((p, i) => Math.Sqrt(MomentPerTwist(p, body.Bands[i])))], x = [.. root];
+        double lambda = 0;
+        for (int step = 0; step < MostSteps; step++)
         {
-            int node = i * size + body.BandPlaces[i].Node * Frame.NodeSize;
-            (loads[node + 3], loads[node + 4], loads[node + 5]) = axis;
+            double length = Math.Sqrt(DenseVector.Dot(x, x));
+            var loads = new double[model.Frame.FreedomCount];
+            for (int i = 0; i < n; i++)
+            {
+                x[i] /= length;
+                int node = body.BandPlaces[i].Node * Frame.NodeSize;
+                Vector3D moment = root[i] * x[i] * axis;
+                (loads[node + 3], loads[node + 4], loads[node + 5]) = moment;
+            }
+            double[] u = model.Statics.Solve(loads), turned = [.. root.Select((r, i) => r * TwistOf(u, i, axis))];
+            double before = lambda;
+            lambda = DenseVector.Dot(x, turned);
+            if (Math.Abs(lambda - before) <= Settled * lambda)
+                break;
+            x = turned;
         }
-        double[] u = model.Statics.Solve(loads), root = [.. plates.Select((p, i) => Math.Sqrt(MomentPerTwist(p, body.Bands[i])))];
-        var matrix = new double[n * n];
-        for (int i = 0; i < n; i++)
-        {
-            for (int j = 0; j < n; j++)
-                matrix[i * n + j] = 0.5 * root[i] * root[j] * (TwistOf(u.AsSpan(i * size, size), j, axis) + TwistOf(u.AsSpan(j * size, size), i, axis));
-        }
-        var values = new double[n];
-        DenseEigen.Solve(matrix, new double[n * n], values, new double[2 * n]);
-        return values.Max();
+        return lambda;
     }
 
     private double MomentPerTwist(Plate p, SkinBand band) => 0.5 * wind.Rho * p.Speed * p.Speed * p.Chord * p.Chord * p.MomentSlope * (band.Top - band.Bottom);
