@@ -43,6 +43,13 @@ internal sealed class PlateChecks
 
     private static readonly Source source = Source.En1991_1_4("E.4.2, E.4.3 (E.24) and Figure E.6, from memory");
 
+    /// <summary>What its checks take for granted of the air and of the mass.</summary>
+    public static Assumption[] Assumptions { get; } =
+    [
+        new("moment of the wind on a flat body edge on", "that of a rectangle as thick and as wide as each band, about the middle of its chord", source),
+        new("modes of a flat body", "it twists where its sheet and armature have more energy turning about the axis than moving across the chord", Source.Assumed("across-wind")),
+    ];
+
     private readonly StatueModel model;
     private readonly BodyModel body;
     private readonly WindProfile wind;

@@ -100,7 +100,10 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         if (report.Checks.Any(check => check.Verdict != Verdict.NotChecked))
             lists.Assumptions.AddRange(report.Assumptions);
         lists.Warnings.AddRange(report.Warnings);
-        lists.Checks.AddRange(PlateChecks.Of(model, modes, wind, name));
+        Check[] plates = [.. PlateChecks.Of(model, modes, wind, name)];
+        lists.Checks.AddRange(plates);
+        if (plates.Length > 0)
+            lists.Assume(PlateChecks.Assumptions, lists.Checks.Count - plates.Length);
     }
 
     /// <summary>
@@ -124,8 +127,11 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
             lists.AddWorst(found.Select(f => ComfortChecks.Sway($"{platform.Point}, {Headings.Describe(f.Heading)}", f.Peak, f.At, platform.Use, name)));
             lists.Assume(gusts[0].Assumptions, first);
             AcrossWindCase[] inStep = [.. across.Cases.Where(found => !found.Vortex.IsBeyondRange)];
-            if (inStep.Length > 0)
-                lists.AddWorst(inStep.Select(found => ComfortChecks.Sway(FormattableString.Invariant($"{platform.Point}, vortices in mode {found.Mode.Number}"), InVortices(platform.Point, shaken, found), found.Mode.Frequency, platform.Use, name)));
+            if (inStep.Length == 0)
+                continue;
+            first = lists.Checks.Count;
+            lists.AddWorst(inStep.Select(found => ComfortChecks.Sway(FormattableString.Invariant($"{platform.Point}, vortices in mode {found.Mode.Number}"), InVortices(platform.Point, shaken, found), found.Mode.Frequency, platform.Use, name)));
+            lists.Assume(across.Assumptions, first);
         }
 
         static (Acceleration, Frequency, Angle) Of(GustMovement movement, Angle heading) => (

@@ -106,8 +106,6 @@ public class MovingPartsTests
                     Vector3D relative = model.Motion(modes.Set.Shape(k), body.BandPlaces[index], at).Displacement - model.Motion(modes.Set.Shape(k), level, at).Displacement;
                     double asRing = Math.Abs(amplitude * relative.Dot(bar.Bar.Place.Outward));
                     Assert.True(found[bar.Index] >= asRing * (1 - 1e-9), $"{found[bar.Index]} below {asRing}");
-                    if (bar.Number == 1 && k == 0)
-                        Assert.InRange(found[bar.Index], asRing, 1e3 * Math.Max(asRing, 1e-9));
                 }
             }
         }

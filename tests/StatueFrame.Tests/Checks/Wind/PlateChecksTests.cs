@@ -49,6 +49,7 @@ public class PlateChecksTests
         Check divergence = Of(Leaf(turned: turned), "wind.divergence");
         Assert.Equal(v, divergence.Capacity!.Value, 0.03 * v);
         Assert.Equal(40, divergence.Demand!.Value, 1e-9);
+        Assert.Contains(divergence.AssumedInputs, assumed => assumed.StartsWith("moment of the wind on a flat body edge on", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -139,6 +139,7 @@ public class WindSheetTests
         AcrossWindCase worst = report.Cases.Single(found => felt.Where.EndsWith($"mode {found.Mode.Number}", StringComparison.Ordinal));
         double expected = Math.Pow(2 * Math.PI * worst.Mode.Frequency.Hertz, 2) * worst.GreatestDisplacement.Meters;
         Assert.Equal(expected, felt.Demand!.Value, 0.02 * expected);
+        Assert.Contains(felt.AssumedInputs, assumed => assumed.StartsWith("life for cycles of vortex vibration", StringComparison.Ordinal));
         Assert.DoesNotContain(Of(Drum().Check(criteria with { AcrossWind = null }, year), "comfort.sway"), check => check.Where.Contains("vortices", StringComparison.Ordinal));
     }
 
