@@ -238,7 +238,7 @@ var heron = new Statue
             .. Corners(1.4).Select(foot => new BasePlate
             {
                 X = foot.X.Meters, Y = foot.Y.Meters, WidthX = 0.6.Meters, WidthY = 0.6.Meters, Thickness = 60.Millimeters,
-                FootX = 0.4.Meters, FootY = 0.4.Meters, Material = StructuralSteel.S355, LegWeld = 18.Millimeters,
+                FootX = 0.4.Meters, FootY = 0.4.Meters, Material = StructuralSteel.S355, LegWeld = 20.Millimeters,
             }),
         ],
         Bars =

@@ -57,16 +57,15 @@ public sealed record WindAction : StatueAction
     public ValueList<double> GustByBand { get; init; } = [];
 
     /// <summary>
-    /// How far off the middle of the figure the wind may press, as a part of its width across the wind, 0 to 0.5: in situations of
-    /// strength, and for limits of sway, up to eight headings are also run with three quarters of the wind so far to either side, which twists.
+    /// How far off the middle of the figure the wind may press, as a part of its width across the wind, 0 to 0.5: up to eight
+    /// headings are also run with three quarters of the wind so far to either side, which twists.
     /// Null takes 0.15, which the sheet lists as assumed; 0 leaves it out. Source: ASCE/SEI 7-22, Figure 27.3-8, case 2.
     /// </summary>
     public double? Eccentricity { get; init; }
 
     /// <summary>
-    /// Coefficient C_L of the force on limbs that is square to the wind and to the limb's axis, 0 to 3, on the area seen that way: in
-    /// situations of strength, and for limits of sway, up to eight headings are also run with it, up and down. Null takes 0.8, which the sheet lists as
-    /// assumed; 0 leaves it out. It turns with the limb: on one held out level against the wind's side it lifts.
+    /// Coefficient C_L of the force on limbs that is square to the wind and to the limb's axis, 0 to 3, on the area seen that way: up to
+    /// eight headings are also run with it, up and down. Null takes 0.8, which the sheet lists as assumed; 0 leaves it out. It turns with the limb: on one held out level against the wind's side it lifts.
     /// </summary>
     public double? LiftCoefficient { get; init; }
 
@@ -134,9 +133,9 @@ public sealed record WindAction : StatueAction
         if (CoefficientAssumption(allBandsHaveCoefficient) is { } coefficient)
             yield return coefficient;
         if (Eccentricity is null)
-            yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, from up to eight headings, in strength and for limits of sway", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
+            yield return new Assumption("wind off the middle of the figure", "0.75 of it 0.15 of the width to either side, from up to eight headings", Source.Asce7_22("Figure 27.3-8, case 2, from memory"));
         if (hasLimbs && LiftCoefficient is null)
-            yield return new Assumption("lift on limbs", Invariant($"C_L {LiftCoefficientInUse}, up and down, from up to eight headings, in strength and for limits of sway"), lift);
+            yield return new Assumption("lift on limbs", Invariant($"C_L {LiftCoefficientInUse}, up and down, from up to eight headings"), lift);
         if (GustEffectFactor is null && GustByBand.Count == 0)
             yield return new Assumption("gust factor", Invariant($"{Profile.RigidGustFactor.Value}, a statue that is rigid for gusts"), Profile.RigidGustFactor.Source);
     }

@@ -32,7 +32,7 @@ public sealed class Response
         error = new Lazy<double>(() => model.Statics.ErrorOf(nodal.AsSpan(0, size), model.Statics.Solve(nodal.AsSpan(0, size))));
         bars = new Lazy<BarEnvelope>(() => new BarEnvelope(model, cases));
         lattice = new Lazy<LatticeEnvelope>(() => new LatticeEnvelope(model, cases));
-        stability = new Lazy<Stability>(() => new Stability(model, OverturningGoverns, nodal.AsSpan(Array.IndexOf(cases, OverturningGoverns) * size, size)));
+        stability = new Lazy<Stability>(() => Stability.Of(model, cases, nodal));
     }
 
     /// <summary>The model that responds.</summary>
@@ -69,7 +69,7 @@ public sealed class Response
     /// <summary>The standoff with the greatest deflection; null when the statue has none.</summary>
     public BarResult? MostDeflectedBar => bars.Value.GreatestDeflection;
 
-    /// <summary>Second-order effects and buckling, in the load case with the greatest overturning moment.</summary>
+    /// <summary>Second-order effects and buckling, in the load case in which the statue buckles first.</summary>
     public Stability Stability => stability.Value;
 
     /// <summary>Every standoff as a line of comma-separated values: its greatest stress and deflection, with the skin and the heading they are found under.</summary>

@@ -5,8 +5,8 @@ using UnitsNet;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// Second-order effects of one load case: by how much the loads' action on the swayed statue adds to the sway, and at
-/// which multiple of the loads it buckles.
+/// Second-order effects of the load case in which the statue buckles first: by how much the loads' action on the swayed statue
+/// adds to the sway, and at which multiple of the loads it buckles.
 /// </summary>
 /// <remarks>
 /// <para>Small rotations; geometric stiffness of the tower's and the limbs' members. Tension-only braces act as in the modes.</para>
@@ -21,11 +21,12 @@ public sealed class Stability
     /// <summary>Relative change of displacements at which the second-order analysis stops; what is left is about a thousandth of it.</summary>
     internal const double Settled = 1e-6;
 
-    internal Stability(StatueModel model, LoadCase loadCase, ReadOnlySpan<double> nodal)
+    /// <summary>How much earlier, relative, it must buckle in another load case to count: by more than rounding.</summary>
+    internal const double Earlier = 1e-6;
+
+    private Stability(StatueModel model, LoadCase loadCase, ReadOnlySpan<double> nodal, double[] first, SymmetricMatrix geometric, BucklingResult buckling)
     {
         Case = loadCase;
-        double[] first = model.Statics.Solve(nodal);
-        SymmetricMatrix geometric = model.Frame.GeometricStiffness(first);
         try
         {
             Amplification = SecondOrder.Solve(model.Statics, nodal, first, geometric, new SecondOrderOptions { Tolerance = Settled }).Amplification;
@@ -35,11 +36,31 @@ public sealed class Stability
             Amplification = null;
             Instability = $"the loads are at or beyond those at which it buckles; it gives way most in {LooseParts.Where(model.Bodies, e.Problems[0])}";
         }
-        BucklingResult buckling = LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor);
-        BucklingFactor = buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
+        BucklingFactor = Least(buckling);
         Error = buckling.Error;
         IsLost = !buckling.MissedNone || (BucklingFactor is null && Amplification is null);
     }
+
+    /// <summary>Of the load case in which the statue buckles first; of those in which it does at the same factor, or does not, the first.</summary>
+    /// <param name="model">The statue.</param>
+    /// <param name="cases">Its load cases.</param>
+    /// <param name="nodal">What they put on the nodes, one after the other.</param>
+    internal static Stability Of(StatueModel model, ReadOnlySpan<LoadCase> cases, ReadOnlySpan<double> nodal)
+    {
+        int size = model.Frame.FreedomCount;
+        double[] first = model.Statics.Solve(nodal);
+        (int At, SymmetricMatrix Geometric, BucklingResult Buckling)? least = null;
+        for (int i = 0; i < cases.Length && least is not { Buckling.MissedNone: false }; i++)
+        {
+            SymmetricMatrix geometric = model.Frame.GeometricStiffness(first.AsSpan(i * size, size));
+            if (least is null || LinearBuckling.BucklesBelow(model.Statics, geometric, (1 - Earlier) * (Least(least.Value.Buckling) ?? GreatestFactor)))
+                least = (i, geometric, LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor));
+        }
+        (int at, SymmetricMatrix softened, BucklingResult found) = least!.Value;
+        return new Stability(model, cases[at], nodal.Slice(at * size, size), first[(at * size)..((at + 1) * size)], softened, found);
+    }
+
+    private static double? Least(BucklingResult buckling) => buckling.LoadFactors.Length > 0 ? buckling.LoadFactors[0] : null;
 
     /// <summary>The load case.</summary>
     public LoadCase Case { get; }

@@ -131,7 +131,7 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
             yield return new Assumption("wind on fittings without a WindArea", "none, as behind the skin", Source.Assumed("fittings"));
         lists.Warnings.AddRange(wind.Profile.RangeWarnings(model.GreatestHeightAboveGround));
         lists.Warnings.AddRange(BareTowerNotes.Warnings(model));
-        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0 && (response.Situation.LimitState == LimitState.Strength || criteria.Sway.Count > 0)).Concat(BareTowerNotes.Assumptions(model, wind)))
+        foreach (Assumption assumption in wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0).Concat(BareTowerNotes.Assumptions(model, wind)))
             yield return assumption;
     }
 
@@ -162,20 +162,18 @@ internal sealed class SituationSheet(StatueModel model, Criteria criteria, Modal
         }
         if (criteria.Sway.Count == 0 || response.Situation.LimitState != LimitState.Service)
             return;
-        Response[] moving = [.. demands.Moving()];
         ValueList<FactoredAction> weights = [.. response.Situation.Actions.Where(a => a.Action is SelfWeight)];
         LoadCase? still = weights.Count > 0 && model.Statue.Limbs.Count > 0 ? model.Respond(response.Situation with { Actions = weights }).Cases[0] : null;
         foreach (SwayLimit limit in criteria.Sway)
-            OnFineModel(() => AddSway(limit, moving, model.IsOnLimb(limit.Point) ? still?.Of(limit.Point).Z.Meters ?? 0 : null));
+            OnFineModel(() => AddSway(limit, model.IsOnLimb(limit.Point) ? still?.Of(limit.Point).Z.Meters ?? 0 : null));
     }
 
     /// <summary>The sway of a point by the model that finds more, in the wind that moves it most.</summary>
     /// <param name="limit">The limit.</param>
-    /// <param name="moving">What acts, with the wind in all its ways.</param>
     /// <param name="still">How far weights alone move a point of a limb along z, m; null for points of the trunk.</param>
-    private void AddSway(SwayLimit limit, Response[] moving, double? still)
+    private void AddSway(SwayLimit limit, double? still)
     {
-        LoadCase reduced = moving.SelectMany(m => m.Cases).ToArray().FirstGreatest(c => Way(c.Of(limit.Point)));
+        LoadCase reduced = demands.Steady.SelectMany(r => r.Cases).ToArray().FirstGreatest(c => Way(c.Of(limit.Point)));
         if (demands.Fine is { } finer && finer.Cases.Select(c => c.Of(limit.Point)).ToArray().FirstGreatest(Way) is var fine && Extremes.Exceeds(Way(fine), Way(reduced.Of(limit.Point))))
             lists.Checks.Add(SwayChecks.Limit(fine, Towards(fine.Heading), still, limit, name));
         else

@@ -99,8 +99,7 @@ internal sealed class StatueSheet
         lists.Guard("fatigue", () =>
         {
             FatigueCauses? causes = FatigueCauses.Of(model, criteria, responses, lists, fine);
-            FatigueSheet.Add(model, causes, lists);
-            FatigueParts.Add(causes, criteria, lists);
+            FatigueParts.Add(model, causes, criteria, lists);
             SkinFatigue.Add(model, causes, criteria, lists);
         });
         AddModelAssumptions();

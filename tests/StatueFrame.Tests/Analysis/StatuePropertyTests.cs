@@ -214,6 +214,20 @@ public class StatuePropertyTests
     }
 
     [Fact]
+    public void The_buckling_factor_of_all_headings_is_the_least_of_each_alone() =>
+        Gen.Select(Gen.Double[0, 6], Gen.Double[2, 9], Gen.Int[0, 2]).Sample((from, factor, held) =>
+        {
+            var sample = new SampleStatue { Base = Bases[held] };
+            StatueModel model = StatueModel.Build(sample.Statue);
+            double[] headings = [from, from + 1, from + 2.2, from + 3.5, from + 5];
+            Situation Blown(params double[] at) => new() { Name = "storm", Actions = [3 * new SelfWeight(), factor * sample.Wind(at)] };
+            double least = headings.Min(at => model.Respond(Blown(at)).Stability.BucklingFactor!.Value);
+            Stability all = model.Respond(Blown(headings)).Stability;
+            Assert.Equal(least, all.BucklingFactor!.Value, 1e-6 * least);
+            Assert.Equal(all.BucklingFactor.Value, model.Respond(Blown(all.Heading!.Value.Radians - sample.Turn)).Stability.BucklingFactor!.Value, 1e-6 * least);
+        }, iter: 8, threads: 2);
+
+    [Fact]
     public void Twice_the_loads_make_twice_the_results()
     {
         var sample = new SampleStatue();

@@ -3,8 +3,9 @@ using StatueFrame.Mechanics;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The one demand of a situation: from everything that acts, as it is given and again with weights at their own value where
-/// the situation raises them and they may help, with bands apart and, where the description leaves it open, tied.
+/// The one demand of a situation: from everything that acts, as it is given, with its wind off the middle of the figure and with
+/// lift, each again with weights at their own value where the situation raises them and they may help; with bands apart and, where
+/// the description leaves it open, tied.
 /// </summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class SituationDemands : PartDemands
@@ -15,6 +16,7 @@ internal sealed class SituationDemands : PartDemands
     private const string OwnWeights = "weights at their own value";
 
     private readonly List<PartDemands> sources = [];
+    private readonly List<Response> steady = [];
     private readonly List<PartDemands> inEquilibrium = [];
 
     private SituationDemands(StatueModel[] models, Situation situation, DampingModel damping, IReadOnlyList<ShakingWind> shaking, FineModel? fine)
@@ -31,12 +33,21 @@ internal sealed class SituationDemands : PartDemands
             if (model == models[0])
                 (Shock, Earthquake) = (shock, earthquake);
             Add(given);
+            foreach (Response response in InOtherWays(model, situation, ""))
+                Add(response);
             if (weight > 1)
-                Add(model.Respond(WithWeight(situation, 1 / weight), OwnWeights));
-            foreach ((Situation aside, string side) in situation.LimitState == LimitState.Strength ? Aside(situation, model.Statue.Limbs.Count > 0) : [])
-                Add(model.Respond(aside, side));
+            {
+                Situation own = WithWeight(situation, 1 / weight);
+                Add(model.Respond(own, OwnWeights));
+                foreach (Response response in InOtherWays(model, own, $"{OwnWeights}, "))
+                    Add(response);
+            }
 
-            void Add(Response response) => sources.Add(Source(response, shock, earthquake));
+            void Add(Response response)
+            {
+                steady.Add(response);
+                sources.Add(Source(response, shock, earthquake));
+            }
         }
         if (fine is not null && IsSteady)
         {
@@ -56,7 +67,9 @@ internal sealed class SituationDemands : PartDemands
         if (situation.LimitState != LimitState.Strength || weight <= EquilibriumWeight)
             return;
         const string nineTenths = "weights times 0.9";
-        inEquilibrium.Add(Source(models[0].Respond(WithWeight(situation, EquilibriumWeight / weight), nineTenths), Shock, Earthquake));
+        Situation tipping = WithWeight(situation, EquilibriumWeight / weight);
+        foreach (Response response in InOtherWays(models[0], tipping, $"{nineTenths}, ").Prepend(models[0].Respond(tipping, nineTenths)))
+            inEquilibrium.Add(Source(response, Shock, Earthquake));
         foreach (ShakingWind wind in shaking)
             inEquilibrium.Add(Shaken(wind, WithWeight(wind.Still, EquilibriumWeight / weight), nineTenths));
 
@@ -66,9 +79,8 @@ internal sealed class SituationDemands : PartDemands
     /// <summary>What acts steadily, as it is given, with bands apart unless the description ties them.</summary>
     public Response Response { get; }
 
-    /// <summary>The same, and with its wind off the middle of the figure and with lift: what points move by.</summary>
-    public IEnumerable<Response> Moving() =>
-        [Response, .. Aside(Situation, Response.Model.Statue.Limbs.Count > 0).Select(aside => Response.Model.Respond(aside.Situation, aside.Label))];
+    /// <summary>What acts steadily in all its ways: what points move by.</summary>
+    public IReadOnlyList<Response> Steady => steady;
 
     public Situation Situation => Response.Situation;
 
@@ -147,7 +159,7 @@ internal sealed class SituationDemands : PartDemands
     /// The wind of a situation off the middle of the figure, to either side, and with lift on its limbs, up and down, in
     /// some of its headings, evenly chosen.
     /// </summary>
-    private static IEnumerable<(Situation Situation, string Label)> Aside(Situation situation, bool hasLimbs)
+    private static IEnumerable<Response> InOtherWays(StatueModel model, Situation situation, string label)
     {
         if (situation.Wind is not { Action: WindAction all })
             yield break;
@@ -156,15 +168,13 @@ internal sealed class SituationDemands : PartDemands
         foreach (int way in (int[])[1, -1])
         {
             if (all.EccentricityInUse > 0)
-                yield return (With(WindAction.OffCenterShare, wind => wind with { Side = way, Headings = headings }), way > 0 ? "off its middle to the left" : "off its middle to the right");
-            if (hasLimbs && all.LiftCoefficientInUse > 0)
-                yield return (With(1, wind => wind with { LiftWay = way, Headings = headings }), way > 0 ? "lifting limbs" : "pressing limbs down");
+                yield return With(WindAction.OffCenterShare, wind => wind with { Side = way, Headings = headings }, way > 0 ? "off its middle to the left" : "off its middle to the right");
+            if (model.Statue.Limbs.Count > 0 && all.LiftCoefficientInUse > 0)
+                yield return With(1, wind => wind with { LiftWay = way, Headings = headings }, way > 0 ? "lifting limbs" : "pressing limbs down");
         }
 
-        Situation With(double share, Func<WindAction, WindAction> change) => situation with
-        {
-            Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? share * a.Factor * change(wind) : a)],
-        };
+        Response With(double share, Func<WindAction, WindAction> change, string what) =>
+            model.Respond(situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? share * a.Factor * change(wind) : a)] }, label + what);
     }
 
     private static Situation WithWeight(Situation situation, double times) => situation with

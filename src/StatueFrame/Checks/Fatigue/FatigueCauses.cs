@@ -22,36 +22,36 @@ internal sealed class FatigueCauses
     private static readonly Assumption stainless = new("fatigue of stainless steel", "by the curves of structural steel", new Source("EN 1993-1-4:2006", "9; EN 1993-1-9:2005, 1.1 (4), from memory"));
     private static readonly Assumption noVortices = new("vortices in fatigue", "not counted, as vortex shedding was not looked at", page);
 
-    private readonly List<(Response Windy, Response Calm, double Factor)> winds = [];
-    private readonly List<Response> heats = [];
+    private readonly List<Situation> winds = [];
+    private readonly List<Situation> heats = [];
     private readonly List<FatigueVortex> vortices = [];
+    private readonly FineModel? fine;
+    private readonly DampingModel damping;
 
     private FatigueCauses(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists, FineModel? fine)
     {
         (Model, Years, GammaMf) = (model, criteria.DesignLife ?? DefaultLife, criteria.FatigueFactor ?? criteria.Annex?.GammaMf ?? DefaultGammaMf);
         bool lacksVortices = false;
         var seen = new HashSet<WindAction>();
+        var situations = new List<string>();
         foreach (Response response in responses.Where(HasWind))
         {
-            FactoredAction wind = response.Situation.Wind!;
-            if (!seen.Add((WindAction)wind.Action))
+            var wind = (WindAction)response.Situation.Wind!.Action;
+            if (!seen.Add(wind))
                 continue;
-            winds.Add((response, model.Respond(With(response.Situation, response.Situation.Actions.Where(a => a.Action is not WindAction))), wind.Factor));
-            lacksVortices |= !AddVortices((WindAction)wind.Action, criteria, lists);
+            winds.Add(Alone(response.Situation, wind));
+            situations.Add(response.Situation.Name);
+            lacksVortices |= !AddVortices(wind, criteria, lists);
         }
-        Situation = string.Join(", ", winds.Select(w => w.Windy.Situation.Name));
+        Situation = string.Join(", ", situations);
         foreach (TemperatureAction heat in responses.SelectMany(r => r.Situation.Actions).Select(a => a.Action).OfType<TemperatureAction>().Distinct())
-            heats.Add(model.Respond(new Situation { Name = heat.Name, Actions = [heat] }));
-        Locals = [.. winds.Select(wind => LocalWind.Of(model, WindAlone(wind)))];
-        Fine = fine;
-        if (fine is not null)
-        {
-            FineWinds = [.. winds.Select(wind => fine.RespondValid(WindAlone(wind)))];
-            FineHeats = [.. heats.Select(heat => fine.RespondValid(heat.Situation))];
-        }
+            heats.Add(Alone(new Situation { Name = heat.Name, Actions = [] }, heat));
+        Locals = [.. winds.Select(wind => LocalWind.Of(model, wind))];
+        this.fine = fine;
+        damping = ShockSheet.DampingOf(criteria);
         Assumptions =
         [
-            .. winds.SelectMany(w => ((WindAction)w.Windy.Situation.Wind!.Action).Assumptions(model.AllBandsHaveCoefficient, hasLimbs: false)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
+            .. seen.SelectMany(wind => wind.Assumptions(model.AllBandsHaveCoefficient, model.Statue.Limbs.Count > 0)), fifty, gusts, .. lacksVortices ? [noVortices] : (ReadOnlySpan<Assumption>)[], .. heats.Count > 0 ? [daily] : (ReadOnlySpan<Assumption>)[],
             .. fine is null ? (ReadOnlySpan<Assumption>)[] : FineSheet.Assumptions,
             .. criteria.DesignLife is null ? [life] : (ReadOnlySpan<Assumption>)[], .. criteria.FatigueFactor is null && criteria.Annex is null ? [safety] : (ReadOnlySpan<Assumption>)[],
         ];
@@ -73,24 +73,32 @@ internal sealed class FatigueCauses
     /// <summary>The situations whose winds count.</summary>
     public string Situation { get; }
 
-    /// <summary>The winds, each with the same situation without it, and the factor it has there.</summary>
-    public IReadOnlyList<(Response Windy, Response Calm, double Factor)> Winds => winds;
-
     /// <summary>The local pressure and suction of each wind, without its factor; null without skin.</summary>
     public IReadOnlyList<LocalWind?> Locals { get; }
 
-    public IReadOnlyList<Response> Heats => heats;
+    /// <summary>Each heat alone, without its factor.</summary>
+    public IReadOnlyList<Situation> Heats => heats;
 
-    public IReadOnlyList<FatigueVortex> Vortices => vortices;
+    /// <summary>How many causes there are: winds, then heats, then vortices.</summary>
+    public int Count => winds.Count + heats.Count + vortices.Count;
 
-    /// <summary>The fine model, as one more source of ranges of winds and heats; null without.</summary>
-    public FineModel? Fine { get; }
+    /// <summary>Whether a cause is a heat.</summary>
+    public bool IsHeat(int cause) => cause >= winds.Count && cause < winds.Count + heats.Count;
 
-    /// <summary>Each wind alone, without its factor, on the fine model; empty without it.</summary>
-    public IReadOnlyList<FineResponse> FineWinds { get; } = [];
+    /// <summary>What a cause does, alone and without its factor; null for vortices that nothing feels, which stay far below every cut-off.</summary>
+    public SituationDemands? DemandsOf(int cause)
+    {
+        if (cause < winds.Count + heats.Count)
+            return SituationDemands.Of([Model], cause < winds.Count ? winds[cause] : heats[cause - winds.Count], damping, fine: fine);
+        FatigueVortex vortex = vortices[cause - winds.Count - heats.Count];
+        Situation still = new() { Name = "vortices", LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight())] };
+        return VortexForces.IsFelt(vortex.Case) ? SituationDemands.Of([Model], still, damping, [new ShakingWind(still, vortex.Peaks, 1, "vortices")]) : null;
+    }
 
-    /// <summary>Each heat on the fine model; empty without it.</summary>
-    public IReadOnlyList<FineResponse> FineHeats { get; } = [];
+    /// <summary>The ranges of a detail.</summary>
+    /// <param name="stresses">The greatest stress of each cause, Pa; of vortices that of their amplitude.</param>
+    public FatigueRanges RangesOf(double[] stresses) => new(
+        stresses[..winds.Count].Max(), stresses[winds.Count..(winds.Count + heats.Count)].DefaultIfEmpty().Max(), [.. stresses[(winds.Count + heats.Count)..].Select(amplitude => 2 * amplitude)]);
 
     /// <summary>The causes; null when no service situation has wind.</summary>
     public static FatigueCauses? Of(StatueModel model, Criteria criteria, IReadOnlyList<Response> responses, SheetWriter lists, FineModel? fine = null) =>
@@ -98,13 +106,8 @@ internal sealed class FatigueCauses
 
     private static bool HasWind(Response response) => response.Situation is { LimitState: LimitState.Service, Wind.Factor: > 0 };
 
-    /// <summary>A wind by itself, without its factor.</summary>
-    public static Situation WindAlone((Response Windy, Response Calm, double Factor) wind) =>
-        With(wind.Windy.Situation, wind.Windy.Situation.Actions.Where(a => a.Action is WindAction).Select(a => new FactoredAction(a.Factor / wind.Factor, a.Action)));
-
-    /// <summary>A situation with no more than some actions, their factors as they are; it may have none.</summary>
-    public static Situation With(Situation situation, IEnumerable<FactoredAction> actions) =>
-        situation with { Actions = [new FactoredAction(0, new SelfWeight()), .. actions], Factors = [] };
+    private static Situation Alone(Situation situation, StatueAction action) =>
+        situation with { LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight()), action], Factors = [] };
 
     /// <summary>Takes the vortices of a wind; false when they were not looked at.</summary>
     private bool AddVortices(WindAction wind, Criteria criteria, SheetWriter lists)
@@ -116,14 +119,11 @@ internal sealed class FatigueCauses
         {
             if (vortex.Vortex.IsBeyondRange)
                 continue;
-            double[] shape = found.Modes.Set.Shape(vortex.Mode.Number - 1).ToArray();
             double amplitude = vortex.ModalAmplitude(Model, found.Modes.Set);
             if (!(amplitude > 0))
                 continue;
-            for (int i = 0; i < shape.Length; i++)
-                shape[i] *= amplitude;
             var peaks = new DynamicPeaks(Model, new ModeShape(Model, found.Modes.Set, vortex.Mode.Number - 1), CovariancePeaks.OfAmplitude(amplitude));
-            vortices.Add(new FatigueVortex(vortex, shape, peaks, vortex.Vortex.Cycles * Years / input.LifeYearsInUse));
+            vortices.Add(new FatigueVortex(vortex, peaks, vortex.Vortex.Cycles * Years / input.LifeYearsInUse));
         }
         return true;
     }
@@ -173,10 +173,9 @@ internal sealed class FatigueCauses
 
 /// <summary>Vortices that shake a mode, for fatigue.</summary>
 /// <param name="Case">What they do.</param>
-/// <param name="Shape">The mode with its greatest amplitude.</param>
 /// <param name="Peaks">What that does to all parts.</param>
 /// <param name="Cycles">How often in the design life.</param>
-internal sealed record FatigueVortex(AcrossWindCase Case, double[] Shape, DynamicPeaks Peaks, double Cycles);
+internal sealed record FatigueVortex(AcrossWindCase Case, DynamicPeaks Peaks, double Cycles);
 
 /// <summary>The stress ranges of a detail, Pa: gusts of fifty years, a day's heat, and each vortex case.</summary>
 internal readonly record struct FatigueRanges(double Gust, double Heat, double[] Vortex)

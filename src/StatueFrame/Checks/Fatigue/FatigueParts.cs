@@ -3,7 +3,7 @@ using StatueFrame.Analysis;
 namespace StatueFrame.Checks;
 
 /// <summary>
-/// Writes the fatigue of all that carries the standoffs into a sheet: members of lattices at their fasteners, plan bracing, gussets, tubes
+/// Writes the fatigue of the standoffs and of all that carries them into a sheet: bars, members of lattices at their fasteners, plan bracing, gussets, tubes
 /// and their flanges, the ends of brackets, horizontals and hub arms, feet and anchor bars. Each cause is a demand as any other, through
 /// the same walks over the parts; the range of a detail is the greatest nominal stress that the cause makes there.
 /// </summary>
@@ -16,19 +16,20 @@ internal sealed class FatigueParts
     private const double Share = 0.25, Left = 0.8;
 
     private static readonly Assumption tightened = new("tightened bolts and anchor bars in fatigue", "feel a quarter of what pulls them, and all that goes beyond four fifths of their pre-tension; edges of flanges pry", new Source("common practice", "VDI 2230 finds less than a quarter for joints that are clamped well; no source"));
-    private static readonly Assumption nominal = new("fatigue of tower, brackets and base", "nominal stresses, magnitudes added; details by how parts are joined: clearance holes 50, fitted bolts 80 and 90, rivets 71, weld toes 71, weld roots 36, threads 50, fillets round tubes 40; vortices that shake nothing by 0.02 g left out", new Source("EN 1993-1-9:2005", "Tables 8.1 to 8.5, from memory"));
+    private static readonly Assumption nominal = new("fatigue by nominal stresses", "magnitudes added; details of tower, brackets and base by how parts are joined: clearance holes 50, fitted bolts 80 and 90, rivets 71, weld toes 71, weld roots 36, threads 50, fillets round tubes 40; vortices that shake nothing by 0.02 g left out", new Source("EN 1993-1-9:2005", "Tables 8.1 to 8.5, from memory"));
 
     internal static readonly CheckEntry
-        Members = Entry("members", "fatigue of a member at its fasteners", "every lattice member and member across a plan"),
-        Fasteners = Entry("fasteners", "fatigue of fasteners in shear", "every described joint of a lattice member"),
-        Gussets = Entry("gussets", "fatigue of the weld of a gusset", "every gusset with a weld"),
-        Tubes = Entry("tubes", "fatigue of a tube at its joint", "both ends of every tube with a joint"),
-        FlangeBolts = Entry("flange-bolts", "fatigue of the bolts of a flange", "every flange"),
-        Brackets = Entry("brackets", "fatigue of the weld of a bracket", "every bracket with a weld"),
-        Levels = Entry("levels", "fatigue of the weld of a horizontal", "every horizontal with a weld"),
-        Hubs = Entry("hubs", "fatigue of the weld of an arm of a hub", "every arm with a weld"),
-        Feet = Entry("feet", "fatigue of the weld of a foot", "every foot with a weld"),
-        Anchors = Entry("anchors", "fatigue of the threads of anchor bars", "the bars of every foot");
+        Standoffs = Entry("bars.fatigue", "fatigue of a standoff", "every bar with a detail"),
+        Members = Entry("fatigue.members", "fatigue of a member at its fasteners", "every lattice member and member across a plan"),
+        Fasteners = Entry("fatigue.fasteners", "fatigue of fasteners in shear", "every described joint of a lattice member"),
+        Gussets = Entry("fatigue.gussets", "fatigue of the weld of a gusset", "every gusset with a weld"),
+        Tubes = Entry("fatigue.tubes", "fatigue of a tube at its joint", "both ends of every tube with a joint"),
+        FlangeBolts = Entry("fatigue.flange-bolts", "fatigue of the bolts of a flange", "every flange"),
+        Brackets = Entry("fatigue.brackets", "fatigue of the weld of a bracket", "every bracket with a weld"),
+        Levels = Entry("fatigue.levels", "fatigue of the weld of a horizontal", "every horizontal with a weld"),
+        Hubs = Entry("fatigue.hubs", "fatigue of the weld of an arm of a hub", "every arm with a weld"),
+        Feet = Entry("fatigue.feet", "fatigue of the weld of a foot", "every foot with a weld"),
+        Anchors = Entry("fatigue.anchors", "fatigue of the threads of anchor bars", "the bars of every foot");
 
     private readonly FatigueCauses causes;
     private readonly StatueModel model;
@@ -43,14 +44,14 @@ internal sealed class FatigueParts
 
     public static IEnumerable<CheckEntry> All => [Members, Fasteners, Gussets, Tubes, FlangeBolts, Brackets, Levels, Hubs, Feet, Anchors];
 
-    private static CheckEntry Entry(string name, string title, string parts) =>
-        new($"fatigue.{name}", title, Nature.Strength, parts, "damage of gusts, vortices and heat in the design life", "1", NoWind);
+    private static CheckEntry Entry(string id, string title, string parts) =>
+        new(id, title, Nature.Strength, parts, "damage of gusts, vortices and heat in the design life", "1", NoWind);
 
     /// <summary>Adds the lines, or why there are none.</summary>
-    public static void Add(FatigueCauses? causes, Criteria criteria, SheetWriter lists)
+    public static void Add(StatueModel model, FatigueCauses? causes, Criteria criteria, SheetWriter lists)
     {
         if (causes is null)
-            lists.Checks.Add(Members.NotChecked(NoWind));
+            lists.Checks.AddRange([.. model.BarCount > 0 ? [Standoffs.NotChecked(NoWind)] : (ReadOnlySpan<Check>)[], Members.NotChecked(NoWind)]);
         else
             new FatigueParts(causes, criteria, lists).Add();
     }
@@ -60,45 +61,45 @@ internal sealed class FatigueParts
 
     private void Add()
     {
-        DampingModel damping = ShockSheet.DampingOf(criteria);
-        int gusts = causes.Winds.Count, heats = causes.Heats.Count;
-        var demands = new List<(int Cause, Func<SituationDemands> Of)>();
-        foreach ((int i, (Response Windy, Response Calm, double Factor) wind) in causes.Winds.Index())
-            demands.Add((i, () => SituationDemands.Of([model], FatigueCauses.WindAlone(wind), damping, fine: causes.Fine)));
-        foreach ((int i, Response heat) in causes.Heats.Index())
-            demands.Add((gusts + i, () => SituationDemands.Of([model], FatigueCauses.With(heat.Situation with { LimitState = LimitState.Service }, heat.Situation.Actions), damping, fine: causes.Fine)));
-        Situation still = new() { Name = "vortices", LimitState = LimitState.Service, Actions = [new FactoredAction(0, new SelfWeight())] };
-        // What is not felt stays far below every cut-off.
-        foreach ((int i, FatigueVortex vortex) in causes.Vortices.Index().Where(v => VortexForces.IsFelt(v.Item.Case)))
-            demands.Add((gusts + heats + i, () => SituationDemands.Of([model], still, damping, [new ShakingWind(still, vortex.Peaks, 1, "vortices")])));
-        var found = new FatigueParts[demands.Count];
+        var found = new FatigueParts[causes.Count];
         ParallelWork.ForEach(found.Length, i =>
         {
             found[i] = new FatigueParts(causes, criteria, lists);
-            found[i].Look(demands[i].Of(), demands[i].Cause);
+            if (causes.DemandsOf(i) is { } demands)
+                found[i].Look(demands, i);
         });
-        foreach ((FatigueParts part, (int cause, _)) in found.Zip(demands))
+        foreach ((int cause, FatigueParts part) in found.Index())
         {
             lacking.UnionWith(part.lacking);
             foreach (Detail detail in part.details.Values)
                 Look(detail.Entry, detail.Group, detail.Where, detail.Category, detail.Metal, detail.Stresses[cause], cause);
         }
         AddUndescribed();
+        (double Years, string Where) shortest = (double.PositiveInfinity, "");
         foreach (IGrouping<(CheckEntry Entry, string Group), Detail> group in details.Values.GroupBy(detail => (detail.Entry, detail.Group)))
         {
             Detail[] all = [.. group];
             if (Array.Find(all, detail => detail.Category.IsOfSteel && BarDesign.KindOf(detail.Metal) == MetalKind.Other) is { } uncovered)
             {
-                lists.Checks.Add(group.Key.Entry.NotChecked($"EN 1993-1-9 does not cover {uncovered.Metal.Name}", uncovered.Where, causes.Situation));
+                lists.Checks.Add(group.Key.Entry.NotChecked($"EN 1993-1-9 does not cover {uncovered.Metal.Name}; give a category with its own source", uncovered.Where, causes.Situation));
                 continue;
             }
-            FatigueRanges[] ranges = Array.ConvertAll(all, detail => new FatigueRanges(
-                detail.Stresses[..gusts].Max(), detail.Stresses[gusts..(gusts + heats)].DefaultIfEmpty().Max(), [.. detail.Stresses[(gusts + heats)..].Select(amplitude => 2 * amplitude)]));
-            int worst = causes.Worst([.. all.Select((detail, i) => (ranges[i], detail.Category))]);
-            int firstCheck = lists.Checks.Count;
-            lists.Checks.Add(FatigueChecks.Miner(causes.Blocks(ranges[worst]), causes.Years, all[worst].Category, causes.GammaMf, group.Key.Entry.Subject(all[worst].Where, causes.Situation)));
-            lists.Assume([.. causes.AssumptionsFor(all[worst].Metal, all[worst].Category), nominal, .. group.Key.Entry == FlangeBolts || group.Key.Entry == Anchors ? [tightened] : Array.Empty<Assumption>()], firstCheck);
+            FatigueRanges[] ranges = Array.ConvertAll(all, detail => causes.RangesOf(detail.Stresses));
+            int at = causes.Worst([.. all.Select((detail, i) => (ranges[i], detail.Category))]), firstCheck = lists.Checks.Count;
+            Detail worst = all[at];
+            ValueList<StressBlock> blocks = causes.Blocks(ranges[at]);
+            lists.Checks.Add(FatigueChecks.Miner(blocks, causes.Years, worst.Category, causes.GammaMf, group.Key.Entry.Subject(worst.Where, causes.Situation)));
+            if (group.Key.Entry == Standoffs)
+            {
+                lists.Checks.Add(FatigueChecks.RangeLimit(blocks, worst.Metal, worst.Category, worst.Where, causes.Situation));
+                double years = causes.Years / (lists.Checks[firstCheck].Demand ?? 0);
+                if (Extremes.Exceeds(-years, -shortest.Years) || (double.IsPositiveInfinity(shortest.Years) && double.IsFinite(years)))
+                    shortest = (years, worst.Where);
+            }
+            lists.Assume([.. causes.AssumptionsFor(worst.Metal, worst.Category), nominal, .. group.Key.Entry == FlangeBolts || group.Key.Entry == Anchors ? [tightened] : Array.Empty<Assumption>()], firstCheck);
         }
+        if (double.IsFinite(shortest.Years))
+            lists.Results.Add(new ResultLine("fatigue", "shortest life of a standoff, years", shortest.Years, Dimension.Number, FormattableString.Invariant($"{shortest.Where}, against a design life of {causes.Years:0.#} years")));
     }
 
     /// <summary>Goes through all parts under one cause.</summary>
@@ -155,19 +156,32 @@ internal sealed class FatigueParts
         RingElement ring = model.Rings[number].Ring;
         Bracket? first = ring.Bars.Select(bar => bar.Bar.Place.Bracket?.Bracket).FirstOrDefault(found => found is not null);
         BarDesign? design = first is null ? null : MemberSheet.DesignFor(first.Material, criteria);
-        bool isHeat = cause >= causes.Winds.Count && cause < causes.Winds.Count + causes.Heats.Count;
+        DetailCategory?[][] of = Array.ConvertAll(ring.Bars, DetailsOf);
+        var ranges = new double?[ring.Bars.Length, 3];
         var rubs = new BarEnds?[ring.Bars.Length, (int)SkinAssumption.Shell + 1];
         var welds = new (BracketLoad Load, double Toe, double Root)?[ring.Bars.Length];
         BarVisitor visit = (BarModel bar, SkinAssumption skin, in BarEnds acting, DemandState _) =>
         {
-            BarEnds rubbing = isHeat ? rubs[bar.Index, (int)skin] ??= SaddleDrag.InHeat(demands.Response.Cases[0], ring, bar, skin, 2) : default;
+            BarEnds rubbing = causes.IsHeat(cause) ? rubs[bar.Index, (int)skin] ??= SaddleDrag.InHeat(demands.Response.Cases[0], ring, bar, skin, 2) : default;
             LookAtEnds(bar, acting + rubbing);
             if (rubbing != default)
                 LookAtEnds(bar, acting + -1 * rubbing);
         };
         demands.Bars(number, visit);
-        if (cause < causes.Winds.Count && causes.Locals[cause] is { } local)
+        if (causes.Locals.ElementAtOrDefault(cause) is { } local)
             BarSheet.VisitLocal(local, demands.Response.Cases[0], ring, model.Rings[number].BandInStatue, visit);
+        foreach (BarModel bar in ring.Bars)
+        {
+            for (int i = 0; i < of[bar.Index].Length; i++)
+            {
+                if (of[bar.Index][i] is not { } detail)
+                    continue;
+                if (ranges[bar.Index, i] is { } range)
+                    Look(Standoffs, $"{ring.BandName}, {i}", i == 0 ? bar.Where : $"{bar.Where}, {(detail.On == FatigueSection.Throat ? "root" : "toe")} of its welds", detail, bar.Bar.Place.Standoff.Material, range, cause);
+                else
+                    lacking.Add((Standoffs, "the welds of the detail are not described", bar.Where));
+            }
+        }
         foreach ((BracketLoad Load, double Toe, double Root)? weld in welds)
         {
             if (weld is { } most)
@@ -177,6 +191,11 @@ internal sealed class FatigueParts
         void LookAtEnds(BarModel bar, in BarEnds ends)
         {
             feet.Look(bar, ends);
+            for (int i = 0; i < of[bar.Index].Length; i++)
+            {
+                if (of[bar.Index][i] is { } detail && FatigueStress.Range(bar.Bar, ends, detail) is { } range)
+                    ranges[bar.Index, i] = Math.Max(ranges[bar.Index, i] ?? 0, range);
+            }
             if (bar.Bar.Place.Bracket is null)
                 return;
             BracketLoad load = BracketLoad.Of(bar, ends, design!, null);
@@ -185,6 +204,17 @@ internal sealed class FatigueParts
             (double toe, double root) = StressesOf(load);
             welds[bar.Index] = welds[bar.Index] is { } known ? (load, Math.Max(known.Toe, toe), Math.Max(known.Root, root)) : (load, toe, root);
         }
+    }
+
+    /// <summary>What is looked at of a bar: the detail given, and both ways in which a welded end cracks, from the toe and from the root.</summary>
+    private static DetailCategory?[] DetailsOf(BarModel bar)
+    {
+        Standoff standoff = bar.Bar.Place.Standoff;
+        if (standoff.FatigueDetail is not { } given)
+            return [];
+        // Welds of bars that have another detail, and of a metal that the standard covers.
+        bool hasWelds = (standoff.TowerFixing is WeldedFixing || standoff.SkinFixing is WeldedFixing) && BarDesign.KindOf(standoff.Material) != MetalKind.Other;
+        return [given, .. new[] { DetailCategory.FilletToe, DetailCategory.FilletRoot }.Select(weld => hasWelds && weld != given ? weld : null)];
     }
 
     private void LookAtWeld(CheckEntry entry, string group, in BracketLoad load, int cause)
@@ -300,13 +330,14 @@ internal sealed class FatigueParts
     private void Look(CheckEntry entry, string group, string where, DetailCategory category, Material metal, double stress, int cause)
     {
         if (!details.TryGetValue((entry, where, category), out Detail? detail))
-            details[(entry, where, category)] = detail = new Detail(entry, group, where, category, metal, new double[causes.Winds.Count + causes.Heats.Count + causes.Vortices.Count]);
+            details[(entry, where, category)] = detail = new Detail(entry, group, where, category, metal, new double[causes.Count]);
         detail.Stresses[cause] = Math.Max(detail.Stresses[cause], stress);
     }
 
     /// <summary>One line for all parts of a kind that lack the description of a joint.</summary>
     private void AddUndescribed()
     {
+        Missing(Standoffs, $"the detail is not described (Standoff.{nameof(Standoff.FatigueDetail)})", model.Rings.Where(r => Array.Exists(r.Ring.Bars, bar => bar.Bar.Place.Standoff.FatigueDetail is null)).Select(r => r.Ring.BandName));
         IEnumerable<(string Name, TowerSegment Segment)> segments = model.Segments.Select(s => (s.Name, s.Segment));
         Missing(Members, "joints of members are not described", segments.Where(s => s.Segment is LatticeSegment { BraceJoint: null } or LatticeSegment { LegSplice: null }).Select(s => s.Name));
         Missing(Gussets, "welds of gussets are not described", segments.Where(s => s.Segment is LatticeSegment { BraceJoint: { Plate: not { IsLegItself: true } and not { Throat: not null } } }).Select(s => s.Name));

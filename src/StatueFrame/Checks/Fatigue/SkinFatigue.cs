@@ -41,7 +41,7 @@ internal sealed class SkinFatigue
     {
         (this.causes, this.criteria, this.lists) = (causes, criteria, lists);
         winds = [.. causes.Locals.OfType<LocalWind>()];
-        heats = [.. causes.Heats.Select(heat => HeatField.Of(causes.Model, heat.Situation)).OfType<HeatField>()];
+        heats = [.. causes.Heats.Select(heat => HeatField.Of(causes.Model, heat)).OfType<HeatField>()];
     }
 
     public static IEnumerable<CheckEntry> All => [Sheet, Seams, Armature, Straps];

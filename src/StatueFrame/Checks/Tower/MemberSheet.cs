@@ -293,7 +293,7 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
 
     private IEnumerable<Assumption> Assumptions(TowerSegment segment, BarDesign design)
     {
-        yield return new Assumption("second-order effects in members", Invariant($"first-order forces of members times {amplification:0.###}, the amplification of the sway"), Source.En1993_1_1("5.2.2 (5)"));
+        yield return new Assumption("second-order effects in members", Invariant($"first-order forces of members times {amplification:0.###}, the amplification of the sway or, if more, 1/(1 − 1/α_cr)"), Source.En1993_1_1("5.2.2 (5)"));
         if (segment is LatticeSegment lattice)
         {
             yield return axial;
@@ -319,11 +319,11 @@ internal sealed class MemberSheet(StatueModel model, Criteria criteria, Situatio
             yield return fraction;
     }
 
-    /// <summary>Of the steady loads; what shakes has a sway of its own, which grows with the factor of buckling alone.</summary>
+    /// <summary>That of the sway and, where more, that of a shape alone that buckles: a limb's own, or of what shakes, is not in the sway.</summary>
     internal static double Amplification(SituationDemands demands)
     {
         Stability stability = demands.Response.Stability;
         double amplification = Math.Max(1, stability.Amplification ?? 1);
-        return !demands.IsSteady && stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
+        return stability.BucklingFactor is > 1 and { } factor ? Math.Max(amplification, factor / (factor - 1)) : amplification;
     }
 }

@@ -127,7 +127,7 @@ internal sealed class ReanalysisBasis
             return [];
         Response response = Model.Respond(situation);
         var softening = new Mechanics.Sparse.SymmetricMatrix(Model.Frame.Topology.Pattern);
-        Model.Frame.AddGeometricStiffness(response.OverturningGoverns.Displacements, softening);
+        Model.Frame.AddGeometricStiffness(response.Stability.Case.Displacements, softening);
         DenseVector.Scale(softening.Values, -1);
         using var lanczos = new GeneralizedLanczos(Model.Frame.Stiffness, softening, Model.Statics.Factors);
         int wanted = Math.Min(Shapes, lanczos.CountAbove(1 / (10 * Stability.GreatestFactor)));

@@ -42,11 +42,7 @@ internal sealed class SituationSolver
         (double? amplification, double? factor) = (null, null);
         if (loads.Situation.LimitState == LimitState.Strength)
         {
-            ReadOnlySpan<double> first = Case(displacements, governs);
-            geometric.Values.Clear();
-            frame.AddGeometricStiffness(first, 1, geometric);
-            amplification = Amplification(first, Case(nodal, governs));
-            factor = BucklingFactor();
+            (amplification, factor) = WhereItBucklesFirst();
         }
         return new SituationNumbers
         {
@@ -60,6 +56,41 @@ internal sealed class SituationSolver
             Sheet = sheet,
             Number = number,
         };
+    }
+
+    /// <summary>As <see cref="Stability"/>.</summary>
+    private (double? Amplification, double? Factor) WhereItBucklesFirst()
+    {
+        int least = 0;
+        double? factor = Of(0);
+        for (int i = 1; i < loads.Cases; i++)
+        {
+            if (BucklesBelow((1 - Stability.Earlier) * (factor ?? Stability.GreatestFactor), i))
+                (least, factor) = (i, Of(i));
+        }
+        Soften(least);
+        return (Amplification(Case(displacements, least), Case(nodal, least)), factor);
+
+        double? Of(int i)
+        {
+            Soften(i);
+            return BucklingFactor();
+        }
+    }
+
+    private void Soften(int i)
+    {
+        geometric.Values.Clear();
+        frame.AddGeometricStiffness(Case(displacements, i), 1, geometric);
+    }
+
+    private bool BucklesBelow(double factor, int i)
+    {
+        Soften(i);
+        frame.Stiffness.Values.CopyTo(tangent.Values);
+        DenseVector.AddScaled(tangent.Values, factor, geometric.Values);
+        tangentFactors.Factor(tangent);
+        return tangentFactors.NegativePivots > 0;
     }
 
     private static double Square(double x) => x * x;

@@ -10,12 +10,18 @@ namespace StatueFrame.Tests.Checks.Fatigue;
 /// <summary>What the sheet says of the fatigue of tower, brackets and base.</summary>
 public class FatiguePartsTests
 {
-    private static CheckSheet Sheet(Func<Statue, Statue>? change = null, double wind = 26, Criteria? criteria = null)
+    private static CheckSheet Sheet(Func<Statue, Statue>? change = null, double wind = 26, Criteria? criteria = null, bool amid = false)
     {
         SmallStatue whole = SmallWhole.Of(wind: wind);
+        if (amid)
+            whole = whole with { Situations = [.. whole.Situations.Select(Amid)] };
         Statue statue = whole.Statue with { Tower = whole.Statue.Tower with { Segments = [.. whole.Statue.Tower.Segments.Select(segment => segment is MemberSegment mast ? mast with { LowerJoint = (FlangeJoint)mast.LowerJoint! with { Weld = new WeldedTubeJoint() } } : segment)] } };
         return (change?.Invoke(statue) ?? statue).Check(criteria ?? whole.Criteria with { DesignLife = 100, FatigueFactor = 1.15 }, whole.Situations);
     }
+
+    /// <summary>With its wind amid the figure and without lift alone.</summary>
+    private static Situation Amid(Situation situation) =>
+        situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction wind ? a.Factor * (wind with { Eccentricity = 0, LiftCoefficient = 0 }) : a)] };
 
     private static Check Worst(CheckSheet sheet, string id) => sheet.Checks.Where(check => check.Id == id).MaxBy(check => check.Demand ?? -1)!;
 
@@ -34,7 +40,7 @@ public class FatiguePartsTests
     public void Damage_of_a_tube_is_that_of_the_wind_alone()
     {
         const double category = 40;
-        CheckSheet sheet = Sheet(statue => AllTube(statue, mast => mast with { Section = new Tube(200.Millimeters, 6.Millimeters), LowerJoint = new WeldedTubeJoint { Throat = 8.Millimeters } }));
+        CheckSheet sheet = Sheet(statue => AllTube(statue, mast => mast with { Section = new Tube(200.Millimeters, 6.Millimeters), LowerJoint = new WeldedTubeJoint { Throat = 8.Millimeters } }), amid: true);
         SmallStatue whole = SmallWhole.Of();
         Statue thin = AllTube(whole.Statue, mast => mast with { Section = new Tube(200.Millimeters, 6.Millimeters), LowerJoint = new WeldedTubeJoint { Throat = 8.Millimeters } });
         StatueModel model = StatueModel.Build(thin);

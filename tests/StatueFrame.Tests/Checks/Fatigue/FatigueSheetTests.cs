@@ -61,6 +61,23 @@ public class FatigueSheetTests
         Assert.Equal(1, check.Capacity);
     }
 
+    [Fact]
+    public void Lift_tires_bars_and_wind_off_the_middle_spares_none()
+    {
+        Criteria hundred = new() { DesignLife = 100, FatigueFactor = 1.15 };
+        Statue armed = SmallStatue.Good.Statue;
+        armed = armed with { Standoffs = [.. armed.Standoffs.Select(Weak)], Limbs = [.. armed.Limbs.Select(limb => limb with { Standoffs = [.. limb.Standoffs.Select(Weak)] })] };
+        double plain = Damage(0, 0);
+        Assert.True(plain > 0);
+        Assert.True(Damage(0.5, 0) >= plain);
+        Assert.True(Damage(0, 3) > plain);
+
+        double Damage(double aside, double lift) =>
+            armed.Check(hundred, SmallStatue.Sway with { Actions = [new SelfWeight(), SmallStatue.Wind with { Eccentricity = aside, LiftCoefficient = lift }] }).Checks.Where(c => c.Id == "bars.fatigue").Sum(c => c.Demand ?? 0);
+
+        static StandoffRing Weak(StandoffRing ring) => ring is EvenRing even ? even with { Standoff = even.Standoff with { FatigueDetail = weak } } : ring;
+    }
+
     /// <summary>With a fine model the greater range of both counts, here from its own forces in the wind alone; it never lowers a damage.</summary>
     [Theory]
     [InlineData(8)]
