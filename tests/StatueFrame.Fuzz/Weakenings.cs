@@ -7,8 +7,8 @@ using StatueFrame.Checks;
 namespace StatueFrame.Fuzz;
 
 /// <summary>
-/// Files in which strengths, fasteners and limits are made weaker, wherever they stand: the forces stay as they are, so no
-/// check may get better by it, none may fall silent, and no open link of the load path may close.
+/// Files in which strengths, fasteners and limits are made weaker, wherever they stand, or what shakes harsher: no check may get better
+/// by it, none may fall silent, and no open link of the load path may close.
 /// </summary>
 internal sealed partial class Weakenings(string[] corpus) : Subject
 {
@@ -22,6 +22,9 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
 
     private static readonly string[] moreIsWeaker =
         ["gammaMc", "gammaM0", "gammaM2", "overturningMargin", "slidingFactor", "bearingFactor", "leastPanelFrequency", "bucklingSafety", "leastBucklingFactor", "maintenanceLoad", "correlationFactor", "partialFactor", "eccentricity/plate", "freeLength/plate"];
+
+    /// <summary>Members of what shakes, which acts both ways, and of how long it acts: more of them is harder to bear. Wind and sun may relieve one another.</summary>
+    private static readonly string[] moreIsHarsher = ["referenceAcceleration", "importanceFactor", "lowerBound", "lateralCoefficient", "designLife"];
 
     private static readonly (string From, string To)[] words =
     [
@@ -204,7 +207,7 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
         IEnumerable<JsonNode?> inner = node switch { JsonArray list => list, JsonObject item => item.Select(m => m.Value), _ => [] };
         foreach (JsonNode? below in inner)
             Collect(below, all, which);
-        if (node is JsonValue value && (which?.Invoke(value) ?? (IsOf(lessIsWeaker, value) || IsOf(moreIsWeaker, value) || words.Any(w => w.From == Text(value)))))
+        if (node is JsonValue value && (which?.Invoke(value) ?? (IsOf(lessIsWeaker, value) || IsOf(moreIsWeaker, value) || IsOf(moreIsHarsher, value) || words.Any(w => w.From == Text(value)))))
             all.Add(value);
     }
 
