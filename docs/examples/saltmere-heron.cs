@@ -285,6 +285,8 @@ WindAction wind = GustFactors.ByBand(StatueModel.Build(heron), new WindAction
 {
     Profile = new En1991Wind { FundamentalVelocity = 27.MetersPerSecond, Terrain = TerrainCategory.Zero },
     GustEffectFactor = 1.05,
+    // The wing's swing in gusts twists the body by more than the usual 0.15.
+    Eccentricity = 0.17,
 }, damping);
 var spectrum = new En1998Spectrum { ReferenceAcceleration = 0.4.MetersPerSecondSquared, Ground = GroundType.B, ImportanceFactor = 1.2, BehaviorFactor = 1.5 };
 var actions = new CharacteristicActions

@@ -12,7 +12,7 @@ public class GustSwayDynamicsTests
 
     private static readonly DampingModel damping = DampingModel.OfRatio(0.006);
 
-    private static readonly GustOptions quick = new() { FrequencyCount = 60, PointsAcross = 1, PointsAlong = 1 };
+    private static readonly GustOptions quick = new() { FrequencyCount = 60, PointsAcross = 1, PointsAlong = 1, AcrossIntensity = 0 };
 
     private static readonly SwayCurve curve = Curve(0, new GustSwayDynamics(model, modes, damping, quick));
 

@@ -28,7 +28,7 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
                 visit(bar, skin, ends + pressed.AsPeaks(), shaken);
                 visit(bar, skin, ends + pulled.AsPeaks(), shaken);
             }
-            else if (strips.PeakOf(element, bar, band, skin, out BarEnds peak))
+            else if (strips.PeakOf(element, bar, band, skin, out BarEnds peak, out double _))
             {
                 visit(bar, skin, ends + peak, shaken);
                 visit(bar, skin, ends + -1 * peak, shaken);
@@ -36,11 +36,21 @@ internal sealed class ShockDemands(Response response, ShockResponse shock) : Par
         });
     }
 
-    /// <summary>At rest, and by all that the shock moves a skin end against its tower end, whichever way.</summary>
+    /// <summary>At rest, and by all that the shock moves a skin end against its tower end, whichever way, on the ring or alone with its strip.</summary>
     public override void Approaches(int ring, ApproachVisitor visit)
     {
+        (RingElement element, int band) = response.Model.Rings[ring];
         int first = response.Model.Rings.Take(ring).Sum(before => before.Ring.Bars.Length);
-        still.Approaches(ring, (bar, towards, _) => visit(bar, towards + shock.Bars[first + bar.Index].Movement.Value.Meters, shaken));
+        still.Approaches(ring, (bar, towards, _) =>
+        {
+            double moved = shock.Bars[first + bar.Index].Movement.Value.Meters;
+            foreach (SkinAssumption skin in SkinBounds.All)
+            {
+                if (skin != SkinAssumption.RigidRing && strips.PeakOf(element, bar, band, skin, out BarEnds _, out double alone))
+                    moved = Math.Max(moved, alone);
+            }
+            visit(bar, towards + moved, shaken);
+        });
     }
 
     public override void Members(int number, MemberVisitor visit)

@@ -15,10 +15,13 @@ internal sealed class ShockStrips(StatueModel model, Situation situation)
 {
     private readonly Dictionary<(PressureShape Shape, double Ratio), double> factors = [];
 
-    /// <summary>The greatest end forces of a bar from rest under a bound, with one sign; false when the bound is not for it, it cannot stand so, or nothing meets it.</summary>
-    public bool PeakOf(RingElement ring, BarModel bar, int band, SkinAssumption bound, out BarEnds peak)
+    /// <summary>
+    /// The greatest end forces of a bar from rest under a bound, with one sign, and by how much its skin end moves square to the skin, m; false
+    /// when the bound is not for it, it cannot stand so, or nothing meets it.
+    /// </summary>
+    public bool PeakOf(RingElement ring, BarModel bar, int band, SkinAssumption bound, out BarEnds peak, out double moved)
     {
-        peak = default;
+        (peak, moved) = (default, 0);
         if (SkinBounds.FactorOf(bound, bar) is not { } factor)
             return false;
         Span<double> forces = stackalloc double[FrameElement.Size], tip = stackalloc double[Frame.NodeSize];
@@ -30,7 +33,9 @@ internal sealed class ShockStrips(StatueModel model, Situation situation)
             if (!bar.Bar.Cantilever(force, forces, tip))
                 return false;
             any = true;
-            peak += Math.Abs(action.Factor) * factor * Dynamic(shock, bar, force, tip) * BarEnds.Of(forces);
+            double times = Math.Abs(action.Factor) * factor * Dynamic(shock, bar, force, tip);
+            peak += times * BarEnds.Of(forces);
+            moved += times * Math.Abs(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward).Dot(new Vector3D(tip[0], tip[1], tip[2])));
         }
         return any;
     }

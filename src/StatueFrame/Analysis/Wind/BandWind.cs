@@ -58,22 +58,14 @@ internal sealed class BandWind
     /// <summary>Mean force coefficient, weighted by area.</summary>
     public double Coefficient => Sum(b => b.Coefficient * b.Area) / Area;
 
-    /// <summary>Band by band: its motion along the wind at its pressure center in a displacement of the frame.</summary>
-    public double MotionAlong(StatueModel model, int band, ReadOnlySpan<double> displacements) =>
-        model.Motion(displacements, Bands[band].Place, Bands[band].At).Displacement.Dot(Direction);
-
-    /// <summary>Adds a band's mean wind force to a full vector of nodal loads.</summary>
-    public void AddMeanForce(int band, Span<double> nodal)
+    /// <summary>
+    /// A band's motion along the wind at its pressure center in a displacement of the frame, and by how much more its left edge moves than
+    /// its right edge.
+    /// </summary>
+    public (double Along, double Twist) MotionAlong(StatueModel model, int band, ReadOnlySpan<double> displacements)
     {
-        Band b = Bands[band];
-        Vector3D force = b.MeanForce * Direction, moment = (b.At - b.Place.NodeAt).Cross(force);
-        Span<double> node = nodal.Slice(b.Place.Node * Frame.NodeSize, Frame.NodeSize);
-        node[0] += force.X;
-        node[1] += force.Y;
-        node[2] += force.Z;
-        node[3] += moment.X;
-        node[4] += moment.Y;
-        node[5] += moment.Z;
+        (Vector3D moved, Vector3D turned) = model.Motion(displacements, Bands[band].Place, Bands[band].At);
+        return (moved.Dot(Direction), turned.Cross(Bands[band].SpanAcross).Dot(Direction));
     }
 
     private double Sum(Func<Band, double> value)

@@ -13,26 +13,33 @@ internal sealed class GustBarStress
 {
     private const int Motions = Frame.NodeSize, Corners = BarEnds.Corners;
 
-    private readonly double[][] motions;
+    private readonly double[][][] motions;
     private readonly double[] atPeakPressure;
     private readonly GustMoments moments;
 
-    /// <summary>A displacement of the whole frame by coordinate.</summary>
-    public delegate ReadOnlySpan<double> Displacements(int coordinate);
-
-    public GustBarStress(StatueModel model, RingElement ring, GustCovariance covariance, BandWind wind, Displacements shapes)
+    /// <param name="model">The statue's model.</param>
+    /// <param name="ring">The ring.</param>
+    /// <param name="sources">The gusts, those along the wind first.</param>
+    /// <param name="wind">The wind that the bands meet.</param>
+    public GustBarStress(StatueModel model, RingElement ring, IReadOnlyList<GustSource> sources, BandWind wind)
     {
         Vector3D arm = model.Frame.Nodes[ring.End].Position - model.Frame.Nodes[ring.Start].Position;
-        motions = [.. Enumerable.Range(0, Motions).Select(_ => new double[covariance.Count])];
-        Span<double> r = stackalloc double[Motions];
-        for (int i = 0; i < covariance.Count; i++)
+        motions = [.. sources.Select(MotionsIn)];
+        moments = sources.Select((source, i) => source.Covariance.Through(motions[i])).Aggregate((a, b) => a + b);
+        atPeakPressure = Array.ConvertAll(motions[0], motion => wind.AtPeakPressure(motion));
+
+        double[][] MotionsIn(GustSource source)
         {
-            RelativeMotion.Of(shapes(i), ring.Start, ring.End, arm, r);
-            for (int k = 0; k < Motions; k++)
-                motions[k][i] = r[k];
+            double[][] rows = [.. Enumerable.Range(0, Motions).Select(_ => new double[source.Covariance.Count])];
+            Span<double> r = stackalloc double[Motions];
+            for (int i = 0; i < source.Covariance.Count; i++)
+            {
+                RelativeMotion.Of(source.Shape(i), ring.Start, ring.End, arm, r);
+                for (int k = 0; k < Motions; k++)
+                    rows[k][i] = r[k];
+            }
+            return rows;
         }
-        moments = covariance.Through(motions);
-        atPeakPressure = Array.ConvertAll(motions, motion => wind.AtPeakPressure(motion));
     }
 
     /// <summary>The worst corner of a bar in gusts, and its axial force.</summary>
@@ -50,16 +57,19 @@ internal sealed class GustBarStress
         return (worst, moments.Of(Array.ConvertAll(unit, ends => ends.Skin.N)));
     }
 
-    /// <summary>The stress of the corner that the peak pressure on all bands stresses most: its statistics, and its value coordinate by coordinate.</summary>
-    public (GustStatistics Stress, double[] Effects) OfWorstCorner(PlacedBar bar)
+    /// <summary>The stress of the corner that the peak pressure on all bands stresses most: its statistics, and its value for every coordinate, source by source.</summary>
+    public (GustStatistics Stress, double[][] Effects) OfWorstCorner(PlacedBar bar)
     {
         BarEnds[] unit = ByUnitMotions(bar);
         FlatRectangle section = bar.Place.Standoff.Rectangle;
         double[] worst = Enumerable.Range(0, Corners).Select(corner => Corner(unit, section, corner)).MaxBy(c => Math.Abs(DenseVector.Dot(c, atPeakPressure)))!;
-        var effects = new double[motions[0].Length];
-        for (int k = 0; k < Motions; k++)
-            DenseVector.AddScaled(effects, worst[k], motions[k]);
-        return (moments.Of(worst), effects);
+        return (moments.Of(worst), Array.ConvertAll(motions, source =>
+        {
+            var effects = new double[source[0].Length];
+            for (int k = 0; k < Motions; k++)
+                DenseVector.AddScaled(effects, worst[k], source[k]);
+            return effects;
+        }));
     }
 
     private static double[] Corner(BarEnds[] unit, FlatRectangle section, int corner) => Array.ConvertAll(unit, ends => ends.AtCorner(section, corner));

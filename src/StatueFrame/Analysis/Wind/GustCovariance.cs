@@ -14,23 +14,21 @@ internal sealed class GustCovariance
     private readonly int N, M;
     private readonly double[] sigma, velocity, acceleration;
     private readonly double duration;
+    private readonly bool hasMean;
 
     /// <summary>Integrates over the frequencies.</summary>
     /// <param name="field">The gusts.</param>
-    /// <param name="bands">The bands.</param>
-    /// <param name="modalForces">Modal force of each band's mean wind force, mode by mode: M×N, mass-normalized modes.</param>
-    /// <param name="omega">Circular frequencies, rad/s.</param>
-    /// <param name="xi">Damping ratios.</param>
+    /// <param name="swing">By which part of its load a band's own gust of one standard deviation swings it.</param>
+    /// <param name="modalForces">Modal force of each band's load, mode by mode: M×N, mass-normalized modes.</param>
+    /// <param name="transfer">The modes' transfer functions.</param>
     /// <param name="duration">Time of the peak, s.</param>
-    public GustCovariance(GustField field, BandWind.Band[] bands, double[] modalForces, double[] omega, double[] xi, double duration)
+    /// <param name="hasMean">False when the loads swing about zero.</param>
+    public GustCovariance(GustField field, double[] swing, double[] modalForces, ModalTransfer transfer, double duration, bool hasMean)
     {
-        (N, M, this.duration) = (bands.Length, omega.Length, duration);
+        (N, M, this.duration, this.hasMean) = (swing.Length, transfer.Count, duration, hasMean);
         sigma = new double[(N + M) * (N + M)];
         velocity = new double[M * M];
         acceleration = new double[M * M];
-        var swing = new double[N];
-        for (int a = 0; a < N; a++)
-            swing[a] = 2 * bands[a].Intensity;
         // Modal forces of one standard deviation of gust, mode by mode.
         var psi = new double[M * N];
         for (int i = 0; i < M; i++)
@@ -38,7 +36,7 @@ internal sealed class GustCovariance
             for (int a = 0; a < N; a++)
                 psi[i * N + a] = swing[a] * modalForces[i * N + a];
         }
-        Integrate(field, new ModalTransfer(field.Frequencies, omega, xi), psi, omega, xi);
+        Integrate(field, transfer, psi);
         for (int a = 0; a < N; a++)
         {
             for (int b = 0; b < N; b++)
@@ -65,7 +63,7 @@ internal sealed class GustCovariance
             total += c[i] * (loads + DenseVector.Dot(row[N..], c[N..]));
             if (i < N)
             {
-                mean += c[i];
+                mean += hasMean ? c[i] : 0;
                 background += c[i] * loads;
             }
         }
@@ -78,7 +76,7 @@ internal sealed class GustCovariance
     public GustMoments Through(double[][] rows)
     {
         int n = rows.Length;
-        double[] mean = Array.ConvertAll(rows, row => row.AsSpan(0, N).ToArray().Sum()), background = new double[n * n], total = new double[n * n], speed = new double[n * n], moved = new double[Count];
+        double[] mean = Array.ConvertAll(rows, row => hasMean ? row.AsSpan(0, N).ToArray().Sum() : 0), background = new double[n * n], total = new double[n * n], speed = new double[n * n], moved = new double[Count];
         for (int i = 0; i < n; i++)
         {
             // Σ c of the loads alone, then of all.
@@ -118,7 +116,7 @@ internal sealed class GustCovariance
         return sum;
     }
 
-    private void Integrate(GustField field, ModalTransfer transfer, double[] psi, double[] omega, double[] xi)
+    private void Integrate(GustField field, ModalTransfer transfer, double[] psi)
     {
         double[] n = field.Frequencies, S = new double[N * N], Y = new double[M * N];
         int size = N + M;
@@ -131,7 +129,7 @@ internal sealed class GustCovariance
                 DenseVector.AddScaled(sigma.AsSpan(a * size, N), step, S.AsSpan(a * N, N));
             for (int i = 0; i < M; i++)
             {
-                Complex excess = new Complex(w * w, -2 * xi[i] * omega[i] * w) / (omega[i] * omega[i]);
+                Complex excess = transfer.Excess(w, i);
                 double weight = (transfer.Single(k, i) * excess).Real;
                 ReadOnlySpan<double> shape = psi.AsSpan(i * N, N);
                 for (int a = 0; a < N; a++)
@@ -142,8 +140,7 @@ internal sealed class GustCovariance
                 }
                 for (int j = 0; j <= i; j++)
                 {
-                    Complex other = new Complex(w * w, 2 * xi[j] * omega[j] * w) / (omega[j] * omega[j]);
-                    AddModes(i, j, w, transfer.Pair(k, i, j), excess * other, DenseVector.Dot(psi.AsSpan(j * N, N), Y.AsSpan(i * N, N)));
+                    AddModes(i, j, w, transfer.Pair(k, i, j), excess * Complex.Conjugate(transfer.Excess(w, j)), DenseVector.Dot(psi.AsSpan(j * N, N), Y.AsSpan(i * N, N)));
                 }
             }
         }

@@ -5,24 +5,35 @@ namespace StatueFrame.Analysis;
 
 /// <summary>The peak of one effect of gusts, and what the profile's peak pressure on each single band gives to it.</summary>
 /// <remarks>Immutable and safe to share between threads. SI units.</remarks>
-/// <param name="Group">The body, "standoffs" or "points".</param>
+/// <param name="Group">The body, <see cref="Standoffs"/> or "points".</param>
 /// <param name="Where">The cut, ring or point.</param>
 /// <param name="What">What of it, as in "bending".</param>
 /// <param name="Heading">The wind's heading.</param>
 /// <param name="ByBand">The part of each band, at its peak pressure; together zero or more.</param>
+/// <param name="AsideByBand">What its peak pressure adds when it is off the middle by as much as the wind may be.</param>
 /// <param name="Peak">The peak by random vibration.</param>
 /// <param name="Deviation">The standard deviation about the mean.</param>
-internal sealed record GustDemand(string Group, string Where, string What, Angle Heading, double[] ByBand, double Peak, double Deviation)
+internal sealed record GustDemand(string Group, string Where, string What, Angle Heading, double[] ByBand, double[] AsideByBand, double Peak, double Deviation)
 {
     /// <summary>What is below this part of the greatest effect of its kind governs nothing.</summary>
     private const double Small = 0.02;
+
+    /// <summary>The effect that no factor on the pressure is for, but <see cref="WindAction.Eccentricity"/>.</summary>
+    public const string Twist = "twist";
+
+    /// <summary>The group of the effects on bars.</summary>
+    public const string Standoffs = "standoffs";
 
     /// <summary>What is not looked at.</summary>
     public static Assumption LeftOut { get; } = new(
         "effects of gusts left out", "below 2 % of the greatest of their kind and body; standoffs on a rigid ring stressed below a twentieth of their yield strength", Source.Assumed("gusts"));
 
-    /// <summary>The effect of the peak pressure with a gust factor on each band.</summary>
-    public double With(double[] factors) => DenseVector.Dot(factors, ByBand);
+    /// <summary>The effect of the peak pressure with a gust factor on each band, amid the figure or off its middle.</summary>
+    public double With(double[] factors)
+    {
+        double amid = DenseVector.Dot(factors, ByBand);
+        return Math.Max(amid, WindAction.OffCenterShare * (amid + Math.Abs(DenseVector.Dot(factors, AsideByBand))));
+    }
 
     /// <summary>
     /// The effects of a wind, each in the heading in which its peak is greatest, against the greatest that the factors in use
@@ -53,7 +64,7 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
         {
             // Where no wind comes down, as above the last band, only a little inertia does.
             double most = kind.Max(found => found.Demand.Peak), mostInUse = kind.Max(found => found.InUse);
-            return kind.Where(found => found.Demand.Peak > Small * most && found.InUse > Small * mostInUse);
+            return kind.Where(found => found.Demand.Peak > Small * most && (mostInUse == 0 || found.InUse > Small * mostInUse));
         })];
     }
 

@@ -105,7 +105,7 @@ public static class GustFactors
     /// </summary>
     /// <remarks>
     /// The factors are built from the top down: a band takes what is missing to the peaks of the parts that it and the bands
-    /// above it load; 2 % are put on top, so that small changes of the design do not ask for new ones. Twist by gusts is not in them; see <see cref="WindAction.Eccentricity"/>.
+    /// above it load; 2 % are put on top, so that small changes of the design do not ask for new ones. Wind off the middle (<see cref="WindAction.Eccentricity"/>) counts as steady.
     /// </remarks>
     /// <param name="model">The statue's model.</param>
     /// <param name="wind">The wind.</param>
@@ -119,26 +119,34 @@ public static class GustFactors
         ModalResponse modes = model.Modes(GustModes);
         GustGuard.Require(model, modes, wind, wind.Headings.Count > 0 ? wind.Headings[0] : Angle.Zero, damping);
         WindAction plain = wind with { GustByBand = [], GustEffectFactor = 1 };
-        (GustDemand Demand, double InUse)[] all = [.. GustDemand.Of(model, modes, plain, damping, [])];
-        double least = all.Min(found => found.Demand.Peak / found.InUse);
-        double[] factors = [.. Enumerable.Repeat(least, model.BandCount)];
-        // Parts that few bands load come first: those at the top.
-        foreach ((GustDemand demand, double inUse) in all.OrderBy(found => Loading(found.Demand).Length))
+        (GustDemand Demand, double InUse)[] all = [.. Pushing(plain)];
+        double least = all.Where(found => found.Demand.Group != GustDemand.Standoffs).Min(found => found.Demand.Peak / found.InUse);
+        double[] factors = [.. Enumerable.Repeat(least, model.BandCount)], ones = [.. Enumerable.Repeat(1.0, model.BandCount)];
+        // Parts that few bands load come first: those at the top. Where wind off the middle governs, it takes more than one turn.
+        bool isRaised = true;
+        for (int turn = 0; turn < 5 && isRaised; turn++)
         {
-            // The peak is that of its own heading; what another heading gives already need not be given again.
-            double scale = demand.ByBand.Sum() / inUse, missing = demand.Peak * scale - demand.With(factors);
-            if (missing <= 0)
-                continue;
-            int[] loading = Loading(demand);
-            int[] low = [.. loading.Where(a => factors[a] <= least * (1 + 1e-12))];
-            int[] raised = low.Length > 0 ? low : loading;
-            double share = raised.Sum(a => demand.ByBand[a]);
-            foreach (int a in raised)
-                factors[a] += missing / share;
+            isRaised = false;
+            foreach ((GustDemand demand, double inUse) in all.OrderBy(found => Loading(found.Demand).Length))
+            {
+                // The peak is that of its own heading; what another heading gives already need not be given again.
+                double scale = demand.With(ones) / inUse, missing = demand.Peak * scale - demand.With(factors);
+                if (missing <= 1e-3 * demand.Peak)
+                    continue;
+                int[] loading = Loading(demand);
+                int[] low = [.. loading.Where(a => factors[a] <= least * (1 + 1e-12))];
+                int[] raised = low.Length > 0 ? low : loading;
+                double share = raised.Sum(a => demand.ByBand[a]);
+                foreach (int a in raised)
+                    factors[a] += missing / share;
+                isRaised = true;
+            }
         }
         // What is still missing in some heading raises all.
-        double missed = GustDemand.Of(model, modes, wind with { GustByBand = [.. factors] }, damping, []).Max(found => found.Demand.Peak / found.InUse);
+        double missed = Pushing(wind with { GustByBand = [.. factors] }).Max(found => found.Demand.Peak / found.InUse);
         return wind with { GustByBand = [.. factors.Select(f => Math.Ceiling(1000 * Math.Clamp(Spare * Math.Max(1, missed) * f, 0.3, 5)) / 1000)] };
+
+        IEnumerable<(GustDemand Demand, double InUse)> Pushing(WindAction with) => GustDemand.Of(model, modes, with, damping, []).Where(found => found.Demand.What != GustDemand.Twist);
     }
 
     /// <summary>So much is put on top, for small changes of a design not to need factors of their own.</summary>

@@ -14,7 +14,10 @@ namespace StatueFrame.Analysis;
 /// </remarks>
 internal sealed class GustField
 {
-    private const int FewestHeights = 24, MostAlong = 3;
+    private const int FewestHeights = 24, MostAlong = 3, TwistingPoints = 8;
+
+    /// <summary>Length scale of gusts across the wind over that of those along it: with three quarters of their intensity small eddies are then as strong either way as in isotropic turbulence, 4/3, within 7 %.</summary>
+    private const double AcrossScale = 0.25;
 
     private readonly double[] spectra;
     private readonly double[] decays;
@@ -22,17 +25,23 @@ internal sealed class GustField
     private readonly int[] starts;
     private readonly int across, along;
 
-    public GustField(BandWind wind, GustSpectrum spectrum, GustOptions options, double highestMode)
+    /// <summary>Gusts at the bands of a wind.</summary>
+    /// <param name="wind">The wind that the bands meet.</param>
+    /// <param name="spectrum">The spectrum.</param>
+    /// <param name="options">How they are described.</param>
+    /// <param name="highestMode">The highest frequency that matters, Hz.</param>
+    /// <param name="kind">Which of the gusts.</param>
+    public GustField(BandWind wind, GustSpectrum spectrum, GustOptions options, double highestMode, GustKind kind)
     {
         BandCount = wind.Bands.Length;
-        across = options.PointsAcross;
+        across = kind == GustKind.Twisting ? Math.Max(TwistingPoints, options.PointsAcross) : options.PointsAcross;
         along = options.PointsAlong ?? Math.Clamp((FewestHeights + BandCount - 1) / BandCount, 1, MostAlong);
         Frequencies = Grid(wind.Bands, options.FrequencyCount, highestMode);
         spectra = new double[Frequencies.Length * BandCount];
         for (int band = 0; band < BandCount; band++)
-            FillSpectrum(band, wind.Bands[band].Scale / wind.Bands[band].Speed, spectrum);
+            FillSpectrum(band, (kind == GustKind.Across ? AcrossScale : 1) * wind.Bands[band].Scale / wind.Bands[band].Speed, spectrum);
         starts = new int[BandCount * (BandCount + 1) / 2 + 1];
-        (decays, factors) = PointPairs(wind, options);
+        (decays, factors) = PointPairs(wind, options, kind == GustKind.Twisting);
     }
 
     public int BandCount { get; }
@@ -107,10 +116,11 @@ internal sealed class GustField
     /// For every pair of bands, the decay d of each pair of points, whose gusts are coherent by exp(−n·d), and its weight.
     /// Equal ones are counted together; each list is filled up with weight zero to whole vectors.
     /// </summary>
-    private (double[] Decays, double[] Factors) PointPairs(BandWind wind, GustOptions options)
+    private (double[] Decays, double[] Factors) PointPairs(BandWind wind, GustOptions options, bool twisting)
     {
         const double same = 1e-9;
         int points = across * along, pair = 0;
+        double[] levers = [.. Enumerable.Range(0, points).Select(i => twisting ? Beside(i) * LeverFactor() : 1)];
         List<double> all = [], weights = [];
         for (int a = 0; a < BandCount; a++)
         {
@@ -129,7 +139,7 @@ internal sealed class GustField
                         all.Add(decay);
                         weights.Add(0);
                     }
-                    weights[known] += 1.0 / (points * points);
+                    weights[known] += levers[i / points] * levers[i % points] / (points * points);
                 }
                 for (; all.Count % Vector256<double>.Count != 0; weights.Add(0))
                     all.Add(0);
@@ -145,9 +155,27 @@ internal sealed class GustField
     /// </summary>
     private Vector3D Point(BandWind.Band band, int number)
     {
-        double beside = across == 1 ? 0 : (number % across - 0.5 * (across - 1)) * across / (across * across - 1.0);
+        double beside = Beside(number);
         double above = (number / across + 0.5) / along - 0.5;
         return band.At + beside * band.SpanAcross + above * band.SpanAlong;
+    }
+
+    /// <summary>Where a point is across its band, as a part of the width.</summary>
+    private double Beside(int number) => across == 1 ? 0 : (number % across - 0.5 * (across - 1)) * across / (across * across - 1.0);
+
+    /// <summary>
+    /// By which the levers of a few points are too long for what twists: with it gusts that are large against the width, whose coherence
+    /// falls straight, twist as they do over a whole width, Σ y y'|y − y'| = −1/60.
+    /// </summary>
+    private double LeverFactor()
+    {
+        double sum = 0;
+        for (int i = 0; i < across; i++)
+        {
+            for (int j = 0; j < across; j++)
+                sum -= Beside(i) * Beside(j) * Math.Abs(Beside(i) - Beside(j)) / (across * across);
+        }
+        return sum > 0 ? Math.Sqrt(1 / (60 * sum)) : 0;
     }
 
     private double MeanCoherence(int pair, double n)

@@ -4,6 +4,9 @@ namespace StatueFrame.Analysis;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class GustMoments(double[] mean, double[] background, double[] total, double[] velocity, double duration)
 {
+    private readonly double[] mean = mean, background = background, total = total, velocity = velocity;
+    private readonly double duration = duration;
+
     /// <summary>The statistics of the sum of the quantities, each times its coefficient.</summary>
     public GustStatistics Of(ReadOnlySpan<double> c)
     {
@@ -13,6 +16,11 @@ internal sealed class GustMoments(double[] mean, double[] background, double[] t
         double all = Quadratic(total, c);
         return new GustStatistics(sum, GustCovariance.Root(Quadratic(background, c)), GustCovariance.Root(all), GustCovariance.Ratio(Quadratic(velocity, c), all), duration);
     }
+
+    /// <summary>Of sums of independent parts.</summary>
+    public static GustMoments operator +(GustMoments a, GustMoments b) => new(Sum(a.mean, b.mean), Sum(a.background, b.background), Sum(a.total, b.total), Sum(a.velocity, b.velocity), a.duration);
+
+    private static double[] Sum(double[] a, double[] b) => [.. a.Zip(b, (x, y) => x + y)];
 
     private static double Quadratic(double[] matrix, ReadOnlySpan<double> c)
     {

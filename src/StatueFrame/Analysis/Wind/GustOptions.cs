@@ -42,6 +42,12 @@ public sealed record GustOptions
     /// </summary>
     public int? PointsAlong { get; init; }
 
+    /// <summary>
+    /// Intensity of the gusts across the wind over that of those along it, 0 to 1; they swing the drag sideways by F u_v/V. Near 0.75
+    /// over flat ground (Joint Committee on Structural Safety, Probabilistic Model Code, 2.13, from memory); 0 leaves them out.
+    /// </summary>
+    public double AcrossIntensity { get; init; } = 0.75;
+
     internal void Validate(Validator v)
     {
         if (Spectrum is { } spectrum)
@@ -52,6 +58,7 @@ public sealed record GustOptions
             v.Within(time, time.Seconds, 60, 6 * 3600, nameof(Duration));
         v.InRange(FrequencyCount, 50, 5000, "200 do for most statues.");
         v.InRange(PointsAcross, 1, 8, "Points across a band; 3 do for most.");
+        v.InRange(AcrossIntensity, 0, 1, "Near 0.75 over flat ground.");
         if (PointsAlong is { } along)
             v.InRange(along, 1, 8, "Points along a band; null takes as many as its height needs.", nameof(PointsAlong));
     }

@@ -11,9 +11,9 @@ namespace StatueFrame.Analysis;
 /// </summary>
 /// <remarks>
 /// <para>
-/// Linear and quasi-steady: the drag on a band swings by ρ C_f A V u, the gusts u along the wind are a Gaussian random
-/// field, and the statue vibrates about its unloaded state. Wind alone, without load factors and weight. Vortex shedding,
-/// galloping and gusts across the wind are not in it. A strength check by these peaks needs review by a wind engineer.
+/// Linear and quasi-steady: the drag on a band swings by ρ C_f A V u with the gusts u along the wind, which also twist it where they differ
+/// across its width, and turns by v/V with the gusts v across; both are Gaussian random fields, and the statue vibrates about its
+/// unloaded state. Wind alone, without load factors and weight. Vortex shedding, galloping and lift are not in it. A strength check by these peaks needs review by a wind engineer.
 /// </para>
 /// <para>Immutable and safe to share between threads.</para>
 /// <para>Source of the method: Davenport 1961 and 1967, from memory; derived in the theory page "gusts".</para>
@@ -23,37 +23,29 @@ public sealed class GustResponse
     private readonly StatueModel model;
     private readonly WindModes modes;
     private readonly BandWind wind;
-    private readonly double[] staticShapes;
-    private readonly GustCovariance covariance;
+    private readonly GustSource[] sources;
+    private readonly double eccentricity;
+    private readonly bool hasTwist;
     private readonly Lazy<GustBar[]> rings;
 
     private GustResponse(StatueModel model, WindModes modes, WindAction action, BandWind wind, DampingModel damping, GustOptions options)
     {
-        (this.model, this.modes, this.wind) = (model, modes, wind);
-        staticShapes = StaticShapes();
-        int bands = wind.Bands.Length;
+        (this.model, this.modes, this.wind, eccentricity, hasTwist) = (model, modes, wind, action.EccentricityInUse, options.PointsAcross > 1);
         double[] stillAir = [.. modes.Omega.Select(omega => DampingModel.RatioOf(damping.DecrementAt(omega / (2 * Math.PI), modes.Omega[0] / (2 * Math.PI))))];
         var ratios = new double[modes.Count];
-        var modalForces = new double[bands * modes.Count];
         for (int i = 0; i < modes.Count; i++)
-        {
             ratios[i] = Math.Min(stillAir[i] + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
-            for (int a = 0; a < bands; a++)
-                modalForces[i * bands + a] = wind.Bands[a].MeanForce * modes.MotionAlong(i)[a];
-        }
         GustSpectrum spectrum = options.Spectrum ?? DefaultSpectrum(action.Profile);
         double duration = options.Duration?.Seconds ?? action.Profile.AveragingTimeSi;
-        var field = new GustField(wind, spectrum, options, modes.Omega[^1] / (2 * Math.PI));
-        covariance = new GustCovariance(field, wind.Bands, modalForces, modes.Omega, ratios, duration);
+        sources = Sources(spectrum, options, ratios, duration);
 
-        BaseShear = new(covariance.Of(Base(Vector3D.Zero, wind.Direction)), Force.FromNewtons);
-        double[] overturning = Base(wind.Across, Vector3D.Zero);
-        Overturning = new(covariance.Of(overturning), Torque.FromNewtonMeters);
-        BaseTwist = new(covariance.Of(Base(Vector3D.UnitZ, Vector3D.Zero)), Torque.FromNewtonMeters);
+        BaseShear = new(Together(s => s.OnBase(Vector3D.Zero, wind.Direction)), Force.FromNewtons);
+        Overturning = new(Together(s => s.OnBase(wind.Across, Vector3D.Zero)), Torque.FromNewtonMeters);
+        BaseTwist = new(Together(s => s.OnBase(Vector3D.UnitZ, Vector3D.Zero)), Torque.FromNewtonMeters);
         StructuralFactor = Overturning.Peak.NewtonMeters / PeakPressureMoment();
         Modes = [.. Enumerable.Range(0, modes.Count).Select(i => new GustMode(
             i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), stillAir[i], options.AerodynamicDamping ? modes.AirRatio[i] : 0,
-            Torque.FromNewtonMeters(covariance.Of(Only(overturning, bands + i)).Deviation)))];
+            Torque.FromNewtonMeters(Together(s => Only(s.OnBase(wind.Across, Vector3D.Zero), wind.Bands.Length + i)).Deviation)))];
         Points = [.. model.Statue.Points.Select(p => MovementOf(p.Name, model.PlaceOf(p.On), model.PositionOf(p)))];
         rings = new Lazy<GustBar[]>(() => [.. model.Rings.Select(r => WorstOf(r.Ring))]);
     }
@@ -139,7 +131,7 @@ public sealed class GustResponse
 
     /// <summary>
     /// Effects of gusts, each with what the peak pressure on every single band gives to it, and its peak: cuts of trunk and limbs
-    /// in shear and bending, the most stressed corner of every standoff, the sway of points.
+    /// in shear, bending and twist, the most stressed corner of every standoff, the sway of points.
     /// </summary>
     internal IEnumerable<GustDemand> Effects()
     {
@@ -147,22 +139,24 @@ public sealed class GustResponse
         {
             foreach (SegmentModel segment in body.Segments)
             {
-                double[][] cuts = Cuts(segment);
+                double[][][] cuts = Array.ConvertAll(sources, source => Cuts(source, segment));
                 foreach (int end in (int[])[0, Mechanics.Frame.NodeSize])
                 {
                     string where = $"{segment.Name}, {(end > 0 ? "top" : "bottom")}";
-                    yield return InPlane(body.Name, where, "bending", cuts[end + 3], cuts[end + 4]);
-                    yield return InPlane(body.Name, where, "shear", cuts[end], cuts[end + 1]);
+                    yield return InPlane(body.Name, where, "bending", i => (cuts[i][end + 3], cuts[i][end + 4]));
+                    yield return InPlane(body.Name, where, "shear", i => (cuts[i][end], cuts[i][end + 1]));
+                    double[][] twist = Array.ConvertAll(cuts, c => c[end + 5]);
+                    yield return Demand(body.Name, where, GustDemand.Twist, twist, Together(twist));
                 }
             }
         }
         foreach ((RingElement ring, _) in model.Rings)
         {
-            var stresses = new GustBarStress(model, ring, covariance, wind, Shape);
+            var stresses = new GustBarStress(model, ring, sources, wind);
             foreach (BarModel bar in ring.Bars)
             {
-                (GustStatistics stress, double[] effects) = stresses.OfWorstCorner(bar.Bar);
-                GustDemand demand = Demand("standoffs", ring.BandName, "stress", effects, stress);
+                (GustStatistics stress, double[][] effects) = stresses.OfWorstCorner(bar.Bar);
+                GustDemand demand = Demand(GustDemand.Standoffs, ring.BandName, "stress", effects, stress);
                 if (demand.Peak > LeastStress * bar.Standoff.Material.YieldStrength.Pascals)
                     yield return demand;
             }
@@ -171,19 +165,19 @@ public sealed class GustResponse
         {
             Place place = model.PlaceOf(point.On);
             Vector3D at = model.PositionOf(point);
-            Vector3D[] moved = [.. Enumerable.Range(0, covariance.Count).Select(k => model.Motion(Shape(k), place, at).Displacement)];
-            yield return InPlane("points", point.Name, "sway", Array.ConvertAll(moved, v => v.X), Array.ConvertAll(moved, v => v.Y));
+            Vector3D[][] moved = Array.ConvertAll(sources, source => Enumerable.Range(0, source.Covariance.Count).Select(k => model.Motion(source.Shape(k), place, at).Displacement).ToArray());
+            yield return InPlane("points", point.Name, "sway", i => (Array.ConvertAll(moved[i], v => v.X), Array.ConvertAll(moved[i], v => v.Y)));
         }
     }
 
     /// <summary>What each coordinate puts on the cuts at both ends of a segment: three forces and three moments at the lower, then at the upper.</summary>
-    private double[][] Cuts(SegmentModel segment)
+    private double[][] Cuts(GustSource source, SegmentModel segment)
     {
-        double[][] rows = [.. Enumerable.Range(0, FrameElement.Size).Select(_ => new double[covariance.Count])];
+        double[][] rows = [.. Enumerable.Range(0, FrameElement.Size).Select(_ => new double[source.Covariance.Count])];
         Span<double> u = stackalloc double[FrameElement.Size], cut = stackalloc double[FrameElement.Size];
-        for (int k = 0; k < covariance.Count; k++)
+        for (int k = 0; k < source.Covariance.Count; k++)
         {
-            segment.Element.Gather(Shape(k), u);
+            segment.Element.Gather(source.Shape(k), u);
             segment.EndForces(segment.Element, u, cut);
             if (k >= wind.Bands.Length)
             {
@@ -201,21 +195,49 @@ public sealed class GustResponse
     /// <summary>A standoff on its rigid ring that gusts stress less than this part of its yield strength is governed by its own strip of skin.</summary>
     private const double LeastStress = 0.05;
 
-    private GustDemand Demand(string group, string where, string what, double[] effects, GustStatistics? known = null)
+    private GustDemand Demand(string group, string where, string what, double[][] effects, GustStatistics statistics)
     {
-        int sign = wind.AtPeakPressure(effects) < 0 ? -1 : 1;
-        var byBand = new double[wind.Bands.Length];
+        int sign = wind.AtPeakPressure(effects[0]) < 0 ? -1 : 1;
+        (double[] byBand, double[] aside) = (new double[wind.Bands.Length], new double[wind.Bands.Length]);
         for (int a = 0; a < byBand.Length; a++)
-            byBand[a] = sign * effects[a] * wind.PeakOverMean(a);
-        GustStatistics statistics = known ?? covariance.Of(effects);
-        return new GustDemand(group, where, what, wind.Heading, byBand, Math.Abs(statistics.Peak), statistics.Deviation);
+        {
+            byBand[a] = sign * effects[0][a] * wind.PeakOverMean(a);
+            aside[a] = hasTwist ? eccentricity * effects[1][a] * wind.PeakOverMean(a) : 0;
+        }
+        return new GustDemand(group, where, what, wind.Heading, byBand, aside, Math.Abs(statistics.Peak), statistics.Deviation);
     }
 
     /// <summary>A vector of two components, along the way it has under the peak pressure on all bands.</summary>
-    private GustDemand InPlane(string group, string where, string what, double[] cx, double[] cy)
+    private GustDemand InPlane(string group, string where, string what, Func<int, (double[] X, double[] Y)> effects)
     {
+        (double[] cx, double[] cy) = effects(0);
         double sx = wind.AtPeakPressure(cx), sy = wind.AtPeakPressure(cy), length = double.Hypot(sx, sy);
-        return Demand(group, where, what, length > 0 ? [.. cx.Zip(cy, (a, b) => (a * sx + b * sy) / length)] : cx);
+        double[][] along = [.. Enumerable.Range(0, sources.Length).Select(i => Along(effects(i)))];
+        return Demand(group, where, what, along, Together(along));
+
+        double[] Along((double[] X, double[] Y) c) => length > 0 ? [.. c.X.Zip(c.Y, (a, b) => (a * sx + b * sy) / length)] : c.X;
+    }
+
+    /// <summary>What all gusts do to a quantity.</summary>
+    private GustStatistics Together(Func<GustSource, double[]> effect) => Together(Array.ConvertAll(sources, source => effect(source)));
+
+    private GustStatistics Together(double[][] effects) => GustStatistics.Sum([.. sources.Zip(effects, (source, c) => source.Covariance.Of(c))]);
+
+    /// <summary>Along the wind; against one another on both sides of each band, which twists it; and across the wind.</summary>
+    private GustSource[] Sources(GustSpectrum spectrum, GustOptions options, double[] ratios, double duration)
+    {
+        double highest = modes.Omega[^1] / (2 * Math.PI);
+        var along = new GustField(wind, spectrum, options, highest, GustKind.Along);
+        var transfer = new ModalTransfer(along.Frequencies, modes.Omega, ratios);
+        List<GustSource> all = [Of(along, band => 2 * band.Intensity, band => (band.MeanForce * wind.Direction, default), hasMean: true)];
+        if (hasTwist)
+            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Twisting), band => 2 * band.Intensity, band => (default, band.SpanAcross.Cross(band.MeanForce * wind.Direction)), hasMean: false));
+        if (options.AcrossIntensity > 0)
+            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Across), band => options.AcrossIntensity * band.Intensity, band => (band.MeanForce * wind.Across, default), hasMean: false));
+        return [.. all];
+
+        GustSource Of(GustField field, Func<BandWind.Band, double> swing, Func<BandWind.Band, (Vector3D, Vector3D)> loadOf, bool hasMean) =>
+            new(model, modes, wind, field, swing, loadOf, transfer, duration, hasMean);
     }
 
     internal static GustSpectrum DefaultSpectrum(WindProfile profile) => profile.AveragingTimeSi > 600 ? GustSpectrum.Kaimal : GustSpectrum.En1991;
@@ -228,45 +250,12 @@ public sealed class GustResponse
             yield return new Assumption("spectrum of gusts", $"{DefaultSpectrum(wind.Profile)}", wind.Profile.SpectrumSource);
         if (options.DecayAcross == new GustOptions().DecayAcross && options.DecayVertical == new GustOptions().DecayVertical)
             yield return new Assumption("decay constants of the coherence of gusts", "11.5 across and 11.5 over the height", Source.En1991_1_4("C.2 (C.3)"));
+        if (options.AcrossIntensity == new GustOptions().AcrossIntensity)
+            yield return new Assumption("gusts across the wind", "three quarters of the intensity and a quarter of the length scale of those along it", new Source("Joint Committee on Structural Safety, Probabilistic Model Code", "2.13, from memory; isotropy of small eddies"));
         if (options.Duration is null)
             yield return new Assumption("time of the peak response", $"{wind.Profile.AveragingTimeSi} s, that of the profile's mean speed", Source.Assumed("gusts"));
         if (model.HasTensionOnly)
             yield return new Assumption("tension-only braces in gusts", "one diagonal of each pair acts, half from each", Source.Assumed("gusts"));
-    }
-
-    /// <summary>For every band, the static displacements under its mean wind force: full vectors one after the other.</summary>
-    private double[] StaticShapes()
-    {
-        int size = model.Frame.FreedomCount;
-        var loads = new double[wind.Bands.Length * size];
-        for (int a = 0; a < wind.Bands.Length; a++)
-            wind.AddMeanForce(a, loads.AsSpan(a * size, size));
-        return model.Statics.Solve(loads);
-    }
-
-    private ReadOnlySpan<double> Shape(int coordinate)
-    {
-        int size = model.Frame.FreedomCount, bands = wind.Bands.Length;
-        return coordinate < bands ? staticShapes.AsSpan(coordinate * size, size) : modes.Shape(coordinate - bands);
-    }
-
-    /// <summary>What each coordinate puts on the base along a force direction or about a moment axis through its center.</summary>
-    private double[] Base(Vector3D axis, Vector3D direction)
-    {
-        var c = new double[covariance.Count];
-        for (int a = 0; a < wind.Bands.Length; a++)
-        {
-            Vector3D force = wind.Bands[a].MeanForce * wind.Direction;
-            c[a] = force.Dot(direction) + wind.Bands[a].At.Cross(force).Dot(axis);
-        }
-        for (int i = 0; i < modes.Count; i++)
-        {
-            double w = modes.Omega[i];
-            double Part(int d) => modes.Participation(i, d);
-            c[wind.Bands.Length + i] = w * w * (
-                direction.Dot(new Vector3D(Part(0), Part(1), Part(2))) + axis.Dot(new Vector3D(Part(3), Part(4), Part(5))));
-        }
-        return c;
     }
 
     private double PeakPressureMoment()
@@ -286,27 +275,34 @@ public sealed class GustResponse
 
     private GustMovement MovementOf(string name, Place place, Vector3D at)
     {
-        double[] along = new double[covariance.Count], across = new double[covariance.Count], twist = new double[covariance.Count];
-        for (int i = 0; i < covariance.Count; i++)
+        (double[] Along, double[] Across, double[] Twist)[] moved = Array.ConvertAll(sources, source =>
         {
-            (Vector3D displacement, Vector3D rotation) = model.Motion(Shape(i), place, at);
-            (along[i], across[i], twist[i]) = (displacement.Dot(wind.Direction), displacement.Dot(wind.Across), rotation.Z);
-        }
+            int count = source.Covariance.Count;
+            (double[] along, double[] across, double[] twist) = (new double[count], new double[count], new double[count]);
+            for (int i = 0; i < count; i++)
+            {
+                (Vector3D displacement, Vector3D rotation) = model.Motion(source.Shape(i), place, at);
+                (along[i], across[i], twist[i]) = (displacement.Dot(wind.Direction), displacement.Dot(wind.Across), rotation.Z);
+            }
+            return (along, across, twist);
+        });
         return new GustMovement
         {
             Point = name,
-            Sway = new(covariance.Of(along), Length.FromMeters),
-            SwayAcross = new(covariance.Of(across), Length.FromMeters),
-            Twist = new(covariance.Of(twist), Angle.FromRadians),
-            Acceleration = new(covariance.AccelerationOf(along), Acceleration.FromMetersPerSecondSquared),
-            AccelerationAcross = new(covariance.AccelerationOf(across), Acceleration.FromMetersPerSecondSquared),
+            Sway = new(Sum((covariance, i) => covariance.Of(moved[i].Along)), Length.FromMeters),
+            SwayAcross = new(Sum((covariance, i) => covariance.Of(moved[i].Across)), Length.FromMeters),
+            Twist = new(Sum((covariance, i) => covariance.Of(moved[i].Twist)), Angle.FromRadians),
+            Acceleration = new(Sum((covariance, i) => covariance.AccelerationOf(moved[i].Along)), Acceleration.FromMetersPerSecondSquared),
+            AccelerationAcross = new(Sum((covariance, i) => covariance.AccelerationOf(moved[i].Across)), Acceleration.FromMetersPerSecondSquared),
         };
+
+        GustStatistics Sum(Func<GustCovariance, int, GustStatistics> of) => GustStatistics.Sum([.. sources.Select((source, i) => of(source.Covariance, i))]);
     }
 
     private GustBar WorstOf(RingElement ring)
     {
         (int Bar, GustStatistics Stress, GustStatistics Axial, double OfYield) worst = (-1, default, default, 0);
-        var stresses = new GustBarStress(model, ring, covariance, wind, Shape);
+        var stresses = new GustBarStress(model, ring, sources, wind);
         for (int i = 0; i < ring.Bars.Length; i++)
         {
             (GustStatistics stress, GustStatistics axial) = stresses.Of(ring.Bars[i].Bar);

@@ -47,6 +47,12 @@ internal sealed class ModalTransfer
         }
     }
 
+    /// <summary>Number of modes.</summary>
+    public int Count => count;
+
+    /// <summary>(ω² − 2iξ_iω_iω)/ω_i², by which a mode's amplitude exceeds the quasi-static one, as a part of it.</summary>
+    public Complex Excess(double w, int i) => new Complex(w * w, -2 * xi[i] * omega[i] * w) / (omega[i] * omega[i]);
+
     /// <summary>The weight of g at a frequency in ∫ g H_i dn.</summary>
     public Complex Single(int frequency, int i) => single[frequency * count + i];
 

@@ -15,7 +15,7 @@ internal sealed class WindModes
     /// <summary>Frequencies nearer than this, relative, count as one.</summary>
     private const double Same = 2e-3;
 
-    private readonly double[] shapes, participation, motion;
+    private readonly double[] shapes, participation, motion, twist;
     private readonly int size, bands;
 
     public WindModes(StatueModel model, ModeSet modes, BandWind wind)
@@ -25,11 +25,11 @@ internal sealed class WindModes
         AirRatio = new double[Count];
         shapes = new double[Count * size];
         participation = new double[Count * Frame.NodeSize];
-        motion = new double[Count * bands];
+        (motion, twist) = (new double[Count * bands], new double[Count * bands]);
         for (int i = 0; i < Count; i++)
         {
             for (int a = 0; a < bands; a++)
-                motion[i * bands + a] = wind.MotionAlong(model, a, modes.Shape(i));
+                (motion[i * bands + a], twist[i * bands + a]) = wind.MotionAlong(model, a, modes.Shape(i));
         }
         for (int first = 0, end; first < Count; first = end)
         {
@@ -54,7 +54,7 @@ internal sealed class WindModes
     /// <summary>Circular frequencies, rad/s.</summary>
     public double[] Omega { get; }
 
-    /// <summary>Damping ratios of the air, ξ_a = Σ ρ C_f A V φ² / 2ω.</summary>
+    /// <summary>Damping ratios of the air, ξ_a = Σ ρ C_f A V φ² / 2ω, φ² the mean over the width of each band.</summary>
     public double[] AirRatio { get; }
 
     /// <summary>A mass-normalized shape as a full vector.</summary>
@@ -66,13 +66,16 @@ internal sealed class WindModes
     /// <summary>Motion along the wind of each band's pressure center.</summary>
     public ReadOnlySpan<double> MotionAlong(int mode) => motion.AsSpan(mode * bands, bands);
 
+    /// <summary>How much further the left edge of each band goes along the wind than its right edge.</summary>
+    private ReadOnlySpan<double> Twist(int mode) => twist.AsSpan(mode * bands, bands);
+
     private void Turn(ModeSet modes, BandWind wind, int first, int count)
     {
         double[] damping = new double[count * count], turns = new double[count * count], values = new double[count];
         for (int i = 0; i < count; i++)
         {
             for (int j = 0; j < count; j++)
-                damping[i * count + j] = AirDamping(wind, MotionAlong(first + i), MotionAlong(first + j));
+                damping[i * count + j] = AirDamping(wind, MotionAlong(first + i), MotionAlong(first + j)) + AirDamping(wind, Twist(first + i), Twist(first + j)) / 12;
         }
         if (count == 1)
             turns[0] = 1;
@@ -80,8 +83,9 @@ internal sealed class WindModes
             DenseEigen.Solve(damping, turns, values, new double[2 * count]);
         values = count == 1 ? damping : values;
         int[] order = [.. Enumerable.Range(0, count).OrderByDescending(i => values[i])];
-        double[] before = motion[(first * bands)..((first + count) * bands)];
+        double[] before = motion[(first * bands)..((first + count) * bands)], twisted = twist[(first * bands)..((first + count) * bands)];
         Array.Clear(motion, first * bands, count * bands);
+        Array.Clear(twist, first * bands, count * bands);
         for (int i = 0; i < count; i++)
         {
             int mode = first + i;
@@ -92,6 +96,7 @@ internal sealed class WindModes
                 square += part * part * w * w;
                 DenseVector.AddScaled(shapes.AsSpan(mode * size, size), part, modes.Shape(first + j));
                 DenseVector.AddScaled(motion.AsSpan(mode * bands, bands), part, before.AsSpan(j * bands, bands));
+                DenseVector.AddScaled(twist.AsSpan(mode * bands, bands), part, twisted.AsSpan(j * bands, bands));
             }
             Omega[mode] = Math.Sqrt(square);
             AirRatio[mode] = Math.Max(0, values[order[i]]) / (2 * Omega[mode]);

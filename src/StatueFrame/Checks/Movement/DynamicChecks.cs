@@ -68,13 +68,13 @@ internal static class DynamicChecks
     public static Check GustEffect(GustDemand demand, double inUse, string situation)
     {
         CheckEntry entry = Catalogue.Find("wind.gust-effects")!;
-        string where = demand.Group is "standoffs" or "points" ? $"{demand.Where}, {demand.What}" : $"{demand.Group}, {demand.Where}, {demand.What}";
-        Dimension dimension = demand.What switch { "bending" => Dimension.Moment, "shear" => Dimension.Force, "stress" => Dimension.Stress, _ => Dimension.SmallLength };
+        string where = demand.Group is GustDemand.Standoffs or "points" ? $"{demand.Where}, {demand.What}" : $"{demand.Group}, {demand.Where}, {demand.What}";
+        Dimension dimension = demand.What switch { "bending" or GustDemand.Twist => Dimension.Moment, "shear" => Dimension.Force, "stress" => Dimension.Stress, _ => Dimension.SmallLength };
         return Check.Of(entry.Subject(where, situation), dimension, Source.Assumed("gusts"), w =>
         {
-            w?.Note(Invariant($"Wind towards {demand.Heading.Degrees:0.#}°, characteristic, without weight. GustFactors.ByBand finds gust factors that are enough."));
+            w?.Note(Invariant($"Wind towards {demand.Heading.Degrees:0.#}°, characteristic, without weight. {(demand.What == GustDemand.Twist ? "More of WindAction.Eccentricity twists more" : "GustFactors.ByBand finds gust factors that are enough")}."));
             w.Given("peak", demand.Peak, dimension, "expected peak by random vibration of the whole statue");
-            w.Given("steady", inUse, dimension, "by the peak pressure with the gust factors in use, of all headings");
+            w.Given("steady", inUse, dimension, "by the peak pressure with the gust factors in use, amid the figure or three quarters of it off the middle, of all headings");
             return (demand.Peak, inUse);
         });
     }

@@ -127,8 +127,10 @@ public class GustSimulationTests
     private static double[] Pattern(StatueModel model, BandWind bands, int a)
     {
         var nodal = new double[model.Frame.FreedomCount];
-        bands.AddMeanForce(a, nodal);
-        return [.. nodal.Select(f => f * 2 / bands.Bands[a].Speed)];
+        BandWind.Band band = bands.Bands[a];
+        Mechanics.Vector3D force = 2 / band.Speed * band.MeanForce * bands.Direction, moment = (band.At - band.Place.NodeAt).Cross(force);
+        new[] { force.X, force.Y, force.Z, moment.X, moment.Y, moment.Z }.CopyTo(nodal, band.Place.Node * Mechanics.Frame.NodeSize);
+        return nodal;
     }
 
     /// <summary>The Cholesky factor of the gusts' cross-spectra at each frequency k/(Samples·Step).</summary>

@@ -85,6 +85,44 @@ public class MovingPartsTests
         Assert.Contains(sheet.Checks, check => check.Id == "bars.clearance" && check.Demand is not null);
     }
 
+    /// <summary>
+    /// A step of pressure moves a mass on a spring twice as far as it would steadily (Biggs, Introduction to Structural Dynamics, 2.3): here
+    /// a thin bar with its strip of limp skin.
+    /// </summary>
+    [Fact]
+    public void A_strip_of_skin_comes_nearer_in_a_shock_by_itself()
+    {
+        var step = new PressurePulse { Name = "step", Shape = new TrianglePulse(), Peak = 1.Kilopascals, Duration = Duration.FromSeconds(200), Heading = 0.Degrees };
+        SmallStatue thin = SmallStatue.Good.With(s => s with { Limbs = [], Points = [], Standoffs = [.. s.Standoffs.Select(r => ((EvenRing)r) with { Standoff = SmallStatue.Flat with { Clearance = 500.Millimeters } })] });
+        StatueModel model = StatueModel.Build(thin.Statue);
+        var situation = new Situation { Name = "struck", Actions = [new SelfWeight(), step] };
+        SituationDemands demands = SituationDemands.Of([model], situation, DampingModel.OfRatio(0.01)), rest = SituationDemands.Of([model], new Situation { Name = "rest", Actions = [new SelfWeight()] }, DampingModel.OfRatio(0.01));
+        double[] forces = new double[12], tip = new double[6];
+        int governed = 0;
+        for (int ring = 0; ring < model.Rings.Count; ring++)
+        {
+            (RingElement element, int number) = model.Rings[ring];
+            (BodyModel body, int index) = model.BandAt(number);
+            foreach (BarModel bar in element.Bars)
+            {
+                double width = body.Bands[index].ProjectedWidth(bar.Strip, step.Direction);
+                Assert.True(bar.Bar.Cantilever(1000 * width * bar.Share.Height * step.Direction, forces, tip));
+                double steady = Math.Abs(bar.Bar.Place.Axes.ToLocal(bar.Bar.Place.Outward).Dot(new Vector3D(tip[0], tip[1], tip[2])));
+                double before = Most(rest, ring, bar), moved = Most(demands, ring, bar) - before, band = demands.Shock!.Bars.Single(b => b.Where == bar.Where).Movement.Value.Meters;
+                Assert.True(Math.Abs(Math.Max(band, 2 * steady) - moved) < 0.005 * moved, $"{bar.Where}: {moved}, band {band}, alone {2 * steady}");
+                governed += 2 * steady > band ? 1 : 0;
+            }
+        }
+        Assert.True(governed > 3);
+
+        static double Most(SituationDemands of, int ring, BarModel bar)
+        {
+            double most = 0;
+            of.Approaches(ring, (other, towards, _) => most = other == bar ? Math.Max(most, towards) : most);
+            return most;
+        }
+    }
+
     /// <summary>In one mode: what the band does against its level at the skin end, or more under limp skin.</summary>
     [Fact]
     public void The_peak_in_a_mode_is_the_motion_of_the_band_at_the_skin_end()
