@@ -302,7 +302,7 @@ var criteria = new Criteria
     Damping = damping,
     Sway = [new SwayLimit("tip", 200.Millimeters), new SwayLimit("wing tip", 200.Millimeters)],
     Skin = new SkinDesign { StressFraction = 1 / 1.1, PanelsHeldInPlane = true, MaintenanceLoad = 0.5.Kilonewtons, LeastPanelFrequency = 20.Hertz },
-    Earthquake = new EarthquakeCriteria { BaseHalfWidthX = 1.4.Meters, BaseHalfWidthY = 1.4.Meters, Friction = 0.4 },
+    Earthquake = new EarthquakeCriteria { Friction = 0.4 },
     Durability = new DurabilityLimit { DesignLife = 100.Years365, GreatestLossFraction = 0.15 },
     DesignLife = 100,
     AcrossWind = new AcrossWindInput
@@ -315,7 +315,7 @@ var criteria = new Criteria
         ],
         AmplitudeLimit = 200.Millimeters,
     },
-    Shock = new ShockLimits { Clearance = 120.Millimeters, BaseWidth = 2.8.Meters, HoldDown = 3200.Kilonewtons },
+    Shock = new ShockLimits { Clearance = 120.Millimeters, HoldDown = 3200.Kilonewtons },
 };
 
 CheckSheet sheet = heron.Check(criteria, actions);

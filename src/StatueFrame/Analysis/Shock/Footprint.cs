@@ -31,6 +31,9 @@ internal sealed class Footprint
         return outline is null ? radius : outline.Cast(0, 0, x / length, y / length).Distance;
     }
 
+    /// <summary>Distance from the center to the nearer edge along a line in plan.</summary>
+    public UnitsNet.Length LeastReach(double x, double y) => UnitsNet.Length.FromMeters(Math.Min(Reach(x, y), Reach(-x, -y)));
+
     /// <summary>
     /// The overturning moment over the one at which the base lifts at its edge, M/(N a), for forces and moments on the base;
     /// infinite when nothing presses.

@@ -88,7 +88,7 @@ internal static class EarthquakeChecks
         new("earthquake.sliding", "sliding on the base by weight alone", Situation: situation);
 
     internal static Check OverturningNotChecked(string axis, string situation) => Check.NotChecked(
-        OverturningSubject(axis, situation), Invariant($"the base's half-width {axis} is not given; set Criteria.Earthquake"), Tipping);
+        OverturningSubject(axis, situation), Invariant($"the base's half-width {axis} is not known; set Criteria.Earthquake, or give the tower's first level a plan"), Tipping);
 
     internal static Check SlipNotChecked(string situation) =>
         Check.NotChecked(SlipSubject(situation), "the friction below the base is not given; set Criteria.Earthquake", Sliding);

@@ -6,7 +6,7 @@ namespace StatueFrame;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed record EarthquakeCriteria
 {
-    /// <summary>From the tower's base center to the edge that the statue tips over, along x; null leaves overturning unchecked.</summary>
+    /// <summary>From the tower's base center to the edge that the statue tips over, along x, 0.01 to 100 m; null takes the nearer edge of the tower's plan at its first level.</summary>
     public Length? BaseHalfWidthX { get; init; }
 
     /// <summary>The same along y.</summary>

@@ -36,8 +36,9 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
         Add("earthquake base vertical force", factor * peak.ForceZ.Newtons, Dimension.Force, "up or down");
         Add("earthquake overturning moment", factor * peak.Overturning.NewtonMeters, Dimension.Moment, "greatest about any direction");
         Add("earthquake twisting moment", factor * peak.MomentZ.NewtonMeters, Dimension.Moment);
-        AddOverturning("along x", criteria.Earthquake?.BaseHalfWidthX, peak.MomentY, b => b.MomentY);
-        AddOverturning("along y", criteria.Earthquake?.BaseHalfWidthY, peak.MomentX, b => b.MomentX);
+        Footprint? plan = Footprint.Of(model, null);
+        AddOverturning("along x", criteria.Earthquake?.BaseHalfWidthX ?? plan?.LeastReach(1, 0), peak.MomentY, b => b.MomentY);
+        AddOverturning("along y", criteria.Earthquake?.BaseHalfWidthY ?? plan?.LeastReach(0, 1), peak.MomentX, b => b.MomentX);
         lists.Checks.Add(criteria.Earthquake?.Friction is { } mu
             ? EarthquakeChecks.Slip(factor * peak.Shear, Greatest(b => b.Shear), Weight, factor * peak.ForceZ, mu, name)
             : EarthquakeChecks.SlipNotChecked(name));

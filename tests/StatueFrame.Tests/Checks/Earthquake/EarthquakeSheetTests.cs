@@ -1,5 +1,6 @@
 using StatueFrame.Checks;
 using StatueFrame.Tests.Analyses;
+using StatueFrame.Tests.Validation;
 using UnitsNet;
 using Check = StatueFrame.Checks.Check;
 
@@ -48,11 +49,27 @@ public class EarthquakeSheetTests
         Assert.Contains(leg.AssumedInputs, a => a.Contains("peaks of an earthquake", StringComparison.Ordinal));
     }
 
+    /// <summary>The base is as wide as the tower's plan unless another width is given.</summary>
+    [Fact]
+    public void A_base_that_nobody_gave_is_the_towers_plan()
+    {
+        Length half = Length.FromMeters(Math.Min(PlanAlong(1, 0), PlanAlong(-1, 0)));
+        Check[] own = Overturning(null), given = Overturning(new EarthquakeCriteria { BaseHalfWidthX = half, BaseHalfWidthY = half });
+        Assert.Equal(given[0].Utilization!.Value, own[0].Utilization!.Value, 1e-9);
+        Assert.All(own, check => Assert.NotEqual(Verdict.NotChecked, check.Verdict));
+
+        static Check[] Overturning(EarthquakeCriteria? criteria) => [.. Sheet(1, criteria).Checks.Where(c => c.Id == "earthquake.overturning")];
+
+        static double PlanAlong(double x, double y) => new SampleStatue().Statue.Tower.Levels[0].Plan!.Outline.Cast(0, 0, x, y).Distance;
+    }
+
     [Fact]
     public void What_is_not_given_is_not_checked()
     {
         CheckSheet sheet = Sheet(1);
-        Assert.Equal(2, sheet.Checks.Count(c => c.Id == "earthquake.overturning" && c.Verdict == Verdict.NotChecked));
+        CheckSheet without = SmallStatue.Good.With(s => s with { Tower = s.Tower with { Levels = [.. s.Tower.Levels.Select(level => level with { Plan = null })], Segments = [SmallStatue.Mast, SmallStatue.Mast] } }).Statue.Check(
+            new Criteria(), new Situation { Name = "quake", Actions = [new SelfWeight(), new EarthquakeAction { Horizontal = new En1998Spectrum { ReferenceAcceleration = 1.MetersPerSecondSquared, Ground = GroundType.A } }] });
+        Assert.Equal(2, without.Checks.Count(c => c.Id == "earthquake.overturning" && c.Verdict == Verdict.NotChecked));
         Assert.Contains(sheet.Checks, c => c.Id == "earthquake.sliding" && c.Verdict == Verdict.NotChecked);
         CheckSheet none = new SampleStatue().Statue.Check(new Criteria(), new Situation { Name = "rest", Actions = [new SelfWeight()] });
         Assert.Contains(none.Checks, c => c.Id == "earthquake.response" && c.Verdict == Verdict.NotChecked);
