@@ -83,7 +83,7 @@ var armature = new Armature
     Straps = new SaddleStrap
     {
         Distance = 0.2.Meters, Width = 40.Millimeters, Thickness = 2.Millimeters, Material = Copper.HalfHardR240,
-        Rivet = Rivet.Of(5.Millimeters, Copper.HalfHardR240), Rivets = 4, Reach = 12.Millimeters, FatigueDetail = riveted,
+        Rivet = Rivet.Of(5.Millimeters, Copper.HalfHardR240), Rivets = 4, Reach = 12.Millimeters, EndDistance = 10.Millimeters, FatigueDetail = riveted,
     },
 };
 var seam = new RivetedSeam

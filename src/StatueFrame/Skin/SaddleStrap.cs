@@ -30,8 +30,17 @@ public sealed record SaddleStrap
     /// <summary>From the rivets to where the strap rises along the bar, 2 mm to 200 mm: the lever of its bending.</summary>
     public required Length Reach { get; init; }
 
+    /// <summary>
+    /// From the rivets to the end of the strap beyond them, which presses on the sheet as the strap bends and so pulls the rivets more, 2 mm
+    /// to 200 mm; null takes 1.5 holes, which the sheet lists as assumed.
+    /// </summary>
+    public Length? EndDistance { get; init; }
+
     /// <summary>Fatigue strength of a strap at its holes, which counts for its rivets too; null leaves it open.</summary>
     public DetailCategory? FatigueDetail { get; init; }
+
+    /// <summary>From the rivets to where the end presses, m: not beyond 1.25 of the reach, as EN 1993-1-8 has it for T-stubs.</summary>
+    internal double PryingLever => Math.Min(EndDistance?.Meters ?? 1.5 * Rivet.d_0, 1.25 * Reach.Meters);
 
     /// <summary>The rivets of one side stand beside one another across the width.</summary>
     internal double NetWidth => Width.Meters - Rivets / 2 * Rivet.d_0;
@@ -54,6 +63,8 @@ public sealed record SaddleStrap
         if (Distance.Meters > 0 && Distance < Width)
             v.Add(nameof(Distance), FormattableString.Invariant($"must be at least the width, {Width.Millimeters:0.##} mm, is {Distance.Millimeters:0.##} mm"), "Straps stand apart along the bar.");
         v.Positive(Reach, Reach.Meters, 0.002, 0.2);
+        if (EndDistance is { } end)
+            v.Positive(end, end.Meters, 0.002, 0.2, nameof(EndDistance));
         FatigueDetail?.Validate(v.At(nameof(FatigueDetail)));
     }
 }

@@ -38,6 +38,8 @@ internal static class DescriptionDefaults
                 continue;
             if (armature.IsContinuous)
                 yield return (new("armature bars over the standoffs", "run on: continuous", Source.Assumed("skin")), armatures);
+            if (armature.Straps is { EndDistance: null })
+                yield return (new("ends of straps beyond their rivets", "1.5 holes", Source.Assumed("sheets")), ["straps.pull-off", "fatigue.straps"]);
             if (armature.PanelRadius is null)
                 yield return (new("panels of sheet", "flat", Source.Assumed("skin")), sheets);
             if (armature.Edges == PanelEdges.Supported)

@@ -96,11 +96,17 @@ public static class SeamChecks
     /// <param name="situation">Name of the situation.</param>
     /// <exception cref="InvalidStatueException">The seam has problems.</exception>
     public static Check PullThrough(RivetedSeam seam, Material sheet, Length thickness, SeamForces forces, BarDesign design, string where = "", string situation = "") =>
+        PullThrough(seam, sheet, thickness, forces, design, where, situation, null);
+
+    /// <summary>As the other, where something pries.</summary>
+    internal static Check PullThrough(RivetedSeam seam, Material sheet, Length thickness, SeamForces forces, BarDesign design, string where, string situation, Func<Working?, double>? prying) =>
         Of(seam, thickness, forces, design, new CheckSubject("seams.pull-through", "head of a rivet pulled through the sheet", where, situation), (w, t, _) =>
         {
             double p = w.Given("p", seam.Pitch.Meters, Dimension.SmallLength, "pitch"), rows = w.Given("rows", seam.Rows, Dimension.Number);
             double q = w.Given("q", forces.Outward.NewtonsPerMeter, Dimension.LineLoad, "suction on the seam");
             double F_t = w.Let("F_t", q * p / rows, Dimension.Force, design.IsAisc ? aisc : en, "pull on a rivet");
+            if (prying?.Invoke(w) is { } k_p)
+                F_t = w.Let("F_p", k_p * F_t, Dimension.Force, meaning: "with what pries");
             double d_m = w.Given("d_m", seam.HeadDiameter?.Meters ?? (seam.Rivet.IsCountersunk ? 1.6 : 1.75) * seam.Rivet.d_0, Dimension.SmallLength, "head");
             double f_v = w.Given("f_v", Strength(w, design, sheet.UltimateStrength, sheet.YieldStrength, 0.6), Dimension.Stress, "sheet in shear");
             double grip = w.Given("grip", seam.Rivet.IsCountersunk ? t / 2 : t, Dimension.SmallLength, "thickness round the head");

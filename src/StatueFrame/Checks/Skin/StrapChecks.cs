@@ -10,6 +10,7 @@ namespace StatueFrame.Checks;
 internal static class StrapChecks
 {
     private static readonly Source statics = Source.Assumed("sheets: half of a strap's pull on each side, at the lever from the rivets to the bar; elastic");
+    private static readonly Source prying = new("EN 1993-1-8:2005", "6.2.4.1: n ≤ 1.25 m, from memory; balance of the strap's end about its rivets");
 
     /// <summary>All checks of the straps of a band.</summary>
     /// <param name="skin">The skin; its armature has straps.</param>
@@ -26,7 +27,7 @@ internal static class StrapChecks
         // A bar carries the sheet half way to either neighbor.
         SeamForces forces = SeamForces.Of(suction, Length.Zero, 2 * skin.Armature.Spacing, skin.Armature.Spacing, skin.Material, thickness);
         forces = forces with { InPlane = SeamForces.Of(Pressure.Zero, Length.Zero, Length.Zero, skin.Armature.Spacing, skin.Material, thickness).InPlane };
-        yield return Weaker((metal, t) => SeamChecks.PullThrough(row, metal, t, forces, design, where, situation)).About(new CheckSubject("straps.pull-off", "rivets of a strap and the sheet round their heads", where, situation));
+        yield return Weaker((metal, t) => SeamChecks.PullThrough(row, metal, t, forces, design, where, situation, w => Prying(w, strap))).About(new CheckSubject("straps.pull-off", "rivets of a strap and the sheet round their heads", where, situation));
         yield return SeamChecks.Shear(row, skin.Material, thickness, forces, design, where, situation).About(new CheckSubject("straps.shear", "rivets of a strap under the weight of the sheet", where, situation));
         yield return Weaker((metal, t) => SeamChecks.Bearing(row, metal, t, forces, design, where, situation)).About(new CheckSubject("straps.bearing", "sheet and strap in bearing and tear-out at the rivets of a strap", where, situation));
         yield return Check.Of(new CheckSubject("straps.bending", "strap bent between its rivets and the bar", where, situation), Dimension.Stress, statics, w =>
@@ -40,7 +41,7 @@ internal static class StrapChecks
             new[] { of(skin.Material, thickness), of(strap.Material, strap.Thickness) }.MaxBy(check => check.Utilization ?? double.PositiveInfinity)!;
     }
 
-    /// <summary>What the rivets of one side have across the width: half of it to each edge, or a quarter and half between two.</summary>
+    /// <summary>What the rivets of one side have across the width, half of it to each edge, or a quarter and half between two, and to the end.</summary>
     public static Check Distances(SaddleStrap strap, string where)
     {
         RivetedSeam across = RowOf(strap) with { Pitch = strap.Rivets > 2 ? 0.5 * strap.Width : strap.Distance, IsSealed = false };
@@ -62,7 +63,18 @@ internal static class StrapChecks
     {
         SaddleStrap strap = armature.Straps!;
         double F = Pull(w, armature, suction), many = w.Given("many", strap.Rivets, Dimension.Number, "rivets"), A = w.Given("A", strap.Rivet.Area, Dimension.SmallArea, "rivet");
-        return w.Let("sigma_1", F / (many * A), Dimension.Stress, statics);
+        double k_p = Prying(w, strap);
+        return w.Let("sigma_1", k_p * F / (many * A), Dimension.Stress, statics);
+    }
+
+    /// <summary>
+    /// By what the rivets are pulled more than by the bar alone: the moment F/2 · e that bends the strap at its rivets presses the end
+    /// beyond them on the sheet, with F/2 · e/n.
+    /// </summary>
+    private static double Prying(Working? w, SaddleStrap strap)
+    {
+        double e = w.Given("e", strap.Reach.Meters, Dimension.SmallLength, "from rivets to bar"), n = w.Given("n", strap.PryingLever, Dimension.SmallLength, "from rivets to where the strap's end presses", prying);
+        return w.Let("k_p", 1 + e / n, Dimension.Number, prying, "prying of the strap's end");
     }
 
     private static double Pull(Working? w, Armature armature, double suction)
@@ -73,5 +85,5 @@ internal static class StrapChecks
 
     /// <summary>The rivets of the straps along a bar as a row.</summary>
     private static RivetedSeam RowOf(SaddleStrap strap) =>
-        new() { Kind = SeamKind.Lapped, Rivet = strap.Rivet, Pitch = strap.Distance, Rows = strap.Rivets, EdgeDistance = (strap.Rivets > 2 ? 0.25 : 0.5) * strap.Width };
+        new() { Kind = SeamKind.Lapped, Rivet = strap.Rivet, Pitch = strap.Distance, Rows = strap.Rivets, EdgeDistance = UnitMath.Min((strap.Rivets > 2 ? 0.25 : 0.5) * strap.Width, strap.EndDistance ?? strap.Width) };
 }

@@ -39,7 +39,9 @@ public class StrapChecksTests
         Check bending = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.bending");
         Assert.Equal(1.5 / (0.036 * 0.002 * 0.002 / 6) + 100 / 72e-6, bending.Demand!.Value, 1);
         Check pull = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.pull-off");
-        Assert.Equal(100, pull.Demand!.Value, 1e-9);
+        // The end, 1.5 · 4 mm beyond the rivets, holds 100 N · 15 mm and so pulls by 250 N more.
+        Assert.Equal(100 + 250, pull.Demand!.Value, 1e-9);
+        Assert.Contains(pull.Id, Sheet(strap).Checks.Where(check => check.AssumedInputs.Any(input => input.Contains("ends of straps", StringComparison.Ordinal))).Select(check => check.Id));
         Check shear = StrapChecks.All(With(strap), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.shear");
         Assert.Equal(Copper.HalfHardR240.Density.KilogramsPerCubicMeter * 9.80665 * 0.0025 * 0.4 * 0.25 / 2, shear.Demand!.Value, 1e-9);
     }
@@ -51,6 +53,18 @@ public class StrapChecksTests
         Assert.Equal(1.2 * 4 / 20, StrapChecks.Distances(strap, "trunk").Demand!.Value, 1e-9);
         Assert.Equal(1.2 * 9 / 10, StrapChecks.Distances(strap with { Rivets = 4, Rivet = Rivet.Of(9.Millimeters, Copper.HalfHardR240) }, "trunk").Demand!.Value, 1e-9);
         Assert.Equal(Verdict.Fail, StrapChecks.Distances(strap with { Rivet = Rivet.Of(20.Millimeters, Copper.HalfHardR240) }, "trunk").Verdict);
+    }
+
+    /// <summary>The further the end of a strap is from its rivets, the less it pries, but no less than at 1.25 of their lever.</summary>
+    [Fact]
+    public void The_end_of_a_strap_pries()
+    {
+        double Pull(double end) => StrapChecks.All(With(strap with { EndDistance = end.Millimeters }), 2.5.Millimeters, 2.Kilopascals, SkinRules(), 1, "band 1", "").Single(check => check.Id == "straps.pull-off").Demand!.Value;
+        Assert.Equal(200, Pull(15), 1e-9);
+        Assert.Equal(180, Pull(18.75), 1e-9);
+        Assert.Equal(180, Pull(60), 1e-9);
+        Assert.Equal(1.2 * 4 / 5, StrapChecks.Distances(strap with { EndDistance = 5.Millimeters }, "trunk").Demand!.Value, 1e-9);
+        Assert.DoesNotContain(Sheet(strap with { EndDistance = 15.Millimeters }).Checks, check => check.AssumedInputs.Any(input => input.Contains("ends of straps", StringComparison.Ordinal)));
     }
 
     /// <summary>A rivet has its heads and holes in sheet and strap: the weaker counts.</summary>
