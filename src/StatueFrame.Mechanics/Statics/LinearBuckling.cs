@@ -24,16 +24,6 @@ public static class LinearBuckling
         return Solve(new LinearStatics(frame), frame.GeometricStiffness(baseState), count, limit);
     }
 
-    /// <summary>Whether the frame buckles below a multiple of the base loads: by Sylvester's law of inertia the negative pivots of K + λ·K_g tell how often.</summary>
-    /// <param name="statics">The first-order analysis.</param>
-    /// <param name="geometric">Geometric stiffness under the base loads.</param>
-    /// <param name="factor">The multiple.</param>
-    internal static bool BucklesBelow(LinearStatics statics, SymmetricMatrix geometric, double factor)
-    {
-        var factors = new LdlFactorization(statics.Frame.Symbolic, SymmetricMatrix.Combine(1, statics.Frame.Stiffness, factor, geometric));
-        return factors.NegativePivots > 0;
-    }
-
     /// <summary>As the other, from a first-order analysis and the geometric stiffness under the base loads.</summary>
     internal static BucklingResult Solve(LinearStatics statics, SymmetricMatrix geometric, int count, double limit)
     {

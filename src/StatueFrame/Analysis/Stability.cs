@@ -52,9 +52,12 @@ public sealed class Stability
         (int At, SymmetricMatrix Geometric, BucklingResult Buckling)? least = null;
         for (int i = 0; i < cases.Length && least is not { Buckling.MissedNone: false }; i++)
         {
+            // Of every other case only whether it buckles earlier is asked, and if so, when.
+            double limit = least is null || Least(least.Value.Buckling) is not { } known ? GreatestFactor : (1 - Earlier) * known;
             SymmetricMatrix geometric = model.Frame.GeometricStiffness(first.AsSpan(i * size, size));
-            if (least is null || LinearBuckling.BucklesBelow(model.Statics, geometric, (1 - Earlier) * (Least(least.Value.Buckling) ?? GreatestFactor)))
-                least = (i, geometric, LinearBuckling.Solve(model.Statics, geometric, 1, GreatestFactor));
+            BucklingResult buckling = LinearBuckling.Solve(model.Statics, geometric, 1, limit);
+            if (least is null || Least(buckling) is not null || !buckling.MissedNone)
+                least = (i, geometric, buckling);
         }
         (int at, SymmetricMatrix softened, BucklingResult found) = least!.Value;
         return new Stability(model, cases[at], nodal.Slice(at * size, size), first[(at * size)..((at + 1) * size)], softened, found);

@@ -18,6 +18,9 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
     /// <summary>What is below this part of the greatest effect of its kind governs nothing.</summary>
     private const double Small = 0.02;
 
+    /// <summary>A body with less than this part of the statue's greatest effect has none but for rounding.</summary>
+    private const double Nothing = 1e-9;
+
     /// <summary>The effect that no factor on the pressure is for, but <see cref="WindAction.Eccentricity"/>.</summary>
     public const string Twist = "twist";
 
@@ -26,7 +29,7 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
 
     /// <summary>What is not looked at.</summary>
     public static Assumption LeftOut { get; } = new(
-        "effects of gusts left out", "below 2 % of the greatest of their kind and body; standoffs on a rigid ring stressed below a twentieth of their yield strength", Source.Assumed("gusts"));
+        "effects of gusts left out", "below 2 % of the greatest of their kind and body; standoffs on a rigid ring stressed below a twentieth of their yield strength; bodies that meet no wind, which inertia alone shakes", Source.Assumed("gusts"));
 
     /// <summary>The effect of the peak pressure with a gust factor on each band, amid the figure or off its middle.</summary>
     public double With(double[] factors)
@@ -60,11 +63,13 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
                     : (Extremes.Exceeds(demand.Peak, known.Demand.Peak) ? demand : known.Demand, Math.Max(inUse, known.InUse));
             }
         }
+        Dictionary<string, double> statue = greatest.Values.GroupBy(found => found.Demand.What).ToDictionary(what => what.Key, what => what.Max(found => found.InUse));
         return [.. greatest.Values.GroupBy(found => (found.Demand.Group, found.Demand.What)).SelectMany(kind =>
         {
-            // Where no wind comes down, as above the last band, only a little inertia does.
+            // Where no wind comes down, as above the last band or in a limb without skin, only a little inertia does. Twist that nothing is for stays.
             double most = kind.Max(found => found.Demand.Peak), mostInUse = kind.Max(found => found.InUse);
-            return kind.Where(found => found.Demand.Peak > Small * most && (mostInUse == 0 || found.InUse > Small * mostInUse));
+            bool isMet = mostInUse > Nothing * statue[kind.Key.What], lacksTwist = kind.Key.What == Twist && wind.EccentricityInUse == 0;
+            return kind.Where(found => found.Demand.Peak > Small * most && (lacksTwist || (isMet && found.InUse > Small * mostInUse)));
         })];
     }
 

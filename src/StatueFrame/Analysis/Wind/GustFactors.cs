@@ -131,7 +131,7 @@ public static class GustFactors
             {
                 // The peak is that of its own heading; what another heading gives already need not be given again.
                 double scale = demand.With(ones) / inUse, missing = demand.Peak * scale - demand.With(factors);
-                if (missing <= 1e-3 * demand.Peak)
+                if (missing <= Unfelt * demand.Peak)
                     continue;
                 int[] loading = Loading(demand);
                 int[] low = [.. loading.Where(a => factors[a] <= least * (1 + 1e-12))];
@@ -148,6 +148,9 @@ public static class GustFactors
 
         IEnumerable<(GustDemand Demand, double InUse)> Pushing(WindAction with) => GustDemand.Of(model, modes, with, damping, []).Where(found => found.Demand.What != GustDemand.Twist);
     }
+
+    /// <summary>What is missing of a peak below this part is left to what raises all.</summary>
+    private const double Unfelt = 1e-3;
 
     /// <summary>So much is put on top, for small changes of a design not to need factors of their own.</summary>
     private const double Spare = 1.02;

@@ -44,9 +44,10 @@ internal static class EarthquakeChecks
     /// <param name="weight">Vertical force on the base without the earthquake, downwards positive.</param>
     /// <param name="lift">Peak vertical force of the earthquake, factor included.</param>
     /// <param name="halfWidth">From the base's center to the edge.</param>
+    /// <param name="edge">What edge that is, in words.</param>
     /// <param name="axis">The direction of tipping, as in "along x".</param>
     /// <param name="situation">Name of the situation.</param>
-    public static Check Overturning(Torque moment, Torque staticMoment, Force weight, Force lift, Length halfWidth, string axis, string situation)
+    public static Check Overturning(Torque moment, Torque staticMoment, Force weight, Force lift, Length halfWidth, string edge, string axis, string situation)
     {
         return Check.Of(OverturningSubject(axis, situation), Dimension.Moment, Tipping, w =>
         {
@@ -54,7 +55,7 @@ internal static class EarthquakeChecks
             double M_0 = w.Given("M_0", staticMoment.NewtonMeters, Dimension.Moment, "without the earthquake");
             double N_0 = w.Given("N_0", weight.Newtons, Dimension.Force, "downwards, without the earthquake");
             double N_E = w.Given("N_E", lift.Newtons, Dimension.Force, "peak in the earthquake, taken upwards");
-            double b = w.Given("b", halfWidth.Meters, Dimension.Length, "from the base's center to its edge");
+            double b = w.Given("b", halfWidth.Meters, Dimension.Length, $"from the base's center to {edge}");
             double M = w.Let("M", M_E + M_0, Dimension.Moment);
             return (M, w.Let("M_resist", (N_0 - N_E) * b, Dimension.Moment));
         });

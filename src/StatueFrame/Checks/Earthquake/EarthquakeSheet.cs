@@ -36,18 +36,21 @@ internal sealed class EarthquakeSheet(StatueModel model, Criteria criteria, Resp
         Add("earthquake base vertical force", factor * peak.ForceZ.Newtons, Dimension.Force, "up or down");
         Add("earthquake overturning moment", factor * peak.Overturning.NewtonMeters, Dimension.Moment, "greatest about any direction");
         Add("earthquake twisting moment", factor * peak.MomentZ.NewtonMeters, Dimension.Moment);
-        Footprint? plan = Footprint.Of(model, null);
-        AddOverturning("along x", criteria.Earthquake?.BaseHalfWidthX ?? plan?.LeastReach(1, 0), peak.MomentY, b => b.MomentY);
-        AddOverturning("along y", criteria.Earthquake?.BaseHalfWidthY ?? plan?.LeastReach(0, 1), peak.MomentX, b => b.MomentX);
+        AddOverturning("along x", criteria.Earthquake?.BaseHalfWidthX, (1, 0), peak.MomentY, b => b.MomentY);
+        AddOverturning("along y", criteria.Earthquake?.BaseHalfWidthY, (0, 1), peak.MomentX, b => b.MomentX);
         lists.Checks.Add(criteria.Earthquake?.Friction is { } mu
             ? EarthquakeChecks.Slip(factor * peak.Shear, Greatest(b => b.Shear), Weight, factor * peak.ForceZ, mu, name)
             : EarthquakeChecks.SlipNotChecked(name));
     }
 
-    private void AddOverturning(string axis, Length? halfWidth, Torque peak, Func<BaseReaction, Torque> part) =>
-        lists.Checks.Add(halfWidth is { } b
-            ? EarthquakeChecks.Overturning(factor * peak, GreatestMoment(part), Weight, factor * earthquake.Base.ForceZ, b, axis, name)
+    /// <summary>Over the edge that was given, or over that of the tower's plan.</summary>
+    private void AddOverturning(string axis, Length? given, (double X, double Y) along, Torque peak, Func<BaseReaction, Torque> part)
+    {
+        Footprint? plan = given is null ? Footprint.Of(model, null) : null;
+        lists.Checks.Add((given ?? plan?.LeastReach(along.X, along.Y)) is { } b
+            ? EarthquakeChecks.Overturning(factor * peak, GreatestMoment(part), Weight, factor * earthquake.Base.ForceZ, b, plan is null ? "its edge" : $"the nearer edge of the {plan.What}", axis, name)
             : EarthquakeChecks.OverturningNotChecked(axis, name));
+    }
 
     private void AddMovements()
     {

@@ -73,8 +73,8 @@ internal static class StrapChecks
     /// </summary>
     private static double Prying(Working? w, SaddleStrap strap)
     {
-        double e = w.Given("e", strap.Reach.Meters, Dimension.SmallLength, "from rivets to bar"), n = w.Given("n", strap.PryingLever, Dimension.SmallLength, "from rivets to where the strap's end presses", prying);
-        return w.Let("k_p", 1 + e / n, Dimension.Number, prying, "prying of the strap's end");
+        double e = w.Given("e", strap.Reach.Meters, Dimension.SmallLength, "from rivets to bar"), n_p = w.Given("n_p", strap.PryingLever, Dimension.SmallLength, "from rivets to where the strap's end presses", prying);
+        return w.Let("k_p", 1 + e / n_p, Dimension.Number, prying, "prying of the strap's end");
     }
 
     private static double Pull(Working? w, Armature armature, double suction)

@@ -101,6 +101,19 @@ public class GustTwistTests
             Assert.InRange(intensity * intensity * scale * GustField.Density(spectrum, scale * n) / GustField.Density(spectrum, n), 1.2, 1.47);
     }
 
+    /// <summary>A limb without skin feels no wind: the inertia that shakes it is no effect that a factor on the pressure could hold.</summary>
+    [Fact]
+    public void A_bare_limb_asks_for_no_factors()
+    {
+        Limb bare = Arm("L3", 90) with { Skin = null, Standoffs = [] };
+        Statue tower = Uniform(Tall, Wide, 1, bands: Bands, limbs: bare);
+        WindAction wind = GustFactors.ByBand(StatueModel.Build(tower), Action(Wind()));
+        Assert.True(wind.GustByBand.Max() < 2);
+        StatueFrame.Checks.Check[] effects = [.. tower.Check(new Criteria(), new Situation { Name = "storm", Actions = [new SelfWeight(), wind] }).Checks.Where(c => c.Id == "wind.gust-effects")];
+        Assert.NotEmpty(effects);
+        Assert.All(effects, check => Assert.Equal(Verdict.Pass, check.Verdict));
+    }
+
     /// <summary>A figure that is soft against twist resonates in it, and eccentricity that is too small is told of.</summary>
     [Fact]
     public void The_sheet_holds_twist_against_wind_off_the_middle()
