@@ -12,10 +12,10 @@ using UnitsNet;
 StatueDocument document = StatueFile.Load(Path.Combine(Here(), "saltmere-heron.json"));
 Statue heron = document.Statue;
 
-// 1. Stages, each in the wind that its duration asks for.
+// 1. Stages, each in the wind that its duration asks for. The wing comes last: bare, its tubes would swing in vortices and tire.
 Console.WriteLine(RaisingStudy.Of(heron, document.Criteria, document.Actions!,
-    new RaisingStage { Name = "tower to L14, bare", TowerTo = "L14", CladTo = 0.Meters, Stands = Duration.FromDays(20) },
-    new RaisingStage { Name = "all steel up, bare", CladTo = 0.Meters, Stands = Duration.FromDays(60) },
+    new RaisingStage { Name = "tower to L14, bare", TowerTo = "L14", CladTo = 0.Meters, WithoutLimbs = ["wing"], Stands = Duration.FromDays(20) },
+    new RaisingStage { Name = "all steel but the wing's up, bare", CladTo = 0.Meters, WithoutLimbs = ["wing"], Stands = Duration.FromDays(60) },
     new RaisingStage { Name = "clad to 12 m, no wing yet", CladTo = 12.Meters, WithoutLimbs = ["wing"], Stands = Duration.FromDays(100) }));
 
 // 2. Holes that must meet, and bars that slacken each other.

@@ -1,4 +1,5 @@
 using System.Text;
+using StatueFrame.Analysis;
 using StatueFrame.Checks;
 using StatueFrame.Reporting;
 using static System.FormattableString;
@@ -80,7 +81,7 @@ public sealed record RaisingStudy
         Rows = [.. Stages.Select(s => ValueList.Create<string>([s.Stage.Name, Invariant($"{s.Stage.Stands.Days:0.#}"), Invariant($"{s.Stage.ReturnPeriod:0}"), Found(s)]))],
     };
 
-    private const string Limits = "Weight, wind and ice act; heat, people and what the builders store are left out. Where gust factors are given by band, the greatest of them is taken for all that stands. Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.";
+    private const string Limits = "Weight, wind and ice act; heat, people and what the builders store are left out. Where gust factors are given by band, they are found anew for what stands. Bands are clad whole; sectors of a band, guys and temporary ties are not described. Lifting, and what hangs from a crane, is looked at by PieceLift.";
 
     private static string Found(RaisedStage s)
     {
@@ -102,14 +103,15 @@ public sealed record RaisingStudy
             Sway = criteria.Sway.Where(limit => points.Contains(limit.Point)).ToValueList(),
             AcrossWind = criteria.AcrossWind is { } across ? across with { Sections = across.Sections.Where(s => bodies.Contains(s.Body)).ToValueList() } : null,
             Platforms = criteria.Platforms.Where(platform => points.Contains(platform.Point)).ToValueList(),
-            DesignLife = null,
+            // It tires for as long as it stands; what corrodes does not count yet.
+            DesignLife = Math.Max(0.01, stage.Stands.Days / 365.25),
             Durability = null,
             Shock = null,
             Earthquake = null,
         };
-        CharacteristicActions then = actions with { Accidental = [], Seismic = [], Variable = [.. actions.Variable.Where(a => a.Action is WindAction or IceAction).Select(a => a.Action is WindAction { GustByBand.Count: > 0 } wind ? a with { Action = OneGust(wind) } : a)] };
         try
         {
+            CharacteristicActions then = actions with { Accidental = [], Seismic = [], Variable = [.. actions.Variable.Where(a => a.Action is WindAction or IceAction).Select(a => a.Action is WindAction { GustByBand.Count: > 0 } wind ? a with { Action = InItsGusts(standing, wind, criteria.Damping) } : a)] };
             return new RaisedStage(stage, standing, standing.Check(own, then));
         }
         catch (InvalidStatueException e)
@@ -118,9 +120,12 @@ public sealed record RaisingStudy
         }
     }
 
-    /// <summary>The greatest of the gust factors of the finished figure's bands, for all that stands of it.</summary>
-    private static WindAction OneGust(WindAction wind) =>
-        wind with { GustByBand = [], GustEffectFactor = Math.Max(wind.GustEffectFactor ?? 1, wind.GustByBand.Max()) };
+    /// <summary>The gust factors that are enough for what stands of the figure, in place of those of the finished one.</summary>
+    private static WindAction InItsGusts(Statue standing, WindAction wind, DampingModel? damping)
+    {
+        WindAction plain = wind with { GustByBand = [], GustEffectFactor = Math.Max(wind.GustEffectFactor ?? 1, wind.GustByBand.Max()) };
+        return standing.FindProblems().Count > 0 ? plain : GustFactors.ByBand(StatueModel.Build(standing), wind with { GustByBand = [] }, damping);
+    }
 
     /// <summary>What stands of a statue.</summary>
     private static Statue Standing(Statue statue, RaisingStage stage)

@@ -134,8 +134,10 @@ public sealed class LoadCase
                 Elevation = Length.FromMeters(z),
                 LoadFactor = Wind?.Factor ?? 0,
                 GustFactor = wind?.GustFactorOf(i) ?? 0,
-                PeakPressure = Pressure.FromPascals(wind?.Profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + z)) ?? 0),
-                Coefficient = wind?.CoefficientFor(body.Bands[index], body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians).Along ?? 0,
+                PeakPressure = Pressure.FromPascals(wind?.ProfileTowards(Heading!.Value.Radians).PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + z)) ?? 0),
+                Coefficient = wind is not null && exposure.ProjectedArea > 0
+                    ? wind.AreasOf(body.Bands[index], body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea).Along / exposure.ProjectedArea
+                    : 0,
                 Area = Area.FromSquareMeters(exposure.ProjectedArea),
                 Along = Force.FromNewtons(force.Dot(WindDirection)),
                 Across = Force.FromNewtons(force.Dot(across)),

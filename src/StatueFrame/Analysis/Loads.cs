@@ -126,6 +126,7 @@ internal sealed class Loads
     private void AddWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
     {
         double baseHeight = model.Statue.BaseAboveGround.Meters;
+        WindProfile profile = wind.ProfileTowards(Heading!.Value.Radians);
         Vector3D across = Vector3D.UnitZ.Cross(WindDirection);
         for (int i = 0; i < model.BandCount; i++)
         {
@@ -133,21 +134,21 @@ internal sealed class Loads
             SkinBand band = body.Bands[index];
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter), at = center;
+            double q = profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
             if (wind.Side != 0 && band.MeetsWind(body.Axes.Axes.ToLocal(WindDirection), out double width))
-                at += wind.Side * wind.EccentricityInUse * width * across;
-            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
-            (double along, double aside) = wind.CoefficientFor(band, body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians);
-            Vector3D pressure = factor * wind.GustFactorOf(i) * q * (along * WindDirection + aside * across);
-            Vector3D force = exposure.ProjectedArea * pressure;
-            WindForce += force;
-            if (wind.LiftWay != 0 && body.Prefix.Length > 0 && exposure.ProjectedArea > 0)
             {
-                Vector3D lift = factor * wind.GustFactorOf(i) * q * wind.LiftWay * wind.LiftCoefficientInUse * LiftArea(body, band);
-                force += lift;
-                pressure += 1 / exposure.ProjectedArea * lift;
+                (double eccentricity, double share) = wind.OffCenter(band, body.Axes.Axes.ToLocal(WindDirection));
+                at += wind.Side * eccentricity * width * across;
+                q *= share / WindAction.OffCenterShare;
             }
-            BandPressures[i] = pressure;
-            AddForce(model, nodal, body.BandPlaces[index], force, at);
+            WindAreas areas = wind.AreasOf(band, body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea);
+            double pressure = factor * wind.GustFactorOf(i) * q;
+            Vector3D force = pressure * (areas.Along * WindDirection + areas.Across * across + areas.Up * Vector3D.UnitZ);
+            WindForce += force;
+            if (wind.LiftWay != 0 && body.Prefix.Length > 0 && exposure.ProjectedArea > 0 && !areas.HasUp)
+                force += pressure * wind.LiftWay * wind.LiftCoefficientInUse * LiftArea(body, band);
+            BandPressures[i] = exposure.ProjectedArea > 0 ? 1 / exposure.ProjectedArea * force : Vector3D.Zero;
+            AddForce(model, nodal, body.BandPlaces[index], force, at, pressure * areas.Twist * Vector3D.UnitZ);
         }
     }
 
@@ -164,20 +165,26 @@ internal sealed class Loads
 
     private void AddBareWind(StatueModel model, WindAction wind, double ice, double factor, Span<double> nodal)
     {
-        double baseHeight = model.Statue.BaseAboveGround.Meters, gust = wind.GustFactorOfRest;
+        double baseHeight = model.Statue.BaseAboveGround.Meters;
         foreach (BareSlice slice in model.BareSlices)
         {
-            Vector3D local = slice.Body.Axes.Axes.ToLocal(WindDirection);
-            double across = Math.Sqrt(local.X * local.X + local.Y * local.Y);
-            if (!slice.HasShape || across < 1e-12)
+            double area = slice.DragArea(wind, Heading!.Value, baseHeight, ice);
+            if (area == 0)
                 continue;
-            double q = wind.Profile.PeakPressureSi(Math.Max(0, baseHeight + slice.At.Z));
-            double drag = BareDrag.PerLength(
-                slice.Part, slice.Lower, slice.Upper, slice.T, Math.Atan2(local.Y, local.X), Math.Sqrt(2 * q / wind.Profile.Rho), wind.LatticeRuleInUse, ice);
-            Vector3D force = factor * gust * q * drag * across * slice.Length * WindDirection;
+            Vector3D force = factor * wind.GustFactorOfRest * wind.ProfileTowards(Heading!.Value.Radians).PeakPressureSi(Math.Max(0, baseHeight + slice.At.Z)) * area * WindDirection;
             WindForce += force;
             AddToLevels(model, nodal, slice, force);
+            if (wind.Side != 0)
+                AddTwist(model, nodal, slice, wind.Side * wind.OffCenterOfRest * slice.WidthAcross(WindDirection) * Vector3D.UnitZ.Cross(WindDirection).Cross(force));
         }
+    }
+
+    /// <summary>A couple on a slice of tower goes to the levels below and above.</summary>
+    private void AddTwist(StatueModel model, Span<double> nodal, BareSlice slice, Vector3D couple)
+    {
+        Place lower = slice.Body.Levels[slice.Segment], upper = slice.Body.Levels[slice.Segment + 1];
+        AddForce(model, nodal, lower, Vector3D.Zero, lower.Center, (1 - slice.T) * couple);
+        AddForce(model, nodal, upper, Vector3D.Zero, upper.Center, slice.T * couple);
     }
 
     private void AddFittingWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
@@ -188,7 +195,7 @@ internal sealed class Loads
                 continue;
             Place place = model.PlaceOf(fitting.On);
             Vector3D at = fitting.At?.Meters ?? place.Center;
-            double q = wind.Profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z));
+            double q = wind.ProfileTowards(Heading!.Value.Radians).PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z));
             Vector3D force = factor * wind.GustFactorOfRest * q * area * WindDirection;
             WindForce += force;
             AddForce(model, nodal, place, force, at);
@@ -223,9 +230,9 @@ internal sealed class Loads
         AddForce(model, nodal, upper, slice.T * force, upper.Center);
     }
 
-    private void AddForce(StatueModel model, Span<double> nodal, Place place, Vector3D force, Vector3D at)
+    private void AddForce(StatueModel model, Span<double> nodal, Place place, Vector3D force, Vector3D at, Vector3D couple = default)
     {
-        Vector3D moment = (at - place.NodeAt).Cross(force);
+        Vector3D moment = (at - place.NodeAt).Cross(force) + couple;
         Span<double> node = nodal.Slice(place.Node * Frame.NodeSize, Frame.NodeSize);
         node[0] += force.X;
         node[1] += force.Y;
@@ -233,6 +240,6 @@ internal sealed class Loads
         node[3] += moment.X;
         node[4] += moment.Y;
         node[5] += moment.Z;
-        Resultant += Resultant.Of(force, at - model.BaseCenter);
+        Resultant += Resultant.Of(force, at - model.BaseCenter) + new Resultant(Vector3D.Zero, couple);
     }
 }

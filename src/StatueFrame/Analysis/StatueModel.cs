@@ -186,7 +186,7 @@ public sealed class StatueModel
     internal int BandCount => bands.Length;
 
     /// <summary>True when every band's skin gives a force coefficient.</summary>
-    internal bool AllBandsHaveCoefficient => bands.All(b => b.Body.Bands[b.Band].ForceCoefficient is not null);
+    internal bool AllBandsHaveCoefficient => bands.All(b => b.Body.Bands[b.Band] is { ForceCoefficient: not null } or { HeadingCoefficients: not null });
 
     internal int BarCount { get; }
 

@@ -20,7 +20,7 @@ internal static class BasisOfDesign
         {
             double ground = model.Statue.BaseAboveGround.Meters, top = model.GreatestHeightAboveGround;
             yield return new("wind", Invariant(
-                $"{wind.Profile.Name}, gust factor {Gusts(wind)}, {wind.Headings.Count} heading{(wind.Headings.Count == 1 ? "" : "s")}, {wind.Profile.PeakPressureSi(Math.Max(0, ground)) / 1000:0.00} to {wind.Profile.PeakPressureSi(Math.Max(0, top)) / 1000:0.00} kPa"));
+                $"{wind.Profile.Name}, gust factor {Gusts(wind)}, {wind.Headings.Count} heading{(wind.Headings.Count == 1 ? "" : "s")}{(wind.Sectors.Count == 0 ? "" : $" ({wind.Sectors.Count} sector{(wind.Sectors.Count == 1 ? "" : "s")} milder)")}, {wind.Profile.PeakPressureSi(Math.Max(0, ground)) / 1000:0.00} to {wind.Profile.PeakPressureSi(Math.Max(0, top)) / 1000:0.00} kPa"));
         }
         string[] others = [.. acting.Where(a => a is not (WindAction or SelfWeight)).Select(a => a.Title).Distinct()];
         if (others.Length > 0)

@@ -60,7 +60,7 @@ public sealed record Criteria
     /// <summary>The base that resists earthquakes by weight; null leaves overturning and sliding in them unchecked.</summary>
     public EarthquakeCriteria? Earthquake { get; init; }
 
-    /// <summary>How long the statue must last in years, 1 to 1000; null takes 100, which the sheet lists as assumed.</summary>
+    /// <summary>How long the statue must last in years, 0.01 (a stage of building) to 1000; null takes 100, which the sheet lists as assumed.</summary>
     public double? DesignLife { get; init; }
 
     /// <summary>Partial factor γ_Mf on fatigue strength, 1 to 2; null takes 1.35, which the sheet lists as assumed.</summary>
@@ -101,12 +101,12 @@ public sealed record Criteria
     {
         ArgumentNullException.ThrowIfNull(stage);
         var points = stage.Points.Select(point => point.Name).ToHashSet();
-        ValueList<BodySection>? sections = AcrossWind?.Sections.Where(section => new StatueNames(stage).SkinnedBodies.Contains(section.Body)).ToValueList();
+        var names = new StatueNames(stage);
         return this with
         {
             Sway = Sway.Where(limit => points.Contains(limit.Point)).ToValueList(),
             Platforms = Platforms.Where(platform => points.Contains(platform.Point)).ToValueList(),
-            AcrossWind = sections is { Count: > 0 } ? AcrossWind! with { Sections = sections } : null,
+            AcrossWind = AcrossWind is { } across ? across with { Sections = [.. across.Sections.Where(section => names.SkinnedBodies.Contains(section.Body))] } : null,
         };
     }
 
@@ -140,7 +140,7 @@ public sealed record Criteria
         if (TowerStressFraction is { } towerFraction)
             v.InRange(towerFraction, 0.05, 1, "It is allowable stress over yield strength.", nameof(TowerStressFraction));
         if (DesignLife is { } life)
-            v.InRange(life, 1, 1000, "It is in years, as in 100.", nameof(DesignLife));
+            v.InRange(life, 0.01, 1000, "It is in years, as in 100; that of a stage of building may be days.", nameof(DesignLife));
         if (FatigueFactor is { } gammaMf)
             v.InRange(gammaMf, 1, 2, "See EN 1993-1-9, Table 3.1: 1.0 to 1.35.", nameof(FatigueFactor));
         Fine?.Validate(v.At(nameof(Fine)));

@@ -246,7 +246,7 @@ internal sealed class StatueSheet
             lists.Checks.Add(Catalogue.Find("sway.limit")!.NotChecked("no service situation was given", limit.Point));
         foreach (BodyModel body in model.Bodies.Where(body => criteria.Sway.Count > 0 && !criteria.Sway.Any(limit => IsOn(limit, body))))
             lists.Checks.Add(Catalogue.Find("sway.limit")!.NotChecked($"no limit is given for a point on it (Criteria.{nameof(Criteria.Sway)})", body.Name));
-        foreach (Platform platform in criteria.Platforms.Where(platform => model.BandCount == 0 || !Array.Exists(situations, situation => situation.Name == platform.Situation && situation.Wind is not null)))
+        foreach (Platform platform in criteria.Platforms.Where(platform => !GustGuard.CatchesWind(model) || !Array.Exists(situations, situation => situation.Name == platform.Situation && situation.Wind is not null)))
             lists.Checks.Add(Catalogue.Find("comfort.sway")!.NotChecked($"there is no situation \"{platform.Situation}\" with wind", platform.Point));
     }
 

@@ -69,6 +69,8 @@ internal static class BandBuilder
         }
         if (closed)
             shell.AddCap(upper);
+        double? own = skin.BandForceCoefficients.FirstOrDefault(c => c.Band == index + 1)?.Value;
+        ForceCoefficientTable? ownTable = skin.BandHeadingCoefficients.FirstOrDefault(c => c.Band == index + 1)?.Table;
         return new SkinBand
         {
             Name = $"band {index + 1}",
@@ -81,7 +83,8 @@ internal static class BandBuilder
             Mass = shell.Mass,
             Centroid = shell.Centroid,
             Inertia = shell.Inertia,
-            ForceCoefficient = skin.BandForceCoefficients.FirstOrDefault(c => c.Band == index + 1)?.Value ?? skin.ForceCoefficient,
+            ForceCoefficient = own ?? (ownTable is null ? skin.ForceCoefficient : null),
+            HeadingCoefficients = ownTable ?? (own is null ? skin.HeadingCoefficients : null),
             BottomOutline = lower.Curve,
             MidOutline = mid.Curve,
             TopOutline = upper.Curve,

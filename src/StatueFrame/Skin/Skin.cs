@@ -49,6 +49,15 @@ public sealed record Skin
     public ValueList<BandForceCoefficient> BandForceCoefficients { get; init; } = [];
 
     /// <summary>
+    /// Force coefficients by heading of all bands, as a wind-tunnel test of trunk or limb gives them; in place of
+    /// <see cref="ForceCoefficient"/>. A heading is that of the statue's axes, also on limbs.
+    /// </summary>
+    public ForceCoefficientTable? HeadingCoefficients { get; init; }
+
+    /// <summary>Force coefficients by heading of single bands that differ from the rest.</summary>
+    public ValueList<BandCoefficientTable> BandHeadingCoefficients { get; init; } = [];
+
+    /// <summary>
     /// Whether the top is closed: then the uppermost outline is filled with sheet like that of the skin at the top
     /// station, which has mass and catches wind along the axis. True by default.
     /// </summary>
@@ -95,6 +104,9 @@ public sealed record Skin
         v.NotNegative(ArmatureMass, ArmatureMass.KilogramsPerSquareMeter, 500);
         if (ForceCoefficient is { } force)
             CheckForceCoefficient(v, force, nameof(ForceCoefficient));
+        HeadingCoefficients?.Validate(v.At(nameof(HeadingCoefficients)));
+        if (ForceCoefficient is not null && HeadingCoefficients is not null)
+            v.Add(nameof(HeadingCoefficients), "must not be given together with ForceCoefficient", "Leave out one of them.");
         if (CheckStations(v))
         {
             CheckEdges(v);
@@ -204,6 +216,14 @@ public sealed record Skin
                 at.Add(nameof(BandForceCoefficient.Band), $"there is no band {band}; the skin has bands 1 to {bands}", "Bands are counted from 1, the lowest.");
             if (!seen.Add(band))
                 at.Add(nameof(BandForceCoefficient.Band), $"band {band} has two force coefficients", "Take one of them out.");
+        }
+        foreach ((_, BandCoefficientTable own, Validator at) in v.Items(BandHeadingCoefficients, StatueSize.Bands))
+        {
+            at.Required(own.Table, nameof(BandCoefficientTable.Table))?.Validate(at.At(nameof(BandCoefficientTable.Table)));
+            if (own.Band < 1 || own.Band > bands)
+                at.Add(nameof(BandCoefficientTable.Band), $"there is no band {own.Band}; the skin has bands 1 to {bands}", "Bands are counted from 1, the lowest.");
+            if (!seen.Add(own.Band))
+                at.Add(nameof(BandCoefficientTable.Band), $"band {own.Band} has two force coefficients", "Take one of them out.");
         }
     }
 

@@ -45,6 +45,9 @@ internal sealed class SkinBand
     /// <summary>Force coefficient the user gave for this band or for the skin; null when none was given.</summary>
     public required double? ForceCoefficient { get; init; }
 
+    /// <summary>Coefficients by heading that the user gave in its place; null when none were given.</summary>
+    public ForceCoefficientTable? HeadingCoefficients { get; init; }
+
     public required PlanCurve BottomOutline { get; init; }
 
     /// <summary>The outline halfway between the edges.</summary>

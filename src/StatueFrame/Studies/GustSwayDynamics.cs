@@ -28,7 +28,7 @@ public sealed class GustSwayDynamics : ISwayDynamics
     /// <param name="modes">Its modes; those above the last one take part as in statics.</param>
     /// <param name="damping">Damping in still air; null takes that of welded lattice towers, and the curve says so.</param>
     /// <param name="options">Defaults when null.</param>
-    /// <exception cref="ArgumentException">The modes are of another model, or the statue has no skin to catch the wind.</exception>
+    /// <exception cref="ArgumentException">The modes are of another model, or the statue has nothing that catches the wind.</exception>
     /// <exception cref="InvalidStatueException">The damping or the options have problems; all are listed.</exception>
     public GustSwayDynamics(StatueModel model, ModalResponse modes, DampingModel? damping = null, GustOptions? options = null)
     {

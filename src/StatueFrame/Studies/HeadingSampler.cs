@@ -47,7 +47,8 @@ internal sealed class HeadingSampler
     public void LayGrid(double step)
     {
         var between = new List<double>();
-        double[] knots = [.. wind.HeadingCoefficients?.Rows.Select(row => Turned(row.Heading.Degrees)) ?? []];
+        ForceCoefficientTable?[] tables = [wind.HeadingCoefficients, .. model.Bodies.SelectMany(body => body.Bands).Select(band => band.HeadingCoefficients).Distinct()];
+        double[] knots = [.. tables.SelectMany(table => table?.Rows ?? []).Select(row => Turned(row.Heading.Degrees)).Distinct()];
         for (int i = 0; i < samples.Count; i++)
         {
             double begin = samples[i].Degrees, gap = GapAfter(i);

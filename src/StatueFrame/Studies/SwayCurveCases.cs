@@ -21,7 +21,9 @@ internal sealed class SwayCurveCases
 
     public SwayCurveCases(StatueModel model, WindAction design, SwayCurveOptions options)
     {
-        (this.model, this.design, this.options) = (model, design, options);
+        (this.model, this.options) = (model, options);
+        // The curve asks what a measured speed does, whichever way it blows; with dynamics, one factor found anew at every speed takes the place of those by band.
+        this.design = design = design with { Sectors = [], GustByBand = options.Dynamics is null ? design.GustByBand : [] };
         headings = options.Heading is { } one ? [one] : [.. design.Headings];
         calm = Respond(options.Calm).Cases[0];
         // The drag of round members follows the Reynolds number, and slack braces follow the load: then every speed is solved anew.
@@ -88,6 +90,7 @@ internal sealed class SwayCurveCases
     {
         Profile = new MeanPressureWind(wind.Profile),
         GustEffectFactor = 1,
+        GustByBand = [],
         LatticeRule = wind.LatticeRuleInUse,
     };
 

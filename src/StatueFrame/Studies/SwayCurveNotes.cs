@@ -12,7 +12,8 @@ internal static class SwayCurveNotes
 
     public static ValueList<Assumption> Assumptions(SwayCurve curve, SwayDynamics? dynamics)
     {
-        var all = curve.Wind.Assumptions(curve.Model.AllBandsHaveCoefficient, hasLimbs: false).ToList();
+        // The curve takes the wind amid the figure.
+        var all = (curve.Wind with { Eccentricity = 0 }).Assumptions(curve.Model.AllBandsHaveCoefficient, hasLimbs: false).ToList();
         if (dynamics is not null)
         {
             all.RemoveAll(a => a.Subject == "gust factor");

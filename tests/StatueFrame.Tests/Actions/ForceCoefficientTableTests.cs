@@ -129,6 +129,78 @@ public class ForceCoefficientTableTests
         Assert.False(Assumed(Figures.Leaning.Check(new Criteria(), Of(none with { HeadingCoefficients = tunnel }))));
     }
 
+    /// <summary>The same numbers by every road: for the figure, for its skin, for every band, on a fixed area and width.</summary>
+    [Fact]
+    public void A_table_is_the_same_wherever_it_is_given()
+    {
+        WindAction none = Figures.Wind with { ForceCoefficient = null, Headings = [55.Degrees] };
+        ForceCoefficientTable all = tunnel with { Rows = [.. tunnel.Rows.Select((row, i) => row with { Up = 0.2 * i, Twist = 0.1 * i - 0.2 })] };
+        Skin skin = Figures.Leaning.Skin! with { ForceCoefficient = null, BandForceCoefficients = [] };
+        int bands = Figures.Model.BandCount;
+        BandWindForce[] met = [.. Figures.At(Figures.Model, none with { HeadingCoefficients = all }, 1).Cases[0].BandWindForces()];
+        Statue[] ways =
+        [
+            Figures.Leaning with { Skin = skin with { HeadingCoefficients = all } },
+            Figures.Leaning with { Skin = skin with { ForceCoefficient = 3, BandHeadingCoefficients = [.. Enumerable.Range(1, bands).Select(i => new BandCoefficientTable(i, all))] } },
+            Figures.Leaning with
+            {
+                Skin = skin with
+                {
+                    BandHeadingCoefficients = [.. Enumerable.Range(1, bands).Select(i => new BandCoefficientTable(i, OnTwice(all, met[i - 1].Area.SquareMeters, Width(i))))],
+                },
+            },
+        ];
+        Response first = Figures.At(Figures.Model, none with { HeadingCoefficients = all }, 1);
+        foreach (Statue statue in ways)
+        {
+            Response other = Figures.At(StatueModel.Build(statue), none, 1);
+            BaseReaction a = first.Cases[0].Base, b = other.Cases[0].Base;
+            double size = a.Overturning.NewtonMeters;
+            Assert.Equal(a.ForceX.Newtons, b.ForceX.Newtons, 1e-9 * size);
+            Assert.Equal(a.ForceZ.Newtons, b.ForceZ.Newtons, 1e-9 * size);
+            Assert.Equal(a.MomentX.NewtonMeters, b.MomentX.NewtonMeters, 1e-9 * size);
+            Assert.Equal(a.MomentZ.NewtonMeters, b.MomentZ.NewtonMeters, 1e-9 * size);
+        }
+
+        double Width(int band) => Figures.Model.BandAt(band - 1).Body.Bands[Figures.Model.BandAt(band - 1).Band].MeetsWind(new Mechanics.Vector3D(Math.Cos(55.Degrees.Radians), Math.Sin(55.Degrees.Radians), 0), out double width) ? width : 0;
+
+        static ForceCoefficientTable OnTwice(ForceCoefficientTable table, double area, double width) => table with
+        {
+            ReferenceArea = Area.FromSquareMeters(2 * area),
+            ReferenceWidth = Length.FromMeters(2 * width),
+            Rows = [.. table.Rows.Select(row => row with { Along = row.Along / 2, Across = row.Across / 2, Up = row.Up / 2, Twist = row.Twist / 4 })],
+        };
+    }
+
+    /// <summary>Up and twist come down at the base, with the sign they are given with, and in the mean of gusts too.</summary>
+    [Fact]
+    public void Lift_and_twist_come_down_at_the_base()
+    {
+        WindAction none = Figures.Wind with { ForceCoefficient = null, Headings = [0.Degrees], HeadingCoefficients = tunnel with { Rows = [Row(0, 1), Row(180, 1)] } };
+        WindAction six = none with { HeadingCoefficients = tunnel with { Rows = [new(0.Degrees, 1, null, 0.5, 0.3), new(180.Degrees, 1, null, 0.5, 0.3)] } };
+        LoadCase plain = Figures.At(Figures.Model, none, 1).Cases[0], whole = Figures.At(Figures.Model, six, 1).Cases[0];
+        double drag = plain.BandWindForces().Sum(band => band.Along.Newtons), twist = 0;
+        foreach ((BandWindForce band, int i) in plain.BandWindForces().Select((band, i) => (band, i)))
+            twist += 0.3 * band.Along.Newtons * Figures.Model.BandAt(i).Body.Bands[Figures.Model.BandAt(i).Band].ProjectedWidth(Mechanics.Vector3D.UnitX);
+        Assert.Equal(0.5 * drag, whole.Base.ForceZ.Newtons - plain.Base.ForceZ.Newtons, 1e-6 * drag);
+        Assert.Equal(twist, whole.Base.MomentZ.NewtonMeters - plain.Base.MomentZ.NewtonMeters, 1e-6 * drag);
+
+        GustResponse before = Gusts(none), after = Gusts(six);
+        Assert.Equal(twist / drag, (after.BaseTwist.Mean.NewtonMeters - before.BaseTwist.Mean.NewtonMeters) / before.BaseShear.Mean.Newtons, 0.02 * twist / drag);
+
+        static GustResponse Gusts(WindAction wind) => GustResponse.Of(Figures.Model, Figures.Model.Modes(6), wind, 0.Degrees, DampingModel.OfRatio(0.01));
+    }
+
+    /// <summary>A force against the wind, in the lee of another part, is no error.</summary>
+    [Fact]
+    public void A_band_may_be_drawn_against_the_wind()
+    {
+        WindAction wind = Figures.Wind with { ForceCoefficient = null, HeadingCoefficients = tunnel with { Rows = [Row(0, -0.3), Row(180, -0.3)] } };
+        CheckSheet sheet = Figures.Leaning.Check(new Criteria(), new Situation { Name = "s", Actions = [new SelfWeight(), wind] });
+        Assert.All(sheet.Checks, check => Assert.False(check.Demand is { } demand && !double.IsFinite(demand), check.ToString()));
+        Assert.True(Figures.At(Figures.Model, wind, 1).Cases[0].BandWindForces()[0].Along.Newtons < 0);
+    }
+
     [Fact]
     public void Each_bad_input_is_one_problem_at_its_path()
     {
@@ -139,6 +211,10 @@ public class ForceCoefficientTableTests
         AssertProblem(tunnel with { Rows = [Row(0, double.NaN), Row(90, 1)] }, "Rows[0].Along");
         AssertProblem(tunnel with { Rows = [Row(0, 1, 0), Row(90, 1)] }, "Rows[1].Across");
         AssertProblem(tunnel with { Rows = [Row(0, 1, 0), Row(90, 1, 7)] }, "Rows[1].Across");
+        AssertProblem(tunnel with { Rows = [Row(0, 1), new(90.Degrees, 1, null, 0.1)] }, "Rows[1].Up");
+        AssertProblem(tunnel with { Rows = [Row(0, 1) with { Twist = 9 }, Row(90, 1) with { Twist = 0 }] }, "Rows[0].Twist");
+        AssertProblem(tunnel with { ReferenceArea = Area.Zero }, "ReferenceArea");
+        AssertProblem(tunnel with { ReferenceWidth = Length.FromMeters(-1) }, "ReferenceWidth");
         AssertProblem(tunnel with { Source = new Source("") }, "Source");
 
         var v = new Validator();

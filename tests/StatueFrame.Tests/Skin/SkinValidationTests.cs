@@ -93,6 +93,11 @@ public class SkinValidationTests
         Assert.Equal(["BandForceCoefficients[0].Band"], ProblemsOf(Good with { BandForceCoefficients = [new(0, 1.2)] }));
         Assert.Equal(["BandForceCoefficients[1].Band"], ProblemsOf(Good with { BandForceCoefficients = [new(1, 1.2), new(1, 1.3)] }));
         Assert.Equal(["BandForceCoefficients[0].Value"], ProblemsOf(Good with { BandForceCoefficients = [new(1, 0)] }));
+        ForceCoefficientTable table = new() { Rows = [new(0.Degrees, 1), new(180.Degrees, 1)], Source = Source.Assumed("test") };
+        Assert.Equal(["HeadingCoefficients"], ProblemsOf(Good with { ForceCoefficient = 1, HeadingCoefficients = table }));
+        Assert.Equal(["BandHeadingCoefficients[0].Band"], ProblemsOf(Good with { BandForceCoefficients = [new(1, 1)], BandHeadingCoefficients = [new(1, table)] }));
+        Assert.Equal(["BandHeadingCoefficients[0].Band"], ProblemsOf(Good with { BandHeadingCoefficients = [new(9, table)] }));
+        Assert.Equal(["BandHeadingCoefficients[0].Table.Rows"], ProblemsOf(Good with { BandHeadingCoefficients = [new(1, table with { Rows = [] })] }));
     }
 
     [Fact]

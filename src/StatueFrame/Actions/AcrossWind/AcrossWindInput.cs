@@ -9,7 +9,7 @@ public sealed record AcrossWindInput
     /// <summary>Damping of the structure; without it nothing is checked.</summary>
     public DampingModel? Damping { get; init; }
 
-    /// <summary>The cross-sections of trunk and limbs; a body that has none is not checked.</summary>
+    /// <summary>The cross-sections of the skin of trunk and limbs; a body whose skin has none is not checked. Bare tubes, boxes and cores have their own.</summary>
     public ValueList<BodySection> Sections { get; init; } = [];
 
     /// <summary>The greatest amplitude allowed anywhere on the statue; 1 µm to 10 m. Without it an amplitude is told but not checked.</summary>

@@ -24,25 +24,38 @@ internal static class BareDrag
     public static double PerLength(
         TowerSegment segment, TowerLevel lower, TowerLevel upper, double t, double direction, double gust, LatticeRule rule, double ice)
     {
+        if (segment is LatticeSegment lattice)
+            return Lattice(LatticeFace.Of(lattice, lower, upper, ice), direction, rule) / (upper.Elevation.Meters - lower.Elevation.Meters);
+        // A member is taken as broad to every wind as its broad side.
+        (double across, double along, bool isRound) = segment is MemberSegment member && member.SectionAt(t) is { OutlineDiameter: null } section
+            ? (section.Envelope.Width, section.Envelope.Depth, false)
+            : Outline(segment, lower, upper, t, direction);
+        return isRound ? Cylinder(across + 2 * ice, gust) : Rectangle(across + 2 * ice, along + 2 * ice);
+    }
+
+    /// <summary>Width and depth, m, that a segment which is no lattice has in a wind across its axis, and whether it is round.</summary>
+    /// <inheritdoc cref="PerLength"/>
+    public static (double Across, double Along, bool IsRound) Outline(TowerSegment segment, TowerLevel lower, TowerLevel upper, double t, double direction)
+    {
         switch (segment)
         {
-            case LatticeSegment lattice:
-                return Lattice(LatticeFace.Of(lattice, lower, upper, ice), direction, rule) / (upper.Elevation.Meters - lower.Elevation.Meters);
             case MemberSegment member:
                 Section section = member.SectionAt(t);
-                (double width, double depth) = section.Envelope;
-                return section.OutlineDiameter is { } d ? Cylinder(d + 2 * ice, gust) : Rectangle(width + 2 * ice, depth + 2 * ice);
+                // The wide side of a section lies along x before it is turned.
+                return section.OutlineDiameter is { } d ? (d, d, true) : Box(section.Envelope.Width, section.Envelope.Depth, direction - member.Roll.Radians);
             case BlockSegment block:
                 (double x, double y) = block.SectionAt(t).Widths;
-                (double sin, double cos) = Math.SinCos(direction);
-                return block.Section.IsRound
-                    ? Cylinder(x + 2 * ice, gust)
-                    : Rectangle(Math.Abs(x * sin) + Math.Abs(y * cos) + 2 * ice, Math.Abs(x * cos) + Math.Abs(y * sin) + 2 * ice);
+                return block.Section.IsRound ? (x, x, true) : Box(x, y, direction);
             default:
                 (double across, double along) = Extents(lower.Plan!, upper.Plan!, t, direction);
-                bool round = lower.Plan is RoundPlan && upper.Plan is RoundPlan;
-                return round ? Cylinder(across + 2 * ice, gust) : Rectangle(across + 2 * ice, along + 2 * ice);
+                return (across, along, lower.Plan is RoundPlan && upper.Plan is RoundPlan);
         }
+    }
+
+    private static (double Across, double Along, bool IsRound) Box(double x, double y, double direction)
+    {
+        (double sin, double cos) = Math.SinCos(direction);
+        return (Math.Abs(x * sin) + Math.Abs(y * cos), Math.Abs(x * cos) + Math.Abs(y * sin), false);
     }
 
     /// <summary>Mass of a coat of ice, kg per m of axis: on the outline of each member, corners rounded.</summary>

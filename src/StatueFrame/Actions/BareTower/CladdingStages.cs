@@ -66,6 +66,7 @@ public static class CladdingStages
         Joints = skin.Joints?.Where(joint => joint.Elevation.Meters < edges[kept].Meters - Slack).ToValueList(),
         BandEdges = skin.BandEdges is null ? null : edges[..(kept + 1)].ToValueList(),
         BandForceCoefficients = skin.BandForceCoefficients.Where(c => c.Band <= kept).ToValueList(),
+        BandHeadingCoefficients = skin.BandHeadingCoefficients.Where(c => c.Band <= kept).ToValueList(),
         ClosedTop = false,
     };
 

@@ -24,7 +24,10 @@ public sealed record CladdingWind
     /// <summary>Wind speed and pressure over height.</summary>
     public required WindProfile Profile { get; init; }
 
-    /// <summary>The outside; null takes a round body of the band's perimeter, listed as assumed.</summary>
+    /// <summary>
+    /// The outside; null takes a round body of the band's perimeter, which is sucked by more than edges of walls are (EN 1991-1-4, Table 7.1),
+    /// and with an <see cref="AsceWind"/> the edge zone of <see cref="AsceWallPressure"/> where that is worse; listed as assumed.
+    /// </summary>
     public ExternalPressure? External { get; init; }
 
     /// <summary>The inside; null takes <see cref="InternalPressure.UnknownOpenings"/>, listed as assumed.</summary>
@@ -83,8 +86,25 @@ public sealed record CladdingWind
             Diameter = Length.FromMeters(Math.Clamp(band.MidOutline.Perimeter / Math.PI, 0.05, 100)),
             BodyLength = Length.FromMeters(Math.Clamp(bodyLength, 0.05, 1000)),
         };
-        var assumed = new Assumption("outside of the skin", "round body with the perimeter of the band", round.Source);
-        return Over(Normals(band.MidOutline, from, to), heightAboveGround, round, headings, [assumed]);
+        double[] normals = Normals(band.MidOutline, from, to);
+        const string subject = "outside of the skin", perimeter = "round body with the perimeter of the band";
+        if (Profile is not AsceWind)
+            return Over(normals, heightAboveGround, round, headings, [new Assumption(subject, perimeter, round.Source)]);
+        var edges = new AsceWallPressure();
+        var assumed = new Assumption(subject, $"{perimeter}, or {edges.Name}, whichever is worse", edges.Source);
+        CladdingPressure smooth = Over(normals, heightAboveGround, round, headings, [assumed]), sharp = Over(normals, heightAboveGround, edges, headings, []);
+        CladdingPressure inward = sharp.Inward > smooth.Inward ? sharp : smooth, outward = sharp.Suction > smooth.Suction ? sharp : smooth;
+        return smooth with
+        {
+            Inward = inward.Inward,
+            InwardHeading = inward.InwardHeading,
+            InwardCoefficient = inward.InwardCoefficient,
+            Suction = outward.Suction,
+            SuctionHeading = outward.SuctionHeading,
+            SuctionCoefficient = outward.SuctionCoefficient,
+            Sources = [.. smooth.Sources, edges.Source],
+            Assumptions = [.. smooth.Assumptions.Concat(sharp.Assumptions).Distinct()],
+        };
     }
 
     /// <summary>The plan angles of the outward normals on a stretch of an outline that runs anticlockwise.</summary>

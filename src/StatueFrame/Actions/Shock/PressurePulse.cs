@@ -4,11 +4,11 @@ namespace StatueFrame;
 
 /// <summary>
 /// A wave of pressure that travels along its heading and pushes the skin: on every band the force p(t)·C·A along the way
-/// it travels, at the band's pressure center, with A the band's area across that way.
+/// it travels, at the band's pressure center, with A the band's area across that way. Unless bands are named, it also pushes tower
+/// that no skin covers, by its drag in a wind of that pressure, and fittings by their wind area.
 /// </summary>
 /// <remarks>
-/// Immutable and safe to share between threads. The wave is plane, reaches each band when it reaches its pressure center,
-/// and acts on the skin alone. Pressure that runs round the band from front to back within the pulse is for
+/// Immutable and safe to share between threads. The wave is plane, and reaches each band when it reaches its pressure center. Pressure that runs round the band from front to back within the pulse is for
 /// <see cref="Coefficient"/> to account for.
 /// </remarks>
 public sealed record PressurePulse : ShockAction
@@ -28,7 +28,7 @@ public sealed record PressurePulse : ShockAction
     /// <summary>Speed at which the wave travels, 1 m/s to 10 km/s; null reaches all bands at once.</summary>
     public Speed? WaveSpeed { get; init; }
 
-    /// <summary>The bands it meets, as in "band 3" or "wing/band 2"; empty for the whole skin.</summary>
+    /// <summary>The bands it meets, as in "band 3" or "wing/band 2"; empty for the whole statue.</summary>
     public ValueList<string> Bands { get; init; } = [];
 
     private protected override void ValidateSize(Validator v)

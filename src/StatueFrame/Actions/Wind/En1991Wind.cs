@@ -44,6 +44,12 @@ public sealed record En1991Wind : WindProfile
     /// </summary>
     public TallNeighbor? Neighbor { get; init; }
 
+    /// <summary>Smoother ground not far upwind, whose wind still blows here (A.2); null for none.</summary>
+    public SmootherTerrain? Upwind { get; init; }
+
+    /// <summary>Buildings close together all round, in terrain IV, that lift the wind's profile (A.5); null for none.</summary>
+    public CloseBuildings? Buildings { get; init; }
+
     /// <inheritdoc/>
     public override string Name => Invariant($"EN 1991-1-4, {FundamentalVelocity.MetersPerSecond:g4} m/s, terrain {(Terrain == TerrainCategory.Zero ? "0" : Terrain.ToString())}");
 
@@ -87,14 +93,14 @@ public sealed record En1991Wind : WindProfile
 
     internal override double MeanSpeedSi(double z)
     {
-        (double z0, double zMin) = Roughness(Terrain);
+        (double z0, double zMin) = Roughness(TerrainInUse);
         double kr = 0.19 * Math.Pow(z0 / 0.05, 0.07), met = Met(z);
         return kr * Math.Log(Math.Max(met, zMin) / z0) * OrographyFactorSi(met) * BasicVelocitySi;
     }
 
     internal override double TurbulenceIntensitySi(double z)
     {
-        (double z0, double zMin) = Roughness(Terrain);
+        (double z0, double zMin) = Roughness(TerrainInUse);
         double reached = Math.Max(Met(z), zMin);
         return (TurbulenceFactor ?? 1) / (OrographyFactorSi(reached) * Math.Log(reached / z0));
     }
@@ -107,12 +113,14 @@ public sealed record En1991Wind : WindProfile
 
     internal override double TurbulenceLengthScaleSi(double z)
     {
-        (double z0, double zMin) = Roughness(Terrain);
+        (double z0, double zMin) = Roughness(TerrainInUse);
         return LengthScale(Math.Max(Met(z), zMin), z0);
     }
 
     /// <summary>The height whose wind is met at a height.</summary>
-    private double Met(double z) => Math.Max(z, Neighbor?.ReferenceHeightSi ?? 0);
+    private double Met(double z) => Math.Max(Math.Max(0, z - (Buildings?.DisplacementSi ?? 0)), Neighbor?.ReferenceHeightSi ?? 0);
+
+    private TerrainCategory TerrainInUse => Upwind is { Reaches: true } smoother ? smoother.Terrain : Terrain;
 
     internal double OrographyFactorSi(double z) => OrographyFactor ?? Orography?.FactorSi(z) ?? 1;
 
@@ -136,6 +144,8 @@ public sealed record En1991Wind : WindProfile
     {
         if (greatestHeight > 200)
             yield return Invariant($"EN 1991-1-4, 1.1(2): the top is {greatestHeight:g4} m above ground; the standard ends at 200 m.");
+        if (Buildings is { StatueHeight.Meters: var said } && said > 1.01 * greatestHeight)
+            yield return Invariant($"EN 1991-1-4, A.5: the buildings close by shelter a statue of {said:g4} m; this one is {greatestHeight:g4} m high, and its wind is too mild.");
     }
 
     private IEnumerable<Assumption> Defaults()
@@ -150,8 +160,11 @@ public sealed record En1991Wind : WindProfile
             yield return new Assumption("turbulence factor k_I", "1.0", Source.En1991_1_4("4.4(1) note 2"));
         if (OrographyFactor is null && Orography is null)
             yield return new Assumption("orography factor c_o", "1.0 (flat ground)", Source.En1991_1_4("4.3.1(1) note 1"));
-        if (Neighbor is null)
-            yield return new Assumption("surroundings", "the terrain's own all round, no building near that is far taller", Source.En1991_1_4("4.3.4 (1) and A.4"));
+        if (Neighbor is null || Upwind is null)
+        {
+            string[] taken = [.. Upwind is null ? ["the terrain's own all round"] : Array.Empty<string>(), .. Neighbor is null ? ["no building near that is far taller"] : Array.Empty<string>()];
+            yield return new Assumption("surroundings", string.Join(", ", taken), Source.En1991_1_4("4.3.4 (1), A.2 and A.4"));
+        }
     }
 
     internal override void Validate(Validator v)
@@ -165,6 +178,10 @@ public sealed record En1991Wind : WindProfile
         Factor(OrographyFactor, 0.5, 2.5, nameof(OrographyFactor));
         Orography?.Validate(v.At(nameof(Orography)));
         Neighbor?.Validate(v.At(nameof(Neighbor)));
+        Upwind?.Validate(v.At(nameof(Upwind)), Terrain);
+        Buildings?.Validate(v.At(nameof(Buildings)));
+        if (Buildings is not null && TerrainInUse != TerrainCategory.IV)
+            v.Add(nameof(Buildings), $"must not be given in terrain {TerrainInUse}", "They lift the wind in terrain IV alone.");
         if (OrographyFactor is not null && Orography is not null)
             v.Add(nameof(OrographyFactor), "must not be given together with Orography", "Leave out one of them.");
 

@@ -44,8 +44,12 @@ internal sealed class DynamicPeaks(StatueModel model, MotionShapes motion, PeakC
     public double[] MemberPeaks(SegmentModel segment)
     {
         PeakCombination moved = combination.Through(motion.MotionsWithin(segment.Element));
-        return Array.ConvertAll(ByUnitMotions(segment, segment.Members.Count, (ReadOnlySpan<double> u, in BetweenLevels between, Span<double> axial) => segment.AxialForces(segment.Element, u, axial, between)), c => moved.Peak(c));
+        return Array.ConvertAll(AxialByUnitMotions(segment), c => moved.Peak(c));
     }
+
+    /// <summary>The axial forces of a segment's lattice members for a unit of each of <see cref="MotionShapes.MotionsWithin"/>, a row a member, N.</summary>
+    public static double[][] AxialByUnitMotions(SegmentModel segment) =>
+        ByUnitMotions(segment, segment.Members.Count, (ReadOnlySpan<double> u, in BetweenLevels between, Span<double> axial) => segment.AxialForces(segment.Element, u, axial, between));
 
     /// <summary>
     /// The states of a segment's lattice members when their axial force, one of their other forces, or the stress of one of

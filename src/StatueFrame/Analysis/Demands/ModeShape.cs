@@ -24,5 +24,5 @@ internal sealed class ModeShape : MotionShapes
 
     public override ReadOnlySpan<double> Accelerations(int coordinate) => accelerations;
 
-    public override Resultant[] Base() => [OfMode(set, mode)];
+    public override Resultant[] Base() => [OfMode(set.Shape(mode), set.CircularFrequency(mode))];
 }

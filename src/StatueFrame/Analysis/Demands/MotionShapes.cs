@@ -57,14 +57,11 @@ internal abstract class MotionShapes(StatueModel model)
     }
 
     /// <summary>What a mass-normalized mode of unit amplitude puts on the base.</summary>
-    protected Resultant OfMode(Mechanics.Vibration.ModeSet set, int i)
+    protected Resultant OfMode(ReadOnlySpan<double> shape, double omega)
     {
-        var force = new Vector3D(Part(0), Part(1), Part(2));
-        var moment = new Vector3D(Part(3), Part(4), Part(5));
-        double w2 = set.CircularFrequency(i) * set.CircularFrequency(i);
-        return new Resultant(w2 * force, w2 * moment);
-
-        double Part(int direction) => model.Participation(set.Shape(i), direction);
+        var force = new Vector3D(model.Participation(shape, 0), model.Participation(shape, 1), model.Participation(shape, 2));
+        var moment = new Vector3D(model.Participation(shape, 3), model.Participation(shape, 4), model.Participation(shape, 5));
+        return new Resultant(omega * omega * force, omega * omega * moment);
     }
 
     /// <summary>What each coordinate puts on the cuts at both ends of a segment: three forces and three moments at the lower, then at the upper.</summary>

@@ -152,22 +152,22 @@ internal sealed class SituationDemands : PartDemands
         : earthquake is not null ? new PeakDemands(response, earthquake.Peaks, EarthquakeFactor, "earthquake")
         : new SteadyDemands(response);
 
-    /// <summary>Headings in which wind is also taken off the middle, and with lift; the code asks for the former along two axes.</summary>
+    /// <summary>Headings in which wind is also taken off the middle, and with lift, that of the greatest wind force among them; the code asks for the former along two axes.</summary>
     private const int MostAside = 8;
 
     /// <summary>
     /// The wind of a situation off the middle of the figure, to either side, and with lift on its limbs, up and down, in
-    /// some of its headings, evenly chosen.
+    /// some of its headings, evenly chosen about that of the greatest force.
     /// </summary>
-    private static IEnumerable<Response> InOtherWays(StatueModel model, Situation situation, string label)
+    private IEnumerable<Response> InOtherWays(StatueModel model, Situation situation, string label)
     {
         if (situation.Wind is not { Action: WindAction all })
             yield break;
-        int step = (all.Headings.Count + MostAside - 1) / MostAside;
-        ValueList<UnitsNet.Angle> headings = [.. all.Headings.Where((_, i) => i % step == 0)];
+        int step = (all.Headings.Count + MostAside - 1) / MostAside, hardest = all.Headings.ToList().FindIndex(heading => heading.Equals(Response.WindForceGoverns.Heading));
+        ValueList<UnitsNet.Angle> headings = [.. all.Headings.Where((_, i) => (i - hardest) % step == 0)];
         foreach (int way in (int[])[1, -1])
         {
-            if (all.EccentricityInUse > 0)
+            if (all.PressesOffCenter)
                 yield return With(WindAction.OffCenterShare, wind => wind with { Side = way, Headings = headings }, way > 0 ? "off its middle to the left" : "off its middle to the right");
             if (model.Statue.Limbs.Count > 0 && all.LiftCoefficientInUse > 0)
                 yield return With(1, wind => wind with { LiftWay = way, Headings = headings }, way > 0 ? "lifting limbs" : "pressing limbs down");

@@ -104,7 +104,7 @@ internal sealed class BaseMotionModes : MotionShapes
         var sums = new Resultant[Axes];
         for (int i = 0; i < ModeCount; i++)
         {
-            all[i] = OfMode(Set, i);
+            all[i] = OfMode(Set.Shape(i), Set.CircularFrequency(i));
             double w2 = Set.CircularFrequency(i) * Set.CircularFrequency(i);
             for (int axis = 0; axis < Axes; axis++)
             {

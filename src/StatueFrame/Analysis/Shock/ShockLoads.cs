@@ -87,11 +87,14 @@ internal sealed class ShockLoads
         return loads;
     }
 
+    /// <summary>For the speed that a pressure stands for, kg/m³.</summary>
+    private const double AirDensity = 1.25;
+
     private void AddPressure(PressurePulse pulse, double factor)
     {
         Vector3D along = pulse.Direction;
         var chosen = pulse.Bands.ToHashSet();
-        double size = factor * pulse.Peak.Pascals * pulse.Coefficient;
+        double size = factor * pulse.Peak.Pascals;
         var met = new List<(Place Place, Vector3D At, double Area, double Reached)>();
         for (int i = 0; i < model.BandCount; i++)
         {
@@ -100,8 +103,10 @@ internal sealed class ShockLoads
                 continue;
             WindExposure exposure = body.Bands[index].Exposure(body.Axes.Axes.ToLocal(along));
             Vector3D at = body.Axes.ToGlobal(exposure.PressureCenter);
-            met.Add((body.BandPlaces[index], at, exposure.ProjectedArea, at.Dot(along)));
+            met.Add((body.BandPlaces[index], at, pulse.Coefficient * exposure.ProjectedArea, at.Dot(along)));
         }
+        if (chosen.Count == 0)
+            met.AddRange(BareParts(pulse));
         double first = met.Min(m => m.Reached);
         var byStart = new SortedDictionary<double, Pattern>();
         foreach ((Place place, Vector3D at, double area, double reached) in met)
@@ -112,6 +117,30 @@ internal sealed class ShockLoads
             pattern.Resultant += AddForce(pattern.Nodal, place, size * area * along, at);
         }
         Patterns.AddRange(byStart.Values);
+    }
+
+    /// <summary>Bare tower, its drag shared by the levels below and above, and fittings with a wind area.</summary>
+    private IEnumerable<(Place Place, Vector3D At, double Area, double Reached)> BareParts(PressurePulse pulse)
+    {
+        Vector3D along = pulse.Direction;
+        double gust = Math.Sqrt(2 * pulse.Peak.Pascals / AirDensity);
+        foreach (BareSlice slice in model.BareSlices)
+        {
+            double area = slice.DragArea(along, gust, LatticeRule.En1993_3_1, 0), reached = slice.At.Dot(along);
+            (Place lower, Place upper) = (slice.Body.Levels[slice.Segment], slice.Body.Levels[slice.Segment + 1]);
+            if (area == 0)
+                continue;
+            yield return (lower, lower.Center, (1 - slice.T) * area, reached);
+            yield return (upper, upper.Center, slice.T * area, reached);
+        }
+        foreach (Fitting fitting in model.Statue.Fittings)
+        {
+            if (fitting.WindArea is not { SquareMeters: > 0 and double area })
+                continue;
+            Place place = model.PlaceOf(fitting.On);
+            Vector3D at = fitting.At?.Meters ?? place.Center;
+            yield return (place, at, area, at.Dot(along));
+        }
     }
 
     private void AddBlow(Blow blow, double factor)

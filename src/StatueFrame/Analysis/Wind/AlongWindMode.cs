@@ -10,18 +10,18 @@ internal sealed class AlongWindMode
     /// <summary>The lowest mode with at least this share of the moving mass along the wind is taken.</summary>
     private const double LeastMassShare = 0.1;
 
-    public AlongWindMode(StatueModel model, ModalResponse modes, BandWind wind)
+    public AlongWindMode(StatueModel model, ModalResponse modes, StatueWind wind)
     {
         var windModes = new WindModes(model, modes.Set, wind);
-        Index = Choose(windModes, modes.Set, wind.Direction);
+        Index = Choose(model, windModes, modes.Set, wind.Direction);
         Frequency = windModes.Omega[Index] / (2 * Math.PI);
         ReadOnlySpan<double> ordinates = windModes.MotionAlong(Index);
         BaseHeight = model.Statue.BaseAboveGround.Meters;
         Height = model.GreatestHeightAboveGround - BaseHeight;
         Width = wind.Area / Height;
         double squares = 0;
-        for (int i = 0; i < ordinates.Length; i++)
-            squares += ordinates[i] * ordinates[i] * wind.Bands[i].Area;
+        for (int i = 0; i < wind.BandCount; i++)
+            squares += ordinates[i] * ordinates[i] * wind.Parts[i].Area;
         EquivalentMass = Width / squares;
         Exponent = FitExponent(model, wind, ordinates.ToArray());
     }
@@ -46,13 +46,13 @@ internal sealed class AlongWindMode
     /// <summary>ζ of (z/h)^ζ that fits the trunk's bands best.</summary>
     public double Exponent { get; }
 
-    private static int Choose(WindModes modes, ModeSet set, Vector3D direction)
+    private static int Choose(StatueModel model, WindModes modes, ModeSet set, Vector3D direction)
     {
         double moving = direction.X * direction.X * set.MovingMass(0) + direction.Y * direction.Y * set.MovingMass(1);
         (int index, double share) most = (0, 0);
         for (int i = 0; i < modes.Count; i++)
         {
-            double participation = direction.X * modes.Participation(i, 0) + direction.Y * modes.Participation(i, 1);
+            double participation = direction.X * model.Participation(modes.Shape(i), 0) + direction.Y * model.Participation(modes.Shape(i), 1);
             double share = participation * participation / moving;
             if (share >= LeastMassShare)
                 return i;
@@ -63,12 +63,12 @@ internal sealed class AlongWindMode
     }
 
     /// <summary>Least squares, weighted by area, with the size of the shape free; by golden section over 0 to 5.</summary>
-    private static double FitExponent(StatueModel model, BandWind wind, double[] ordinates)
+    private static double FitExponent(StatueModel model, StatueWind wind, double[] ordinates)
     {
-        int count = model.Bodies[0].Bands.Length > 0 ? model.Bodies[0].Bands.Length : ordinates.Length;
+        int count = model.Bodies[0].Bands.Length > 0 ? model.Bodies[0].Bands.Length : wind.BandCount;
         double top = 0;
         for (int i = 0; i < count; i++)
-            top = Math.Max(top, wind.Bands[i].At.Z);
+            top = Math.Max(top, wind.Parts[i].At.Z);
         double low = 0, high = 5, golden = 0.5 * (Math.Sqrt(5) - 1);
         double left = high - golden * (high - low), right = low + golden * (high - low);
         double atLeft = Misfit(left), atRight = Misfit(right);
@@ -95,9 +95,9 @@ internal sealed class AlongWindMode
             double mixed = 0, squares = 0;
             for (int i = 0; i < count; i++)
             {
-                double p = Math.Pow(Math.Max(0, wind.Bands[i].At.Z) / top, zeta);
-                mixed += wind.Bands[i].Area * ordinates[i] * p;
-                squares += wind.Bands[i].Area * p * p;
+                double p = Math.Pow(Math.Max(0, wind.Parts[i].At.Z) / top, zeta);
+                mixed += wind.Parts[i].Area * ordinates[i] * p;
+                squares += wind.Parts[i].Area * p * p;
             }
             return -mixed * mixed / squares;
         }

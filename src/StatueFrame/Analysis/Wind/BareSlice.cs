@@ -1,4 +1,5 @@
 using StatueFrame.Mechanics;
+using UnitsNet;
 
 namespace StatueFrame.Analysis;
 
@@ -20,6 +21,42 @@ internal sealed record BareSlice(BodyModel Body, int Segment, double T, double L
     public TowerSegment Part => Body.Tower.Segments[Segment];
 
     public bool HasShape => BareDrag.HasShape(Part, Lower, Upper);
+
+    /// <summary>Its width across a horizontal direction, m: of the tower's outline, or of the member, block or core; 0 where neither is known.</summary>
+    public double WidthAcross(Vector3D direction)
+    {
+        Vector3D local = Body.Axes.Axes.ToLocal(direction);
+        if (Part is not LatticeSegment)
+            return BareDrag.Outline(Part, Lower, Upper, T, Math.Atan2(local.Y, local.X)).Across;
+        double s = Math.Sqrt(local.X * local.X + local.Y * local.Y);
+        return s < 1e-12 ? 0 : (1 - T) * At(Segment) + T * At(Segment + 1);
+
+        double At(int level) => Body.Tower.OutlineAt(level)?.Extent(-local.Y / s, local.X / s) is var (least, greatest) ? greatest - least : 0;
+    }
+
+    /// <summary>Whether it stands above the skin of its own body rather than below it.</summary>
+    public bool IsAboveSkin => Body.Bands.Length > 0 && double.Lerp(Lower.Elevation.Meters, Upper.Elevation.Meters, T) > Body.Bands[0].Bottom;
+
+    /// <summary>Force coefficient times area along a wind, m²; zero of what has no shape.</summary>
+    /// <param name="wind">The wind.</param>
+    /// <param name="heading">Its heading.</param>
+    /// <param name="baseHeight">Height of the base above ground, m.</param>
+    /// <param name="ice">Thickness of ice all round, m.</param>
+    public double DragArea(WindAction wind, Angle heading, double baseHeight, double ice)
+    {
+        (double sin, double cos) = Math.SinCos(heading.Radians);
+        WindProfile profile = wind.ProfileTowards(heading.Radians);
+        double q = profile.PeakPressureSi(Math.Max(0, baseHeight + At.Z));
+        return DragArea(new Vector3D(cos, sin, 0), Math.Sqrt(2 * q / profile.Rho), wind.LatticeRuleInUse, ice);
+    }
+
+    /// <summary>The same for air that comes along any direction, at a speed in m/s.</summary>
+    public double DragArea(Vector3D direction, double gust, LatticeRule rule, double ice)
+    {
+        Vector3D local = Body.Axes.Axes.ToLocal(direction);
+        double across = Math.Sqrt(local.X * local.X + local.Y * local.Y);
+        return HasShape && across >= 1e-12 ? BareDrag.PerLength(Part, Lower, Upper, T, Math.Atan2(local.Y, local.X), gust, rule, ice) * across * Length : 0;
+    }
 
     /// <summary>All bare slices of a statue, bodies and segments in order.</summary>
     public static BareSlice[] Of(BodyModel[] bodies)

@@ -21,7 +21,7 @@ internal sealed class GustBarStress
     /// <param name="ring">The ring.</param>
     /// <param name="sources">The gusts, those along the wind first.</param>
     /// <param name="wind">The wind that the bands meet.</param>
-    public GustBarStress(StatueModel model, RingElement ring, IReadOnlyList<GustSource> sources, BandWind wind)
+    public GustBarStress(StatueModel model, RingElement ring, IReadOnlyList<GustSource> sources, StatueWind wind)
     {
         Vector3D arm = model.Frame.Nodes[ring.End].Position - model.Frame.Nodes[ring.Start].Position;
         motions = [.. sources.Select(MotionsIn)];
@@ -34,7 +34,7 @@ internal sealed class GustBarStress
             Span<double> r = stackalloc double[Motions];
             for (int i = 0; i < source.Covariance.Count; i++)
             {
-                RelativeMotion.Of(source.Shape(i), ring.Start, ring.End, arm, r);
+                RelativeMotion.Of(source.Displacements(i), ring.Start, ring.End, arm, r);
                 for (int k = 0; k < Motions; k++)
                     rows[k][i] = r[k];
             }

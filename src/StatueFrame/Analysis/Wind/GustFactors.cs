@@ -24,17 +24,19 @@ public static class GustFactors
     public static En1991StatueGust? En1991(
         StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null)
     {
+        GustGuard.RequireSkin(model);
         GustGuard.Require(model, modes, wind, heading, damping);
-        if (wind.Profile is AsceWind)
+        WindProfile profile = wind.ProfileTowards(heading.Radians);
+        if (profile is AsceWind)
             return null;
         var assumptions = new List<Assumption>();
         DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
-        var bands = new BandWind(model, wind, heading);
+        var bands = new StatueWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
         double delta = inUse.DecrementAt(mode.Frequency, modes.First.Frequency.Hertz);
         double zs = mode.BaseHeight + 0.6 * mode.Height, cf = bands.Coefficient;
-        double air = cf * wind.Profile.Rho * mode.Width * wind.Profile.MeanSpeedSi(zs) / (2 * mode.Frequency * mode.EquivalentMass);
-        if (wind.Profile.StructuralFactorAssumption is { } borrowed)
+        double air = cf * profile.Rho * mode.Width * profile.MeanSpeedSi(zs) / (2 * mode.Frequency * mode.EquivalentMass);
+        if (profile.StructuralFactorAssumption is { } borrowed)
             assumptions.Add(borrowed);
         if (mode.BaseHeight > 0)
             assumptions.Add(new Assumption("reference height of the structural factor", "pedestal and 0.6 of the statue's height", Source.Assumed("gusts")));
@@ -52,8 +54,8 @@ public static class GustFactors
             ForceCoefficient = cf,
             StructuralDecrement = delta,
             AerodynamicDecrement = air,
-            AnnexB = En1991StructuralFactor.AnnexB(wind.Profile, mode.Height, mode.Width, zs, mode.Frequency, delta + air, mode.Exponent),
-            AnnexC = En1991StructuralFactor.AnnexC(wind.Profile, mode.Height, mode.Width, zs, mode.Frequency, delta + air, mode.Exponent),
+            AnnexB = En1991StructuralFactor.AnnexB(profile, mode.Height, mode.Width, zs, mode.Frequency, delta + air, mode.Exponent),
+            AnnexC = En1991StructuralFactor.AnnexC(profile, mode.Height, mode.Width, zs, mode.Frequency, delta + air, mode.Exponent),
             Assumptions = assumptions.ToValueList(),
         };
     }
@@ -63,15 +65,16 @@ public static class GustFactors
     public static Asce7StatueGust? Asce7(
         StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null)
     {
+        GustGuard.RequireSkin(model);
         GustGuard.Require(model, modes, wind, heading, damping);
-        if (wind.Profile is not AsceWind asce)
+        if (wind.ProfileTowards(heading.Radians) is not AsceWind asce)
             return null;
         var assumptions = new List<Assumption>();
         DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
-        var bands = new BandWind(model, wind, heading);
+        var bands = new StatueWind(model, wind, heading);
         var mode = new AlongWindMode(model, modes, bands);
         double xi = DampingModel.RatioOf(inUse.DecrementAt(mode.Frequency, modes.First.Frequency.Hertz));
-        double h = mode.BaseHeight + mode.Height, depth = new BandWind(model, wind, heading + Angle.FromDegrees(90)).Area / mode.Height;
+        double h = mode.BaseHeight + mode.Height, depth = new StatueWind(model, wind, heading + Angle.FromDegrees(90)).Area / mode.Height;
         double air = bands.Coefficient * asce.Rho * mode.Width * asce.MeanSpeedSi(Math.Max(0.6 * h, asce.Constants.ZMin))
             / (4 * Math.PI * mode.Frequency * mode.EquivalentMass);
         double beta = Math.Min(xi + air, 0.5);
@@ -101,7 +104,8 @@ public static class GustFactors
     /// <summary>
     /// The wind with gust factors band by band that are enough for the peaks, by random vibration, of every cut of trunk and
     /// limbs in shear and bending, of every standoff and of the sway of all points, in all its headings: higher up and on
-    /// limbs gusts need more than what overturning tells. Steady analysis with this wind then holds these peaks.
+    /// limbs gusts need more than what overturning tells. Bare tower and fittings take <see cref="WindAction.GustEffectFactor"/> where they
+    /// need more than any band. Steady analysis with this wind then holds these peaks.
     /// </summary>
     /// <remarks>
     /// The factors are built from the top down: a band takes what is missing to the peaks of the parts that it and the bands
@@ -110,7 +114,7 @@ public static class GustFactors
     /// <param name="model">The statue's model.</param>
     /// <param name="wind">The wind.</param>
     /// <param name="damping">Damping in still air; null takes that of welded lattice towers. The air's is added.</param>
-    /// <exception cref="ArgumentException">The statue has no skin to catch the wind.</exception>
+    /// <exception cref="ArgumentException">The statue has nothing that catches the wind.</exception>
     /// <exception cref="InvalidStatueException">The wind or the damping has problems; all are listed.</exception>
     public static WindAction ByBand(StatueModel model, WindAction wind, DampingModel? damping = null)
     {
@@ -121,7 +125,8 @@ public static class GustFactors
         WindAction plain = wind with { GustByBand = [], GustEffectFactor = 1 };
         (GustDemand Demand, double InUse)[] all = [.. Pushing(plain)];
         double least = all.Where(found => found.Demand.Group != GustDemand.Standoffs).Min(found => found.Demand.Peak / found.InUse);
-        double[] factors = [.. Enumerable.Repeat(least, model.BandCount)], ones = [.. Enumerable.Repeat(1.0, model.BandCount)];
+        // The last one is that of bare tower and fittings, which keep up with the bands.
+        double[] factors = [.. Enumerable.Repeat(least, model.BandCount + 1)], ones = [.. Enumerable.Repeat(1.0, factors.Length)];
         // Parts that few bands load come first: those at the top. Where wind off the middle governs, it takes more than one turn.
         bool isRaised = true;
         for (int turn = 0; turn < 5 && isRaised; turn++)
@@ -136,17 +141,33 @@ public static class GustFactors
                 int[] loading = Loading(demand);
                 int[] low = [.. loading.Where(a => factors[a] <= least * (1 + 1e-12))];
                 int[] raised = low.Length > 0 ? low : loading;
-                double share = raised.Sum(a => demand.ByBand[a]);
+                double share = raised.Sum(a => demand.ByPart[a]);
                 foreach (int a in raised)
                     factors[a] += missing / share;
+                factors[^1] = factors.Max();
                 isRaised = true;
             }
         }
         // What is still missing in some heading raises all.
-        double missed = Pushing(wind with { GustByBand = [.. factors] }).Max(found => found.Demand.Peak / found.InUse);
-        return wind with { GustByBand = [.. factors.Select(f => Math.Ceiling(1000 * Math.Clamp(Spare * Math.Max(1, missed) * f, 0.3, 5)) / 1000)] };
+        double missed = Pushing(With(1)).Max(found => found.Demand.Peak / found.InUse);
+        return With(Spare * Math.Max(1, missed));
 
-        IEnumerable<(GustDemand Demand, double InUse)> Pushing(WindAction with) => GustDemand.Of(model, modes, with, damping, []).Where(found => found.Demand.What != GustDemand.Twist);
+        WindAction With(double times)
+        {
+            double[] rounded = [.. factors.Select(f => Math.Ceiling(1000 * Math.Clamp(times * f, 0.3, 5)) / 1000)];
+            WindAction byBand = wind with { GustByBand = [.. rounded[..^1]] };
+            return rounded[^1] > byBand.GustFactorOfRest ? byBand with { GustEffectFactor = rounded[^1] } : byBand;
+        }
+
+        IEnumerable<(GustDemand Demand, double InUse)> Pushing(WindAction with) => GustDemand.Of(model, modes, with, damping, [])
+            .Where(found => found.Demand.What != GustDemand.Twist).Select(found => (found.Demand.WithRestAsOne(model.BandCount), found.InUse));
+    }
+
+    /// <summary>The parts that give a tenth or more of what the one gives that loads an effect most.</summary>
+    private static int[] Loading(GustDemand demand)
+    {
+        double most = demand.ByPart.Max();
+        return [.. Enumerable.Range(0, demand.ByPart.Length).Where(a => demand.ByPart[a] >= 0.1 * most)];
     }
 
     /// <summary>What is missing of a peak below this part is left to what raises all.</summary>
@@ -157,11 +178,4 @@ public static class GustFactors
 
     /// <summary>Modes that gusts are worked out with; those above take part as in statics.</summary>
     internal const int GustModes = 12;
-
-    /// <summary>The bands that give a tenth or more of what the one gives that loads a part most.</summary>
-    private static int[] Loading(GustDemand demand)
-    {
-        double most = demand.ByBand.Max();
-        return [.. Enumerable.Range(0, demand.ByBand.Length).Where(a => demand.ByBand[a] >= 0.1 * most)];
-    }
 }

@@ -4,12 +4,12 @@ using StatueFrame.Mechanics;
 namespace StatueFrame.Analysis;
 
 /// <summary>
-/// The gusts at all bands as a random field: for every frequency of a grid the cross-spectra
-/// S_ab = √(s_a s_b)·coh_ab of the gusts u/σ_u averaged over the bands a and b.
+/// The gusts at all parts of a statue as a random field: for every frequency of a grid the cross-spectra
+/// S_ab = √(s_a s_b)·coh_ab of the gusts u/σ_u averaged over the parts a and b.
 /// </summary>
 /// <remarks>
-/// Immutable and safe to share between threads. Each band stands for a few points; two points are coherent by
-/// exp(−n √((C_y Δy)² + (C_z Δz)²) / V), V the mean of their bands' speeds. Means over points of such a kernel keep every
+/// Immutable and safe to share between threads. Each part stands for a few points; two points are coherent by
+/// exp(−n √((C_y Δy)² + (C_z Δz)²) / V), V the mean of their parts' speeds. Means over points of such a kernel keep every
 /// variance positive.
 /// </remarks>
 internal sealed class GustField
@@ -25,26 +25,26 @@ internal sealed class GustField
     private readonly int[] starts;
     private readonly int across, along;
 
-    /// <summary>Gusts at the bands of a wind.</summary>
-    /// <param name="wind">The wind that the bands meet.</param>
+    /// <summary>Gusts at the parts in a wind.</summary>
+    /// <param name="wind">The wind that the parts meet.</param>
     /// <param name="spectrum">The spectrum.</param>
     /// <param name="options">How they are described.</param>
     /// <param name="highestMode">The highest frequency that matters, Hz.</param>
     /// <param name="kind">Which of the gusts.</param>
-    public GustField(BandWind wind, GustSpectrum spectrum, GustOptions options, double highestMode, GustKind kind)
+    public GustField(StatueWind wind, GustSpectrum spectrum, GustOptions options, double highestMode, GustKind kind)
     {
-        BandCount = wind.Bands.Length;
+        Count = wind.Parts.Length;
         across = kind == GustKind.Twisting ? Math.Max(TwistingPoints, options.PointsAcross) : options.PointsAcross;
-        along = options.PointsAlong ?? Math.Clamp((FewestHeights + BandCount - 1) / BandCount, 1, MostAlong);
-        Frequencies = Grid(wind.Bands, options.FrequencyCount, highestMode);
-        spectra = new double[Frequencies.Length * BandCount];
-        for (int band = 0; band < BandCount; band++)
-            FillSpectrum(band, (kind == GustKind.Across ? AcrossScale : 1) * wind.Bands[band].Scale / wind.Bands[band].Speed, spectrum);
-        starts = new int[BandCount * (BandCount + 1) / 2 + 1];
+        along = options.PointsAlong ?? Math.Clamp((FewestHeights + Count - 1) / Count, 1, MostAlong);
+        Frequencies = Grid(wind.Parts, options.FrequencyCount, highestMode);
+        spectra = new double[Frequencies.Length * Count];
+        for (int part = 0; part < Count; part++)
+            FillSpectrum(part, (kind == GustKind.Across ? AcrossScale : 1) * wind.Parts[part].Scale / wind.Parts[part].Speed, spectrum);
+        starts = new int[Count * (Count + 1) / 2 + 1];
         (decays, factors) = PointPairs(wind, options, kind == GustKind.Twisting);
     }
 
-    public int BandCount { get; }
+    public int Count { get; }
 
     /// <summary>The frequencies n, Hz; the first is zero.</summary>
     public double[] Frequencies { get; }
@@ -53,15 +53,15 @@ internal sealed class GustField
     public void CrossSpectra(int frequency, Span<double> S)
     {
         double n = Frequencies[frequency];
-        ReadOnlySpan<double> s = spectra.AsSpan(frequency * BandCount, BandCount);
+        ReadOnlySpan<double> s = spectra.AsSpan(frequency * Count, Count);
         int pair = 0;
-        for (int a = 0; a < BandCount; a++)
+        for (int a = 0; a < Count; a++)
         {
             for (int b = 0; b <= a; b++)
             {
                 double value = Math.Sqrt(s[a] * s[b]) * MeanCoherence(pair++, n);
-                S[a * BandCount + b] = value;
-                S[b * BandCount + a] = value;
+                S[a * Count + b] = value;
+                S[b * Count + a] = value;
             }
         }
     }
@@ -81,14 +81,14 @@ internal sealed class GustField
     }
 
     /// <summary>Zero, then equal ratios: from where the spectrum is still level to where 0.2 % of the energy is left, beyond all modes.</summary>
-    private static double[] Grid(BandWind.Band[] bands, int count, double highestMode)
+    private static double[] Grid(StatueWind.Part[] parts, int count, double highestMode)
     {
         const double lowest = 1e-3, highest = 1e3, beyondModes = 4;
         double slow = 0, fast = double.MaxValue;
-        foreach (BandWind.Band band in bands)
+        foreach (StatueWind.Part part in parts)
         {
-            slow = Math.Max(slow, band.Scale / band.Speed);
-            fast = Math.Min(fast, band.Scale / band.Speed);
+            slow = Math.Max(slow, part.Scale / part.Speed);
+            fast = Math.Min(fast, part.Scale / part.Speed);
         }
         double from = lowest / slow, ratio = Math.Log(Math.Max(highest / fast, beyondModes * highestMode) / from);
         var grid = new double[count];
@@ -97,39 +97,39 @@ internal sealed class GustField
         return grid;
     }
 
-    /// <summary>The band's spectrum, scaled by what the grid misses so that its variance is exact.</summary>
-    private void FillSpectrum(int band, double time, GustSpectrum spectrum)
+    /// <summary>The part's spectrum, scaled by what the grid misses so that its variance is exact.</summary>
+    private void FillSpectrum(int part, double time, GustSpectrum spectrum)
     {
         double sum = 0;
         for (int k = 0; k < Frequencies.Length; k++)
         {
             double s = time * Density(spectrum, Frequencies[k] * time);
-            spectra[k * BandCount + band] = s;
+            spectra[k * Count + part] = s;
             if (k > 0)
-                sum += 0.5 * (Frequencies[k] - Frequencies[k - 1]) * (s + spectra[(k - 1) * BandCount + band]);
+                sum += 0.5 * (Frequencies[k] - Frequencies[k - 1]) * (s + spectra[(k - 1) * Count + part]);
         }
         for (int k = 0; k < Frequencies.Length; k++)
-            spectra[k * BandCount + band] /= sum;
+            spectra[k * Count + part] /= sum;
     }
 
     /// <summary>
-    /// For every pair of bands, the decay d of each pair of points, whose gusts are coherent by exp(−n·d), and its weight.
+    /// For every pair of parts, the decay d of each pair of points, whose gusts are coherent by exp(−n·d), and its weight.
     /// Equal ones are counted together; each list is filled up with weight zero to whole vectors.
     /// </summary>
-    private (double[] Decays, double[] Factors) PointPairs(BandWind wind, GustOptions options, bool twisting)
+    private (double[] Decays, double[] Factors) PointPairs(StatueWind wind, GustOptions options, bool twisting)
     {
         const double same = 1e-9;
         int points = across * along, pair = 0;
         double[] levers = [.. Enumerable.Range(0, points).Select(i => twisting ? Beside(i) * LeverFactor() : 1)];
         List<double> all = [], weights = [];
-        for (int a = 0; a < BandCount; a++)
+        for (int a = 0; a < Count; a++)
         {
             for (int b = 0; b <= a; b++)
             {
-                double speed = 0.5 * (wind.Bands[a].Speed + wind.Bands[b].Speed);
+                double speed = 0.5 * (wind.Parts[a].Speed + wind.Parts[b].Speed);
                 for (int i = 0; i < points * points; i++)
                 {
-                    Vector3D apart = Point(wind.Bands[a], i / points) - Point(wind.Bands[b], i % points);
+                    Vector3D apart = Point(wind.Parts[a], i / points) - Point(wind.Parts[b], i % points);
                     double decay = double.Hypot(options.DecayAcross * apart.Dot(wind.Across), options.DecayVertical * apart.Z) / speed;
                     int known = starts[pair];
                     while (known < all.Count && Math.Abs(all[known] - decay) > same * decay)
@@ -153,11 +153,11 @@ internal sealed class GustField
     /// Points across are spaced so that their mean distance is that of all pairs of points of the width, a third of it;
     /// along, evenly, so that those of neighboring bands make one row.
     /// </summary>
-    private Vector3D Point(BandWind.Band band, int number)
+    private Vector3D Point(StatueWind.Part part, int number)
     {
         double beside = Beside(number);
         double above = (number / across + 0.5) / along - 0.5;
-        return band.At + beside * band.SpanAcross + above * band.SpanAlong;
+        return part.At + beside * part.SpanAcross + above * part.SpanAlong;
     }
 
     /// <summary>Where a point is across its band, as a part of the width.</summary>

@@ -8,7 +8,7 @@ internal static class GustGuard
     public static void Require(
         StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping, GustOptions? options = null)
     {
-        Require(model, modes);
+        Require(model, modes, CatchesWind(model));
         ArgumentNullException.ThrowIfNull(wind);
         var v = new Validator();
         wind.Validate(v.At("Wind"));
@@ -19,7 +19,7 @@ internal static class GustGuard
 
     public static void Require(StatueModel model, ModalResponse modes, DampingModel? damping, GustOptions? options)
     {
-        Require(model, modes);
+        Require(model, modes, CatchesWind(model));
         var v = new Validator();
         Validate(v, damping, options);
         v.ThrowIfAny();
@@ -33,14 +33,26 @@ internal static class GustGuard
         return damping;
     }
 
-    private static void Require(StatueModel model, ModalResponse modes)
+    /// <summary>The standards' gust factors are of a figure: skin it must have.</summary>
+    public static void RequireSkin(StatueModel model)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        if (model.BandCount == 0)
+            throw new ArgumentException("The statue has no skin to catch the wind.", nameof(model));
+    }
+
+    /// <summary>Whether skin, bare tower or a fitting meets the wind.</summary>
+    public static bool CatchesWind(StatueModel? model) =>
+        model is not null && (model.BandCount > 0 || model.BareSlices.Any(slice => slice.HasShape) || model.Statue.Fittings.Any(fitting => fitting.WindArea?.SquareMeters > 0));
+
+    private static void Require(StatueModel model, ModalResponse modes, bool catchesWind)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(modes);
         if (modes.Set.Frame != model.Frame)
             throw new ArgumentException("The modes are of another model.", nameof(modes));
-        if (model.BandCount == 0)
-            throw new ArgumentException("The statue has no skin to catch the wind.", nameof(model));
+        if (!catchesWind)
+            throw new ArgumentException("The statue has nothing that catches the wind.", nameof(model));
     }
 
     private static void Validate(Validator v, DampingModel? damping, GustOptions? options)

@@ -1,5 +1,5 @@
 using StatueFrame.Mechanics;
-using StatueFrame.Mechanics.Elements;
+using StatueFrame.Mechanics.Statics;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
@@ -11,8 +11,8 @@ namespace StatueFrame.Analysis;
 /// </summary>
 /// <remarks>
 /// <para>
-/// Linear and quasi-steady: the drag on a band swings by ρ C_f A V u with the gusts u along the wind, which also twist it where they differ
-/// across its width, and turns by v/V with the gusts v across; both are Gaussian random fields, and the statue vibrates about its
+/// Linear and quasi-steady: the drag on a band, on bare tower and on a fitting swings by ρ C_f A V u with the gusts u along the wind, which also
+/// twist a band where they differ across its width, and turns by v/V with the gusts v across; both are Gaussian random fields, and the statue vibrates about its
 /// unloaded state. Wind alone, without load factors and weight. Vortex shedding, galloping and lift are not in it. A strength check by these peaks needs review by a wind engineer.
 /// </para>
 /// <para>Immutable and safe to share between threads.</para>
@@ -22,21 +22,21 @@ public sealed class GustResponse
 {
     private readonly StatueModel model;
     private readonly WindModes modes;
-    private readonly BandWind wind;
+    private readonly StatueWind wind;
     private readonly GustSource[] sources;
-    private readonly double eccentricity;
     private readonly bool hasTwist;
     private readonly Lazy<GustBar[]> rings;
 
-    private GustResponse(StatueModel model, WindModes modes, WindAction action, BandWind wind, DampingModel damping, GustOptions options)
+    private GustResponse(StatueModel model, WindModes modes, WindAction action, StatueWind wind, DampingModel damping, GustOptions options)
     {
-        (this.model, this.modes, this.wind, eccentricity, hasTwist) = (model, modes, wind, action.EccentricityInUse, options.PointsAcross > 1);
+        (this.model, this.modes, this.wind, hasTwist) = (model, modes, wind, options.PointsAcross > 1);
         double[] stillAir = [.. modes.Omega.Select(omega => DampingModel.RatioOf(damping.DecrementAt(omega / (2 * Math.PI), modes.Omega[0] / (2 * Math.PI))))];
         var ratios = new double[modes.Count];
         for (int i = 0; i < modes.Count; i++)
             ratios[i] = Math.Min(stillAir[i] + (options.AerodynamicDamping ? modes.AirRatio[i] : 0), GreatestRatio);
-        GustSpectrum spectrum = options.Spectrum ?? DefaultSpectrum(action.Profile);
-        double duration = options.Duration?.Seconds ?? action.Profile.AveragingTimeSi;
+        WindProfile profile = action.ProfileTowards(wind.Heading.Radians);
+        GustSpectrum spectrum = options.Spectrum ?? DefaultSpectrum(profile);
+        double duration = options.Duration?.Seconds ?? profile.AveragingTimeSi;
         sources = Sources(spectrum, options, ratios, duration);
 
         BaseShear = new(Together(s => s.OnBase(Vector3D.Zero, wind.Direction)), Force.FromNewtons);
@@ -45,10 +45,13 @@ public sealed class GustResponse
         StructuralFactor = Overturning.Peak.NewtonMeters / PeakPressureMoment();
         Modes = [.. Enumerable.Range(0, modes.Count).Select(i => new GustMode(
             i + 1, Frequency.FromHertz(modes.Omega[i] / (2 * Math.PI)), stillAir[i], options.AerodynamicDamping ? modes.AirRatio[i] : 0,
-            Torque.FromNewtonMeters(Together(s => Only(s.OnBase(wind.Across, Vector3D.Zero), wind.Bands.Length + i)).Deviation)))];
+            Torque.FromNewtonMeters(Together(s => Only(s.OnBase(wind.Across, Vector3D.Zero), wind.Parts.Length + i)).Deviation)))];
         Points = [.. model.Statue.Points.Select(p => MovementOf(p.Name, model.PlaceOf(p.On), model.PositionOf(p)))];
         rings = new Lazy<GustBar[]>(() => [.. model.Rings.Select(r => WorstOf(r.Ring))]);
     }
+
+    /// <summary>Where the six forces of a segment's ends begin.</summary>
+    private const int Lower = 0, Upper = Mechanics.Frame.NodeSize;
 
     /// <summary>More than this is no vibration; it keeps an absurd model within the method.</summary>
     private const double GreatestRatio = 0.9;
@@ -60,17 +63,17 @@ public sealed class GustResponse
     /// <param name="heading">The plan angle that the wind blows towards.</param>
     /// <param name="damping">Damping in still air; null takes that of welded lattice towers and says so.</param>
     /// <param name="options">Defaults when null.</param>
-    /// <exception cref="ArgumentException">The modes are of another model, or the statue has no skin to catch the wind.</exception>
+    /// <exception cref="ArgumentException">The modes are of another model, or the statue has nothing that catches the wind.</exception>
     /// <exception cref="InvalidStatueException">The wind, the damping or the options have problems; all are listed.</exception>
     public static GustResponse Of(
         StatueModel model, ModalResponse modes, WindAction wind, Angle heading, DampingModel? damping = null, GustOptions? options = null)
     {
         GustGuard.Require(model, modes, wind, heading, damping, options);
         options ??= new GustOptions();
-        var assumptions = new List<Assumption>(wind.Profile.Assumptions);
+        var assumptions = new List<Assumption>(wind.ProfileTowards(heading.Radians).Assumptions);
         DampingModel inUse = GustGuard.DampingInUse(damping, assumptions);
         assumptions.AddRange(AssumptionsOf(model, wind, options));
-        var bands = new BandWind(model, wind, heading);
+        var bands = new StatueWind(model, wind, heading);
         return new GustResponse(model, new WindModes(model, modes.Set, bands), wind, bands, inUse, options)
         {
             Assumptions = assumptions,
@@ -129,8 +132,50 @@ public sealed class GustResponse
         return MovementOf(name, place, place.Center);
     }
 
+    /// <summary>The forces at both ends of every segment of the tower and of the limbs, roots included.</summary>
+    public IReadOnlyList<GustSegmentForces> Segments() => [.. model.Segments.Select(segment =>
+    {
+        double[][][] cuts = Array.ConvertAll(sources, source => source.Cuts(segment));
+        return new GustSegmentForces(segment.Name, Heading, At(Lower), At(Upper));
+
+        GustSectionForce At(int end) => new()
+        {
+            ShearX = new(Row(end), Force.FromNewtons),
+            ShearY = new(Row(end + 1), Force.FromNewtons),
+            Axial = new(Row(end + 2), Force.FromNewtons),
+            MomentX = new(Row(end + 3), Torque.FromNewtonMeters),
+            MomentY = new(Row(end + 4), Torque.FromNewtonMeters),
+            Torsion = new(Row(end + 5), Torque.FromNewtonMeters),
+        };
+
+        GustStatistics Row(int i) => Together(Array.ConvertAll(cuts, c => c[i]));
+    })];
+
+    /// <summary>The axial forces of all lattice members, legs at the base among them.</summary>
+    public IReadOnlyList<GustMemberForce> LatticeMembers()
+    {
+        var all = new List<GustMemberForce>();
+        foreach (SegmentModel segment in model.Segments.Where(segment => segment.Members.Count > 0))
+        {
+            double[][] units = DynamicPeaks.AxialByUnitMotions(segment);
+            double[][][] motions = Array.ConvertAll(sources, source => source.MotionsWithin(segment.Element));
+            for (int i = 0; i < units.Length; i++)
+            {
+                GustStatistics axial = Together(Array.ConvertAll(motions, rows =>
+                {
+                    var effects = new double[rows[0].Length];
+                    for (int k = 0; k < rows.Length; k++)
+                        DenseVector.AddScaled(effects, units[i][k], rows[k]);
+                    return effects;
+                }));
+                all.Add(new GustMemberForce(segment.Name, segment.Members[i].Label, Heading, new(axial, Force.FromNewtons)));
+            }
+        }
+        return all;
+    }
+
     /// <summary>
-    /// Effects of gusts, each with what the peak pressure on every single band gives to it, and its peak: cuts of trunk and limbs
+    /// Effects of gusts, each with what the peak pressure on every single part gives to it, and its peak: cuts of trunk and limbs
     /// in shear, bending and twist, the most stressed corner of every standoff, the sway of points.
     /// </summary>
     internal IEnumerable<GustDemand> Effects()
@@ -139,11 +184,11 @@ public sealed class GustResponse
         {
             foreach (SegmentModel segment in body.Segments)
             {
-                double[][][] cuts = Array.ConvertAll(sources, source => Cuts(source, segment));
-                foreach (int end in (int[])[0, Mechanics.Frame.NodeSize])
+                double[][][] cuts = Array.ConvertAll(sources, source => source.Cuts(segment));
+                foreach (int end in (int[])[Lower, Upper])
                 {
                     string where = $"{segment.Name}, {(end > 0 ? "top" : "bottom")}";
-                    yield return InPlane(body.Name, where, "bending", i => (cuts[i][end + 3], cuts[i][end + 4]));
+                    yield return InPlane(body.Name, where, GustDemand.Bending, i => (cuts[i][end + 3], cuts[i][end + 4]));
                     yield return InPlane(body.Name, where, "shear", i => (cuts[i][end], cuts[i][end + 1]));
                     double[][] twist = Array.ConvertAll(cuts, c => c[end + 5]);
                     yield return Demand(body.Name, where, GustDemand.Twist, twist, Together(twist));
@@ -165,31 +210,9 @@ public sealed class GustResponse
         {
             Place place = model.PlaceOf(point.On);
             Vector3D at = model.PositionOf(point);
-            Vector3D[][] moved = Array.ConvertAll(sources, source => Enumerable.Range(0, source.Covariance.Count).Select(k => model.Motion(source.Shape(k), place, at).Displacement).ToArray());
+            Vector3D[][] moved = Array.ConvertAll(sources, source => Array.ConvertAll(source.Motions(place, at), m => m.Displacement));
             yield return InPlane("points", point.Name, "sway", i => (Array.ConvertAll(moved[i], v => v.X), Array.ConvertAll(moved[i], v => v.Y)));
         }
-    }
-
-    /// <summary>What each coordinate puts on the cuts at both ends of a segment: three forces and three moments at the lower, then at the upper.</summary>
-    private double[][] Cuts(GustSource source, SegmentModel segment)
-    {
-        double[][] rows = [.. Enumerable.Range(0, FrameElement.Size).Select(_ => new double[source.Covariance.Count])];
-        Span<double> u = stackalloc double[FrameElement.Size], cut = stackalloc double[FrameElement.Size];
-        for (int k = 0; k < source.Covariance.Count; k++)
-        {
-            segment.Element.Gather(source.Shape(k), u);
-            segment.EndForces(segment.Element, u, cut);
-            if (k >= wind.Bands.Length)
-            {
-                double omega = modes.Omega[k - wind.Bands.Length];
-                for (int i = 0; i < u.Length; i++)
-                    u[i] *= omega * omega;
-                segment.TakeInertia(u, cut);
-            }
-            for (int i = 0; i < rows.Length; i++)
-                rows[i][k] = cut[i];
-        }
-        return rows;
     }
 
     /// <summary>A standoff on its rigid ring that gusts stress less than this part of its yield strength is governed by its own strip of skin.</summary>
@@ -198,13 +221,16 @@ public sealed class GustResponse
     private GustDemand Demand(string group, string where, string what, double[][] effects, GustStatistics statistics)
     {
         int sign = wind.AtPeakPressure(effects[0]) < 0 ? -1 : 1;
-        (double[] byBand, double[] aside) = (new double[wind.Bands.Length], new double[wind.Bands.Length]);
-        for (int a = 0; a < byBand.Length; a++)
+        int count = wind.Parts.Length;
+        (double[] byPart, double[] offCenter, double[] aside) = (new double[count], new double[count], new double[count]);
+        for (int a = 0; a < count; a++)
         {
-            byBand[a] = sign * effects[0][a] * wind.PeakOverMean(a);
-            aside[a] = hasTwist ? eccentricity * effects[1][a] * wind.PeakOverMean(a) : 0;
+            StatueWind.Part part = wind.Parts[a];
+            byPart[a] = sign * effects[0][a] * part.PeakOverMean;
+            offCenter[a] = part.OffCenterShare * byPart[a];
+            aside[a] = hasTwist ? part.OffCenterShare * part.Eccentricity * effects[1][a] * part.PeakOverMean : 0;
         }
-        return new GustDemand(group, where, what, wind.Heading, byBand, aside, Math.Abs(statistics.Peak), statistics.Deviation);
+        return new GustDemand(group, where, what, wind.Heading, byPart, offCenter, aside, Math.Abs(statistics.Peak), statistics.Deviation);
     }
 
     /// <summary>A vector of two components, along the way it has under the peak pressure on all bands.</summary>
@@ -229,14 +255,16 @@ public sealed class GustResponse
         double highest = modes.Omega[^1] / (2 * Math.PI);
         var along = new GustField(wind, spectrum, options, highest, GustKind.Along);
         var transfer = new ModalTransfer(along.Frequencies, modes.Omega, ratios);
-        List<GustSource> all = [Of(along, band => 2 * band.Intensity, band => (band.MeanForce * wind.Direction, default), hasMean: true)];
+        List<GustSource> all = [Of(along, part => 2 * part.Intensity, part => (Push(part), part.MeanTwist * Vector3D.UnitZ), hasMean: true)];
         if (hasTwist)
-            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Twisting), band => 2 * band.Intensity, band => (default, band.SpanAcross.Cross(band.MeanForce * wind.Direction)), hasMean: false));
+            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Twisting), part => 2 * part.Intensity, part => (default, part.SpanAcross.Cross(Push(part))), hasMean: false));
         if (options.AcrossIntensity > 0)
-            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Across), band => options.AcrossIntensity * band.Intensity, band => (band.MeanForce * wind.Across, default), hasMean: false));
+            all.Add(Of(new GustField(wind, spectrum, options, highest, GustKind.Across), part => options.AcrossIntensity * part.Intensity, part => (part.MeanForce * wind.Across - part.MeanAside * wind.Direction, default), hasMean: false));
         return [.. all];
 
-        GustSource Of(GustField field, Func<BandWind.Band, double> swing, Func<BandWind.Band, (Vector3D, Vector3D)> loadOf, bool hasMean) =>
+        Vector3D Push(StatueWind.Part part) => part.MeanForce * wind.Direction + part.MeanAside * wind.Across + part.MeanUp * Vector3D.UnitZ;
+
+        GustSource Of(GustField field, Func<StatueWind.Part, double> swing, Func<StatueWind.Part, (Vector3D, Vector3D)> loadOf, bool hasMean) =>
             new(model, modes, wind, field, swing, loadOf, transfer, duration, hasMean);
     }
 
@@ -261,8 +289,8 @@ public sealed class GustResponse
     private double PeakPressureMoment()
     {
         double sum = 0;
-        foreach (BandWind.Band band in wind.Bands)
-            sum += band.At.Cross(band.PeakForce * wind.Direction).Dot(wind.Across);
+        foreach (StatueWind.Part part in wind.Parts)
+            sum += (part.At - model.BaseCenter).Cross(part.PeakOverMean * part.MeanForce * wind.Direction).Dot(wind.Across);
         return sum;
     }
 
@@ -277,14 +305,8 @@ public sealed class GustResponse
     {
         (double[] Along, double[] Across, double[] Twist)[] moved = Array.ConvertAll(sources, source =>
         {
-            int count = source.Covariance.Count;
-            (double[] along, double[] across, double[] twist) = (new double[count], new double[count], new double[count]);
-            for (int i = 0; i < count; i++)
-            {
-                (Vector3D displacement, Vector3D rotation) = model.Motion(source.Shape(i), place, at);
-                (along[i], across[i], twist[i]) = (displacement.Dot(wind.Direction), displacement.Dot(wind.Across), rotation.Z);
-            }
-            return (along, across, twist);
+            (Vector3D Displacement, Vector3D Rotation)[] motions = source.Motions(place, at);
+            return (Array.ConvertAll(motions, m => m.Displacement.Dot(wind.Direction)), Array.ConvertAll(motions, m => m.Displacement.Dot(wind.Across)), Array.ConvertAll(motions, m => m.Rotation.Z));
         });
         return new GustMovement
         {

@@ -29,15 +29,17 @@ public static class AcrossWind
         input?.Validate(v.At(nameof(AcrossWindInput)), [.. skinned.Select(b => b.Name)]);
         v.ThrowIfAny();
         var checks = new List<Check>();
-        if (input?.Damping is null || skinned.Length == 0)
+        BodyModel[] met = [.. model.Bodies.Where(body => AcrossWindStrip.Of(model, body).Length > 0)];
+        if (input?.Damping is null || met.Length == 0)
         {
-            Skip(checks, "", skinned.Length == 0 ? "no body has a skin" : "the structural damping is not given", situation);
+            Skip(checks, "", met.Length == 0 ? "nothing but lattices meets the wind" : "the structural damping is not given", situation);
             return new AcrossWindReport { Checks = checks.ToValueList() };
         }
         var bodies = new List<AcrossWindBody>();
-        foreach (BodyModel body in skinned)
+        foreach (BodyModel body in met)
         {
-            if (input.Sections.FirstOrDefault(s => s.Body == body.Name) is { } section)
+            BodySection? section = input.Sections.FirstOrDefault(s => s.Body == body.Name);
+            if (section is not null || body.Bands.Length == 0)
                 bodies.Add(new AcrossWindBody(model, body, section, wind.Profile, input, modes.First.Frequency.Hertz));
             else
                 Skip(checks, body.Name, "its cross-section is not given", situation);

@@ -10,20 +10,23 @@ namespace StatueFrame.Checks;
 /// </summary>
 /// <param name="model">The model.</param>
 /// <param name="body">The body.</param>
-/// <param name="section">Its cross-section.</param>
+/// <param name="section">The cross-section of its skin; null when it has none.</param>
 /// <param name="wind">The wind.</param>
 /// <param name="input">Damping and the rest.</param>
 /// <param name="lowest">Frequency of the statue's lowest mode, Hz.</param>
 /// <remarks>For one thread. Lengths in m, mode shapes mass-normalized.</remarks>
-internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySection section, WindProfile wind, AcrossWindInput input, double lowest)
+internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySection? section, WindProfile wind, AcrossWindInput input, double lowest)
 {
     /// <summary>A wind nearer to the body's axis than 30° is left to other headings: its part across the axis no longer tells.</summary>
     private const double LeastAcross = 0.5;
 
-    /// <summary>A body that moves less than this part of the greatest motion of any skin, twist included, is not in the mode.</summary>
+    /// <summary>A body that moves less than this part of the greatest motion of any, twist included, is not in the mode.</summary>
     private const double StandsStill = 1e-3;
 
     private const double LeastSpeed = 0.1;
+
+    /// <summary>Strouhal number of sharp edges where only a bound is asked for.</summary>
+    private const double SharpStrouhal = 0.15;
 
     /// <summary>
     /// What feeds on its own motion is looked at in the wind square to it, which is always among those looked at: aslant its limit would
@@ -37,6 +40,8 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
     /// <summary>Headings that differ by rounding alone are the same; the first of them counts.</summary>
     private const double MoreThan = 1 + 1e-9;
 
+    private readonly AcrossWindStrip[] strips = AcrossWindStrip.Of(model, body);
+
     /// <summary>The first depth to width that the standard's figure does not have; null when none was met.</summary>
     public double? RatioOutside { get; private set; }
 
@@ -48,13 +53,10 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         double frequency = mode.Frequency.Hertz;
         if (frequency > VortexInput.GreatestFrequency || LeastSpeedRatio(frequency) > FarBeyond)
             return null;
-        Vector3D[] motion = Motions(body, shape);
-        double greatest = 0, surface = 0;
-        foreach (BodyModel other in model.Bodies)
-        {
-            greatest = Math.Max(greatest, Motions(other, shape).Select(u => u.Length).DefaultIfEmpty().Max());
-            surface = Math.Max(surface, SurfaceMotion(other, shape));
-        }
+        var motion = new Vector3D[strips.Length];
+        for (int i = 0; i < motion.Length; i++)
+            motion[i] = strips[i].MotionIn(model, shape);
+        (double greatest, double surface) = GreatestMotion(model, shape);
         AcrossWindCase? worst = null;
         foreach (Angle heading in (ReadOnlySpan<Angle>)[.. Broadside(motion), .. headings])
         {
@@ -65,41 +67,35 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         return worst;
     }
 
-    /// <summary>The lowest critical speed, over 1.25 times the mean speed, that vortices of any band have at a frequency.</summary>
+    /// <summary>The lowest critical speed, over 1.25 times the mean speed, that vortices of any strip have at a frequency.</summary>
     public double LeastSpeedRatio(double frequency)
     {
         double least = double.PositiveInfinity;
-        double St = section.Section?.StrouhalNumber ?? (section.Shape == BluffShape.SharpEdged ? 0.15 : BluffSection.Round.StrouhalNumber);
-        for (int i = 0; i < body.Bands.Length; i++)
+        foreach (AcrossWindStrip strip in strips)
         {
-            double width = Math.Min(body.Bands[i].ProjectedWidth(Vector3D.UnitX), body.Bands[i].ProjectedWidth(Vector3D.UnitY));
-            least = Math.Min(least, width * frequency / St / (VortexShedding.RangeFactor * SpeedAt(i)));
+            double St = strip.IsBare ? strip.Own?.StrouhalNumber ?? SharpStrouhal
+                : section!.Section?.StrouhalNumber ?? (section.Shape == BluffShape.SharpEdged ? SharpStrouhal : BluffSection.Round.StrouhalNumber);
+            double width = Math.Min(strip.WidthAcross(Vector3D.UnitX), strip.WidthAcross(Vector3D.UnitY));
+            least = Math.Min(least, width * frequency / St / (VortexShedding.RangeFactor * SpeedAt(strip.Elevation)));
         }
         return least;
     }
 
-    public double SpeedAt(int band) =>
-        Math.Max(LeastSpeed, wind.MeanSpeedSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + body.BandPlaces[band].Center.Z)));
+    /// <summary>Mean wind at an elevation above the base, m/s.</summary>
+    public double SpeedAt(double elevation) => Math.Max(LeastSpeed, wind.MeanSpeedSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + elevation)));
 
-    private Vector3D[] Motions(BodyModel of, ReadOnlySpan<double> shape)
+    /// <summary>
+    /// The greatest motion in a mode of the middle of any strip of the statue, and of any surface: in a mode that twists it, middles stand still.
+    /// </summary>
+    public static (double Middle, double Surface) GreatestMotion(StatueModel model, ReadOnlySpan<double> shape)
     {
-        var motion = new Vector3D[of.Bands.Length];
-        for (int i = 0; i < motion.Length; i++)
-            motion[i] = model.Motion(shape, of.BandPlaces[i], of.BandPlaces[i].Center).Displacement;
-        return motion;
-    }
-
-    /// <summary>The greatest motion of a body's skin: in a mode that twists it, the centers of its bands stand still.</summary>
-    private double SurfaceMotion(BodyModel of, ReadOnlySpan<double> shape)
-    {
-        double greatest = 0;
-        for (int i = 0; i < of.Bands.Length; i++)
+        double greatest = 0, surface = 0;
+        foreach (AcrossWindStrip strip in model.Bodies.SelectMany(other => AcrossWindStrip.Of(model, other)))
         {
-            (Vector3D displacement, Vector3D rotation) = model.Motion(shape, of.BandPlaces[i], of.BandPlaces[i].Center);
-            double radius = 0.5 * Math.Max(of.Bands[i].ProjectedWidth(Vector3D.UnitX), of.Bands[i].ProjectedWidth(Vector3D.UnitY));
-            greatest = Math.Max(greatest, displacement.Length + radius * rotation.Length);
+            double moved = strip.MotionIn(model, shape).Length, radius = 0.5 * Math.Max(strip.WidthAcross(Vector3D.UnitX), strip.WidthAcross(Vector3D.UnitY));
+            (greatest, surface) = (Math.Max(greatest, moved), Math.Max(surface, moved + radius * strip.RotationIn(model, shape).Length));
         }
-        return greatest;
+        return (greatest, surface);
     }
 
     /// <summary>The heading across the axis and across the main direction of the motion, where a horizontal wind has one.</summary>
@@ -109,7 +105,7 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         for (int i = 0; i < motion.Length; i++)
         {
             Vector3D u = body.Axes.Axes.ToLocal(motion[i]);
-            double length = body.Bands[i].Top - body.Bands[i].Bottom;
+            double length = strips[i].Length;
             (xx, yy, xy) = (xx + length * u.X * u.X, yy + length * u.Y * u.Y, xy + length * u.X * u.Y);
         }
         (double sin, double cos) = Math.SinCos(0.5 * Math.Atan2(2 * xy, xx - yy));
@@ -125,27 +121,27 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         if (across < LeastAcross)
             return null;
         Vector3D lift = body.Axes.Axes.ToGlobal(new Vector3D(-local.Y, local.X, 0) / across);
-        var strips = new VortexStrip[motion.Length];
+        var all = new VortexStrip[motion.Length];
         double square = 0, most = 0, whole = 0;
-        for (int i = 0; i < strips.Length; i++)
+        for (int i = 0; i < all.Length; i++)
         {
-            SkinBand band = body.Bands[i];
-            double length = band.Top - band.Bottom, width = band.ProjectedWidth(local), phi = motion[i].Dot(lift);
-            if (SectionOf(width, band.ProjectedWidth(new Vector3D(-local.Y, local.X, 0))) is not { } shape)
+            AcrossWindStrip strip = strips[i];
+            double length = strip.Length, width = strip.WidthAcross(local), phi = motion[i].Dot(lift);
+            if (SectionOf(strip, width, strip.WidthAcross(new Vector3D(-local.Y, local.X, 0))) is not { } shape)
                 return null;
             square += length * phi * phi;
             Vector3D moved = body.Axes.Axes.ToLocal(motion[i]);
             whole += length * (moved.X * moved.X + moved.Y * moved.Y);
             most = Math.Max(most, Math.Abs(phi));
-            strips[i] = new VortexStrip(
-                Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(i)), shape,
-                LinearDensity.FromKilogramsPerMeter(band.Mass / length));
+            all[i] = new VortexStrip(
+                Length.FromMeters(length), Length.FromMeters(width), phi, Speed.FromMetersPerSecond(across * SpeedAt(strip.Elevation)), shape,
+                LinearDensity.FromKilogramsPerMeter(strip.Mass / length));
         }
         if (most <= StandsStill * surface || !(square > 0))
             return null;
         var vortexInput = new VortexInput
         {
-            Strips = strips.ToValueList(),
+            Strips = all.ToValueList(),
             Frequency = mode.Frequency,
             EquivalentMass = LinearDensity.FromKilogramsPerMeter(1 / square),
             LogDecrement = input.Damping!.DecrementAt(mode.Frequency.Hertz, lowest),
@@ -169,14 +165,12 @@ internal sealed class AcrossWindBody(StatueModel model, BodyModel body, BodySect
         };
     }
 
-    private BluffSection? SectionOf(double width, double depth)
+    private BluffSection? SectionOf(AcrossWindStrip strip, double width, double depth)
     {
-        if (section.Section is { } given)
-            return given;
-        if (section.Shape == BluffShape.Round)
-            return BluffSection.Round;
-        if (section.Shape == BluffShape.RoundWithIce)
-            return BluffSection.RoundWithIce;
+        BluffSection? known = strip.IsBare ? strip.Own
+            : section!.Section ?? section.Shape switch { BluffShape.Round => BluffSection.Round, BluffShape.RoundWithIce => BluffSection.RoundWithIce, _ => null };
+        if (known is not null)
+            return known;
         if (BluffSection.HasRectangle(depth / width))
             return BluffSection.Rectangle(depth / width);
         RatioOutside ??= depth / width;

@@ -15,7 +15,7 @@ public sealed record AcrossWindCase
     /// <summary>The mode.</summary>
     public required ModeResult Mode { get; init; }
 
-    /// <summary>The body's bands in the mode, in the heading that is worst for vortices.</summary>
+    /// <summary>The body's bands, and what of its tower stands bare, in the mode, in the heading that is worst for vortices.</summary>
     public required VortexInput Input { get; init; }
 
     /// <summary>Where the wind of that heading blows towards.</summary>
@@ -24,7 +24,7 @@ public sealed record AcrossWindCase
     /// <summary>Vibration by vortices in that heading.</summary>
     public required VortexResult Vortex { get; init; }
 
-    /// <summary>Greatest displacement of any band of the statue when this body's vortices shake it in the mode.</summary>
+    /// <summary>Greatest displacement of any band or bare tower of the statue when this body's vortices shake it in the mode.</summary>
     public required Length GreatestDisplacement { get; init; }
 
     /// <summary>Where the wind blows towards that is worst for galloping.</summary>
@@ -36,10 +36,7 @@ public sealed record AcrossWindCase
     /// <summary>The amplitude of the mass-normalized mode at which the statue moves by <see cref="GreatestDisplacement"/>.</summary>
     internal double ModalAmplitude(StatueModel model, Mechanics.Vibration.ModeSet set)
     {
-        double greatest = 0;
-        ReadOnlySpan<double> shape = set.Shape(Mode.Number - 1);
-        foreach (Place place in model.Bodies.SelectMany(body => body.BandPlaces))
-            greatest = Math.Max(greatest, model.Motion(shape, place, place.Center).Displacement.Length);
+        double greatest = AcrossWindBody.GreatestMotion(model, set.Shape(Mode.Number - 1)).Middle;
         return greatest > 0 ? GreatestDisplacement.Meters / greatest : 0;
     }
 

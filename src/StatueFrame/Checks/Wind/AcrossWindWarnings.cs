@@ -16,7 +16,7 @@ internal static class AcrossWindWarnings
         foreach (AcrossWindBody across in bodies)
         {
             BodyModel body = across.Body;
-            if (body != trunk && trunk.Bands.Length > 0 && Nearby(trunk, body) is { } near)
+            if (body != trunk && body.Bands.Length > 0 && trunk.Bands.Length > 0 && Nearby(trunk, body) is { } near)
                 yield return near;
             if (sections.Any(s => s.Body == body.Name && s.Section is null && s.Shape != BluffShape.SharpEdged) && Ovalling(across) is { } oval)
                 yield return oval;
@@ -45,7 +45,7 @@ internal static class AcrossWindWarnings
             Frequency n0 = ShellOvalling.LowestFrequency(
                 Length.FromMeters(band.MidThickness), body.Skin.Material.YoungsModulus, AreaDensity.FromKilogramsPerSquareMeter(band.Mass / band.SheetArea), width);
             double v = ShellOvalling.CriticalSpeed(n0, width).MetersPerSecond;
-            if (v <= VortexShedding.RangeFactor * across.SpeedAt(i))
+            if (v <= VortexShedding.RangeFactor * across.SpeedAt(body.BandPlaces[i].Center.Z))
                 return Invariant($"EN 1991-1-4, E.1.3.1 (2): as a bare shell {body.BandName(i)} ovals at {n0.Hertz:0.00} Hz, critical at {v:0.0} m/s; armature and standoffs stiffen it, and the standard has no procedure for it.");
         }
         return null;

@@ -30,7 +30,7 @@ internal static class VortexForces
             return known;
         AcrossWindInput input = criteria.AcrossWind ?? new AcrossWindInput();
         input = input with { Damping = input.Damping ?? criteria.Damping };
-        bool canBeChecked = input is { Damping: not null, Sections.Count: > 0 } && modes.Modes.Count < FewestModes;
+        bool canBeChecked = input.Damping is not null && (input.Sections.Count > 0 || model.Bodies.Any(body => body.Bands.Length == 0 && AcrossWindStrip.Of(model, body).Length > 0)) && modes.Modes.Count < FewestModes;
         ModalResponse many = canBeChecked ? model.Modes(FewestModes) : modes;
         return lists.Vortices[wind] = (many, AcrossWind.Of(model, many, wind, input, lists.WindOwners.GetValueOrDefault(wind, "")));
     }
@@ -49,7 +49,7 @@ internal static class VortexForces
             if (!(amplitude > 0))
                 continue;
             WindProfile critical = new MeanPressureWind(wind.Profile.AtSpeed(worst.Vortex.CriticalSpeed / worst.Vortex.MeanSpeed));
-            WindAction mean = wind with { Profile = critical, Headings = [worst.VortexHeading], GustEffectFactor = 1, LatticeRule = wind.LatticeRuleInUse };
+            WindAction mean = wind with { Profile = critical, Sectors = [], Headings = [worst.VortexHeading], GustEffectFactor = 1, GustByBand = [], LatticeRule = wind.LatticeRuleInUse };
             Situation still = situation with { Actions = [.. situation.Actions.Select(a => a.Action is WindAction ? factor * mean : a)] };
             yield return new ShakingWind(
                 still, new DynamicPeaks(model, new ModeShape(model, modes.Set, mode.Key - 1), CovariancePeaks.OfAmplitude(amplitude)), factor, Invariant($"vortices in mode {mode.Key}"));

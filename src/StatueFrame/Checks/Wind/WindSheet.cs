@@ -15,9 +15,18 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
     public void Add()
     {
         lists.Checks.Add(DynamicChecks.RigidForWind(modes.First, wind, name));
-        if (model.BandCount == 0)
-            return;
         int firstCheck = lists.Checks.Count;
+        if (model.BandCount == 0)
+        {
+            if (lists.WindOwners.GetValueOrDefault(wind, name) == name && GustGuard.CatchesWind(model))
+            {
+                AddGustEffects();
+                AddAcross();
+            }
+            if (GustGuard.CatchesWind(model))
+                AddPlatforms();
+            return;
+        }
         // What depends on the wind alone is told once for all situations that have it.
         if (lists.WindOwners.GetValueOrDefault(wind, name) == name)
         {
@@ -69,7 +78,7 @@ internal sealed class WindSheet(StatueModel model, Criteria criteria, ModalRespo
         const double least = 770;
         double factor = response.Situation.Wind!.Factor;
         (double needed, double force, Angle heading) = response.Cases.Where(c => c.Heading is not null && factor > 0)
-            .Select(c => (Needed: least * new BandWind(model, wind, c.Heading!.Value).Area, Force: c.BandWindForces().Sum(band => band.Along.Newtons) / factor, Heading: c.Heading!.Value))
+            .Select(c => (Needed: least * new StatueWind(model, wind, c.Heading!.Value).Area, Force: c.BandWindForces().Sum(band => band.Along.Newtons) / factor, Heading: c.Heading!.Value))
             .MaxBy(c => c.Force > 0 ? c.Needed / c.Force : double.PositiveInfinity);
         lists.Checks.Add(Check.Of(Catalogue.Find("wind.minimum")!.Subject(situation: name), Dimension.Force, Source.Asce7_22("29.7, from memory"), w =>
         {

@@ -237,4 +237,67 @@ public class AcrossWindTests
         };
         Assert.Equal(8, Assert.Throws<InvalidStatueException>(() => Report(bad)).Problems.Count);
     }
+
+    private static Tower Tube(double length, double diameter, double wall, int segments, string prefix) => new()
+    {
+        Levels = [.. Enumerable.Range(0, segments + 1).Select(i => new TowerLevel($"{prefix}{i}", (length * i / segments).Meters))],
+        Segments = [.. Enumerable.Repeat((TowerSegment)new MemberSegment { Section = new Tube(diameter.Meters, wall.Meters), Material = StructuralSteel.S355 }, segments)],
+    };
+
+    /// <summary>
+    /// A tube that no skin covers sheds vortices as any chimney: n₁ of a uniform cantilever, v_crit = b n/St (E.2), Sc = 2δm/(ρb²) (E.4).
+    /// </summary>
+    [Fact]
+    public void A_bare_tube_has_its_vortices()
+    {
+        const double L = 20, b = 0.4, wall = 0.008;
+        var pole = new Statue { Name = "pole", Tower = Tube(L, b, wall, 10, "P") };
+        StatueModel bare = StatueModel.Build(pole);
+        double d = b - 2 * wall, A = Math.PI / 4 * (b * b - d * d), I = Math.PI / 64 * (Math.Pow(b, 4) - Math.Pow(d, 4));
+        double m = StructuralSteel.S355.Density.KilogramsPerCubicMeter * A, n = 3.516 / (2 * Math.PI) * Math.Sqrt(StructuralSteel.S355.YoungsModulus.Pascals * I / m) / (L * L);
+        AcrossWindReport report = StatueFrame.Checks.AcrossWind.Of(bare, bare.Modes(6), wind, input with { Sections = [] }, "storm");
+        AcrossWindCase first = report.Cases.Where(found => found.Mode.Number <= 2).MaxBy(found => found.GreatestDisplacement)!;
+        Assert.Equal(n, first.Mode.Frequency.Hertz, 0.01 * n);
+        Assert.Equal(b * n / 0.18, first.Vortex.CriticalSpeed.MetersPerSecond, 0.02 * b * n / 0.18);
+        double delta = input.Damping!.DecrementAt(n, n), scruton = 2 * delta * m / (1.25 * b * b);
+        Assert.Equal(scruton, first.Vortex.ScrutonNumber, 0.03 * scruton);
+        Assert.True(first.GreatestDisplacement.Meters > 0.01);
+        // On the sheet, without a word of skin.
+        CheckSheet sheet = pole.Check(new Criteria { Damping = input.Damping }, new Situation { Name = "storm", Actions = [new SelfWeight(), wind with { GustEffectFactor = 3 }] });
+        Assert.Contains(sheet.Checks, check => check.Id == "wind.vortex" && check.Where.StartsWith("trunk", StringComparison.Ordinal));
+    }
+
+    /// <summary>A box is as wide to a wind as it lies: its wide side along x at roll 0, so that a wind along x meets the narrow one.</summary>
+    [Theory]
+    [InlineData(0, 0, 0.2)]
+    [InlineData(0, 90, 0.4)]
+    [InlineData(90, 0, 0.4)]
+    [InlineData(30, 30, 0.2)]
+    public void A_bare_box_has_the_width_that_it_shows(double roll, double heading, double width)
+    {
+        Tower box = Tube(12, 0.4, 0.01, 4, "P") with
+        {
+            Segments = [.. Enumerable.Repeat((TowerSegment)new MemberSegment { Section = new RectangularTube(0.4.Meters, 0.2.Meters, 10.Millimeters), Material = StructuralSteel.S355, Roll = roll.Degrees }, 4)],
+        };
+        StatueModel model = StatueModel.Build(new Statue { Name = "box", Tower = box });
+        AcrossWindStrip[] strips = AcrossWindStrip.Of(model, model.Bodies[0]);
+        Assert.NotEmpty(strips);
+        (double sin, double cos) = Math.SinCos(heading.Degrees.Radians);
+        Assert.All(strips, strip => Assert.Equal(width, strip.WidthAcross(new Mechanics.Vector3D(cos, sin, 0)), 1e-9));
+    }
+
+    /// <summary>A spear in the figure's hand is looked at beside the trunk, and one that is thicker or stiffer is not silent either.</summary>
+    [Fact]
+    public void A_limb_without_a_skin_is_looked_at()
+    {
+        Statue armed = Figure() with { Limbs = [new Limb { Name = "spear", From = "P9", Heading = 0.Degrees, Inclination = 60.Degrees, Tower = Tube(9, 0.1, 0.004, 6, "S") }] };
+        StatueModel held = StatueModel.Build(armed);
+        AcrossWindReport report = StatueFrame.Checks.AcrossWind.Of(held, held.Modes(20), wind, input with { Sections = [new("trunk", BluffShape.Round)] }, "storm");
+        AcrossWindCase[] spear = [.. report.Cases.Where(found => found.Body == "spear")];
+        Assert.NotEmpty(spear);
+        Assert.Contains(spear, found => !found.Vortex.IsBeyondRange && found.GreatestDisplacement.Meters > 1e-3);
+        // Its own mode moves it, and the skin hardly: the greatest displacement is the spear's.
+        AcrossWindCase worst = spear.MaxBy(found => found.GreatestDisplacement)!;
+        Assert.Equal(worst.Vortex.Amplitude.Meters, worst.GreatestDisplacement.Meters, 0.2 * worst.GreatestDisplacement.Meters);
+    }
 }

@@ -43,6 +43,23 @@ public class CladdingWindTests
             return Math.Abs(P(0).Inward.Pascals - P(turn).Inward.Pascals) < 1e-6;
         });
 
+    private static SkinBand Band(Outline outline)
+    {
+        SkinStation Station(double z) => new() { Elevation = Length.FromMeters(z), Outline = outline };
+        return BandBuilder.Bands(new Skin { Material = Copper.HalfHardR240, Thickness = Length.FromMillimeters(2), Stations = [Station(0), Station(2)] })[0];
+    }
+
+    /// <summary>Under ASCE 7 the edge zone of its own figures is looked at too.</summary>
+    [Fact]
+    public void Under_asce_its_own_walls_count()
+    {
+        var asce = new AsceWind { Edition = AsceEdition.Asce7_22, BasicSpeed = Speed.FromMetersPerSecond(52), Exposure = AsceExposure.C };
+        CladdingPressure open = new CladdingWind { Profile = asce }.OnStrip(Band(new EllipseOutline { WidthX = Length.FromMeters(4), WidthY = Length.FromMeters(4) }), 0, 1, 10, 4, Headings.Evenly(72));
+        Assert.Equal(-1.8, open.SuctionCoefficient, 1e-9);
+        Assert.Equal(1.0, open.InwardCoefficient, 0.01);
+        Assert.Contains(open.Assumptions, a => a.Value.Contains("whichever is worse", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_strip_is_pressed_at_least_as_hard_as_any_point_of_it()
     {

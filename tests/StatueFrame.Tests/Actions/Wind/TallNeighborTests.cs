@@ -57,6 +57,7 @@ public class TallNeighborTests
     public void Surroundings_that_nobody_gave_are_an_assumption()
     {
         Assert.Contains(plain.Assumptions, a => a.Subject == "surroundings");
-        Assert.DoesNotContain((plain with { Neighbor = tower }).Assumptions, a => a.Subject == "surroundings");
+        Assert.Contains("all round", Assert.Single((plain with { Neighbor = tower }).Assumptions, a => a.Subject == "surroundings").Value, StringComparison.Ordinal);
+        Assert.DoesNotContain((plain with { Neighbor = tower, Upwind = new SmootherTerrain { Terrain = TerrainCategory.I, Distance = M(5000) } }).Assumptions, a => a.Subject == "surroundings");
     }
 }

@@ -1,5 +1,6 @@
 using StatueFrame.Analysis;
 using StatueFrame.Tests.Analysis.Gusts;
+using StatueFrame.Tests.Checks.Wind;
 using UnitsNet;
 
 namespace StatueFrame.Tests.Analysis.Winds;
@@ -27,6 +28,43 @@ public class OffCenterWindTests
         Assert.Equal(0.75 * 0.3 * Width * force, Twist(Demands(wind with { Eccentricity = 0.3 })), 1e-3 * force);
         Assert.Equal(0, Twist(Demands(wind with { Eccentricity = 0 })), 1e-6 * force);
         Assert.Equal(0.75 * 0.15 * Width * force, Twist(Demands(wind, LimitState.Service)), 1e-3 * force);
+    }
+
+    /// <summary>
+    /// The whole wind a quarter of the width off, EN 1991-1-4:2005, 7.4.3 (2) of signs, or a fifth, ASCE/SEI 7-22, Figure 29.3-1, case B; both
+    /// from memory. It holds whichever way the leaf is turned, also between two of the headings in which wind is taken off the middle.
+    /// </summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(22.5)]
+    public void A_flat_figure_is_twisted_as_a_sign(double turned)
+    {
+        const double chord = 2;
+        StatueModel leaf = StatueModel.Build(PlateChecksTests.LeafOnMast(turned: turned));
+        AssertTwist(GustStatues.Wind(), 0.25);
+        AssertTwist(new AsceWind { Edition = AsceEdition.Asce7_22, BasicSpeed = 50.MetersPerSecond, Exposure = AsceExposure.C }, 0.2);
+
+        void AssertTwist(WindProfile profile, double eccentricity)
+        {
+            WindAction wind = GustStatues.Action(profile);
+            Situation storm = new() { Name = "storm", Actions = [1.5 * wind] };
+            double force = leaf.Respond(storm).WindForceGoverns.WindForce.Newtons, twist = Twist(SituationDemands.Of([leaf], storm, DampingModel.OfRatio(0.01)));
+            Assert.Equal(eccentricity * chord * force, twist, 1e-3 * twist);
+            // A number that is given holds for all bands, but a flat one still takes the whole wind.
+            Situation less = new() { Name = "storm", Actions = [1.5 * (wind with { Eccentricity = 0.1 })] };
+            Assert.Equal(0.1 * chord * force, Twist(SituationDemands.Of([leaf], less, DampingModel.OfRatio(0.01))), 1e-3 * twist);
+        }
+    }
+
+    /// <summary>What stands bare is twisted by its own width, a lattice by that of its outline.</summary>
+    [Fact]
+    public void A_bare_tower_is_twisted_too()
+    {
+        StatueModel bare = StatueModel.Build(GustStatues.Uniform(20, Width, 2, bands: 5) with { Skin = null, Standoffs = [], Points = [] });
+        Situation storm = new() { Name = "storm", Actions = [1.5 * GustStatues.Action(GustStatues.Wind())] };
+        double force = bare.Respond(storm).WindForceGoverns.WindForce.Newtons;
+        // The tower is half as wide as the skin was.
+        Assert.Equal(0.75 * 0.15 * 0.5 * Width * force, Twist(SituationDemands.Of([bare], storm, DampingModel.OfRatio(0.01))), 2e-3 * force);
     }
 
     [Fact]

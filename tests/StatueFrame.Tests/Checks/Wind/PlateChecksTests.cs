@@ -9,8 +9,11 @@ public class PlateChecksTests
 
     private static readonly WindAction wind = new() { Profile = new PowerLawWind { ReferenceSpeed = 20.MetersPerSecond, ReferenceHeight = 10.Meters, Exponent = 0, TurbulenceIntensityAtReference = 0.1, SpeedIs = WindSpeedBasis.MeanSpeed }, GustEffectFactor = 1.2 };
 
+    private static CheckSheet Leaf(double thickness = 0.2, double wall = 4, bool lies = false, double turned = 0, double height = Height) =>
+        LeafOnMast(thickness, wall, lies, turned, height).Check(new Criteria(), new Situation { Name = "storm", Actions = [new SelfWeight(), 1.5 * wind] });
+
     /// <summary>A leaf of sheet on a mast; all invented.</summary>
-    private static CheckSheet Leaf(double thickness = 0.2, double wall = 4, bool lies = false, double turned = 0, double height = Height)
+    internal static Statue LeafOnMast(double thickness = 0.2, double wall = 4, bool lies = false, double turned = 0, double height = Height)
     {
         int count = (int)(2 * height);
         Tower mast = new()
@@ -25,7 +28,7 @@ public class PlateChecksTests
             Level = $"P{i}", Count = 12, Length = 0.04.Meters,
             Standoff = new Standoff { Section = new FlatBar(60.Millimeters, 10.Millimeters), Material = StainlessSteel.Grade316L, TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid },
         })];
-        Statue statue = lies
+        return lies
             ? new Statue
             {
                 Name = "leaf on a post",
@@ -33,7 +36,6 @@ public class PlateChecksTests
                 Limbs = [new Limb { Name = "leaf", From = "head", Heading = 0.Degrees, Inclination = 0.Degrees, Tower = mast, Skin = skin, Standoffs = rings }],
             }
             : new Statue { Name = "leaf", Tower = mast, Skin = skin, Standoffs = rings };
-        return statue.Check(new Criteria(), new Situation { Name = "storm", Actions = [new SelfWeight(), 1.5 * wind] });
     }
 
     private static Check Of(CheckSheet sheet, string id) => Assert.Single(sheet.Checks, check => check.Id == id);

@@ -7,9 +7,8 @@ namespace StatueFrame;
 /// rows, and from the last row on round to the first.
 /// </summary>
 /// <remarks>
-/// The coefficients are on the area of a band projected on the plane across that wind. Those of a test on one fixed
-/// reference area are to be multiplied by that area over the projected area at each heading. Immutable and safe to share
-/// between threads.
+/// The coefficients are on the area of a band projected on the plane across that wind, or on <see cref="ReferenceArea"/>. Moments that
+/// overturn are those of the forces at the pressure center of each band. Immutable and safe to share between threads.
 /// </remarks>
 public sealed record ForceCoefficientTable
 {
@@ -20,6 +19,12 @@ public sealed record ForceCoefficientTable
 
     /// <summary>Where the values come from, as in <c>new Source("wind-tunnel test, report 12", "Table 3")</c>.</summary>
     public required Source Source { get; init; }
+
+    /// <summary>The area of each band that the coefficients are on, whatever the heading; null for the projected area.</summary>
+    public Area? ReferenceArea { get; init; }
+
+    /// <summary>The width that coefficients of twist are on, whatever the heading; null for the projected width.</summary>
+    public Length? ReferenceWidth { get; init; }
 
     /// <summary>True when the table has a force across the wind.</summary>
     public bool HasAcross => Rows.Count > 0 && Rows[0].Across is not null;
@@ -39,6 +44,23 @@ public sealed record ForceCoefficientTable
     /// <summary>The coefficients of a valid table at a heading in radians.</summary>
     internal (double Along, double Across) At(double heading)
     {
+        (double along, double? across, _, _) = RowAt(heading);
+        return (along, across ?? 0);
+    }
+
+    /// <summary>What the wind of a heading in radians makes of a band.</summary>
+    /// <param name="heading">The heading.</param>
+    /// <param name="area">Its projected area, m².</param>
+    /// <param name="width">Its projected width, m.</param>
+    internal WindAreas At(double heading, double area, double width)
+    {
+        (double along, double? across, double? up, double? twist) = RowAt(heading);
+        double A = ReferenceArea?.SquareMeters ?? area;
+        return new WindAreas(along * A, (across ?? 0) * A, (up ?? 0) * A, (twist ?? 0) * A * (ReferenceWidth?.Meters ?? width), up is not null);
+    }
+
+    private (double Along, double? Across, double? Up, double? Twist) RowAt(double heading)
+    {
         double first = Rows[0].Heading.Radians;
         double x = (heading - first) % Turn;
         if (x < 0)
@@ -50,7 +72,9 @@ public sealed record ForceCoefficientTable
         double end = next < Rows.Count ? Rows[next].Heading.Radians - first : Turn;
         (ForceCoefficientRow a, ForceCoefficientRow b) = (Rows[next - 1], Rows[next % Rows.Count]);
         double t = (x - begin) / (end - begin);
-        return (double.Lerp(a.Along, b.Along, t), double.Lerp(a.Across ?? 0, b.Across ?? 0, t));
+        return (double.Lerp(a.Along, b.Along, t), Between(a.Across, b.Across), Between(a.Up, b.Up), Between(a.Twist, b.Twist));
+
+        double? Between(double? from, double? to) => from is { } x1 && to is { } x2 ? double.Lerp(x1, x2, t) : null;
     }
 
     internal void Validate(Validator v)
@@ -66,17 +90,29 @@ public sealed record ForceCoefficientTable
         for (int i = 0; i < Rows.Count; i++)
         {
             Validator at = v.At(nameof(Rows), i);
-            (Angle heading, double along, double? across) = Rows[i];
+            ForceCoefficientRow row = Rows[i];
+            Angle heading = row.Heading;
             at.Within(heading, heading.Degrees, -360, 720, nameof(ForceCoefficientRow.Heading));
-            at.InRange(along, 0.05, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficientRow.Along));
-            if (across is { } lift)
-                at.InRange(lift, -5, 5, "It is the force to the left of the wind.", nameof(ForceCoefficientRow.Across));
-            if (across is null != Rows[0].Across is null)
-                at.Add(nameof(ForceCoefficientRow.Across), "must be given in all rows or in none", "Write 0 where there is no force across the wind.");
+            at.InRange(row.Along, -5, 5, "Force coefficients of bluff bodies lie near 0.5 to 2.", nameof(ForceCoefficientRow.Along));
+            Other(at, row.Across, Rows[0].Across, nameof(ForceCoefficientRow.Across), "It is the force to the left of the wind.", "Write 0 where there is no force across the wind.");
+            Other(at, row.Up, Rows[0].Up, nameof(ForceCoefficientRow.Up), "It is the force up.", "Write 0 where there is no force up.");
+            Other(at, row.Twist, Rows[0].Twist, nameof(ForceCoefficientRow.Twist), "It is the moment anticlockwise, on area and width.", "Write 0 where there is no twist.");
             if (i > 0 && !(heading.Radians - Rows[i - 1].Heading.Radians >= 1e-6))
                 at.Add(nameof(ForceCoefficientRow.Heading), "must be above the heading of the row before", "Sort the rows by heading.");
         }
         if (!(Rows[^1].Heading.Radians - Rows[0].Heading.Radians <= Turn - 1e-6))
             v.At(nameof(Rows), Rows.Count - 1).Add(nameof(ForceCoefficientRow.Heading), "must be less than a full turn above the first", "The table closes on itself: leave out the row that repeats the first.");
+        if (ReferenceArea is { } area)
+            v.Positive(area, area.SquareMeters, 1e-3, 1e4, nameof(ReferenceArea));
+        if (ReferenceWidth is { } width)
+            v.Positive(width, width.Meters, 1e-3, 1e3, nameof(ReferenceWidth));
+
+        static void Other(Validator at, double? value, double? first, string member, string hint, string none)
+        {
+            if (value is { } given)
+                at.InRange(given, -5, 5, hint, member);
+            if (value is null != first is null)
+                at.Add(member, "must be given in all rows or in none", none);
+        }
     }
 }
