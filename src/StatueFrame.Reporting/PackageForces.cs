@@ -34,7 +34,7 @@ internal sealed class PackageForces
             html.Element("p", "No wind acts in the situation that overturns most.");
             return;
         }
-        html.Element("p", $"In the case that overturns most: {Governing}. Along the wind each band gets F = γ G q c A, with the load factor γ, the gust factor G of the band, the peak velocity pressure q at the height z of its center of pressure above ground, the force coefficient c and the area A that it shows to the wind.");
+        html.Element("p", $"In the case that overturns most: {Governing}. Along the wind each band gets F = γ G q c A, with the load factor γ, the gust factor G of the band, the peak velocity pressure q at the height z_e above ground, the force coefficient c and the area A that it shows to the wind; z is the height of its center of pressure.");
         var rows = new List<string[]>();
         Force along = Force.Zero, across = Force.Zero;
         foreach (BandWindForce b in worst.BandWindForces())
@@ -42,16 +42,16 @@ internal sealed class PackageForces
             (along, across) = (along + b.Along, across + b.Across);
             rows.Add(
             [
-                b.Band, Value(b.Elevation.Meters + package.Statue.BaseAboveGround.Meters, Dimension.Length), Value(b.PeakPressure.Pascals, Dimension.Pressure), Invariant($"{b.Coefficient:0.00#}"), Invariant($"{b.GustFactor:0.00#}"),
+                b.Band, Value(b.Elevation.Meters + package.Statue.BaseAboveGround.Meters, Dimension.Length), Value(b.ReferenceHeight.Meters, Dimension.Length), Value(b.PeakPressure.Pascals, Dimension.Pressure), Invariant($"{b.Coefficient:0.00#}"), Invariant($"{b.GustFactor:0.00#}"),
                 Invariant($"{b.LoadFactor:0.###}"), Value(b.Area.SquareMeters, Dimension.Area), Value(b.Along.Newtons, Dimension.Force), Value(b.Across.Newtons, Dimension.Force),
             ]);
         }
         // Bare members meet wind along its heading alone.
         double bare = Math.Sqrt(worst.WindForce.Newtons * worst.WindForce.Newtons - across.Newtons * across.Newtons) - along.Newtons;
-        rows.Add(["all bands", "", "", "", "", "", "", Value(along.Newtons, Dimension.Force), Value(across.Newtons, Dimension.Force)]);
-        rows.Add(["bare tower and limbs, fittings", "", "", "", "", "", "", Value(Math.Abs(bare) < 1e-9 * worst.WindForce.Newtons ? 0 : bare, Dimension.Force), ""]);
-        rows.Add(["all wind", "", "", "", "", "", "", Value(worst.WindForce.Newtons, Dimension.Force), ""]);
-        Table(["band", "z", "q", "c", "G", "γ", "A", "F along", "F across"], 1, rows);
+        rows.Add(["all bands", "", "", "", "", "", "", "", Value(along.Newtons, Dimension.Force), Value(across.Newtons, Dimension.Force)]);
+        rows.Add(["bare tower and limbs, fittings", "", "", "", "", "", "", "", Value(Math.Abs(bare) < 1e-9 * worst.WindForce.Newtons ? 0 : bare, Dimension.Force), ""]);
+        rows.Add(["all wind", "", "", "", "", "", "", "", Value(worst.WindForce.Newtons, Dimension.Force), ""]);
+        Table(["band", "z", "z_e", "q", "c", "G", "γ", "A", "F along", "F across"], 1, rows);
         WriteHeadings(worst.Wind.Factor);
     }
 

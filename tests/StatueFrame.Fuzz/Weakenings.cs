@@ -26,10 +26,11 @@ internal sealed partial class Weakenings(string[] corpus) : Subject
     /// <summary>Members of what shakes, which acts both ways, and of how long it acts: more of them is harder to bear. Wind and sun may relieve one another.</summary>
     private static readonly string[] moreIsHarsher = ["referenceAcceleration", "importanceFactor", "lowerBound", "lateralCoefficient", "designLife"];
 
+    /// <summary>Not the category of the air: what rusts more is softer, which relieves it of heat.</summary>
     private static readonly (string From, string To)[] words =
     [
         ("StructuralSteel.S355", "StructuralSteel.S235"), ("StructuralSteel.S355", "StructuralSteel.S275"), ("BoltGrade.Class88", "BoltGrade.Class46"), ("BoltGrade.Class88", "BoltGrade.Class56"),
-        ("Ptfe", "None"), ("C5", "CX"), ("C3", "C4"),
+        ("Ptfe", "None"),
     ];
 
     private static readonly string[] counts = ["count", "inLine", "lines", "rows", "faces", "bays", "shearPlanes", "modes", "rivets"];

@@ -61,7 +61,7 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
                     if (m.Role != LatticeRole.Leg && lattice.BraceJoint is { } joint)
                         AddFasteners($"{segment.Name}, {m.Label}, both ends", joint, 2 * joint.Count, body.Axes.ToGlobal(0.5 * (m.From + m.To)), drawing);
                     else if (m.Role == LatticeRole.Leg && m.Bay == 1 && lattice.LegSplice is { } splice)
-                        AddFasteners($"{segment.Name}, {m.Label}, splice", splice, 2 * splice.Count, body.Axes.ToGlobal(m.From), drawing);
+                        AddFasteners($"{segment.Name}, {m.Label}, splice", splice, 2 * splice.Count, body.Axes.ToGlobal(m.From), drawing, plates: 1);
                 }
                 if (lattice.ConnectionMassFraction > 0)
                     Add(PartKind.Allowance, $"{segment.Name}, gussets, splices and bolts", Invariant($"{100 * lattice.ConnectionMassFraction:0.#} % of the members"), lattice.Material.Name, lattice.Material.Family, null, own * lattice.ConnectionMassFraction, segment.CenterOfMass, drawing);
@@ -142,6 +142,8 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
                 double length = area / armature.Spacing.Meters, own = length * armature.Bar.Properties.A * armature.Material.Density.KilogramsPerCubicMeter;
                 itemized += own;
                 Add(PartKind.Armature, name, armature.Bar.Designation, armature.Material.Name, armature.Material.Family, length, own, at, drawing, inModel: false);
+                if (armature.Straps is { } strap)
+                    itemized += AddStraps(name, strap, armature, skin, length / strap.Distance.Meters, at, drawing);
             }
             if (plan is null && skin.SheetSeam is { } seam && i > 0)
                 itemized += AddRivets($"{name}, seam below", seam, skin, band.BottomOutline.Perimeter / seam.Pitch.Meters * seam.Rows * (seam.Kind == SeamKind.Lapped ? 1 : 2), at, drawing);
@@ -165,6 +167,20 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
             notes.Add(Invariant($"Skin of {body.Name}: armature bars and rivets weigh {itemized:0} kg of the {described:0} kg of the description's ArmatureMass; the rest stands for saddles, cross-bars and laps."));
     }
 
+    /// <summary>A strap runs over the bar and down to the sheet on both sides.</summary>
+    private double AddStraps(string where, SaddleStrap strap, Armature armature, Skin skin, double count, Vector3D at, string drawing)
+    {
+        (double across, double up) = armature.Bar.Envelope;
+        int n = (int)Math.Ceiling(count - 1e-9);
+        double end = strap.EndDistance?.Meters ?? 1.5 * strap.Rivet.d_0, length = across + 2 * (up + strap.Reach.Meters + end), t = strap.Thickness.Meters;
+        double own = n * strap.Width.Meters * t * length * strap.Material.Density.KilogramsPerCubicMeter;
+        Add(PartKind.Strap, $"{where}, straps", Invariant($"{strap.Width.Millimeters:0.##}×{strap.Thickness.Millimeters:0.##} mm"), strap.Material.Name, strap.Material.Family, length, own, at, drawing, n, inModel: false);
+        // Through strap and sheet, and two and a half diameters for head and tail (common practice, no source).
+        double d = strap.Rivet.d_0, rivets = n * strap.Rivets * strap.Rivet.Area * (t + skin.Thickness.Meters + 2.5 * d) * strap.Material.Density.KilogramsPerCubicMeter;
+        Add(PartKind.Rivet, $"{where}, straps", Invariant($"rivet, hole {1000 * d:0.##} mm{(strap.Rivet.IsCountersunk ? ", countersunk" : "")}"), Words(strap.Rivet.Family), strap.Rivet.Family, null, rivets, at, drawing, n * strap.Rivets, inModel: false);
+        return own + rivets;
+    }
+
     private double AddRivets(string where, RivetedSeam seam, Skin skin, double count, Vector3D at, string drawing)
     {
         // Two sheets to go through, and two and a half diameters for head and tail (common practice, no source).
@@ -177,12 +193,20 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
     /// <summary>A rivet tells the family of its metal alone.</summary>
     private static string Words(MetalFamily? family) => family is { } f ? $"rivet {Reporting.DescriptionText.Words(f.ToString())}" : "";
 
-    private void AddFasteners(string where, MemberConnection joint, int count, Vector3D at, string drawing)
+    private void AddFasteners(string where, MemberConnection joint, int count, Vector3D at, string drawing, int plates = 2)
     {
+        AddPlates(where, joint, plates, at, drawing);
         if (joint.Bolt is { } bolt)
             AddBolts(where, bolt, count, at, drawing);
         else if (joint.Rivet is { } rivet)
             Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * rivet.d_0:0.##} mm"), Words(rivet.Family), rivet.Family, null, null, at, drawing, count, inModel: false);
+    }
+
+    /// <summary>Gussets and splice plates: how long they are nobody describes.</summary>
+    private void AddPlates(string where, MemberConnection joint, int count, Vector3D at, string drawing)
+    {
+        if (joint.Plate is { IsLegItself: false } plate)
+            Add(PartKind.JointPlate, where, Invariant($"{plate.Width.Millimeters:0}×{plate.Thickness.Millimeters:0.##} mm"), plate.Material.Name, plate.Material.Family, null, null, at, drawing, count, inModel: false);
     }
 
     private void AddBolts(string where, Bolt bolt, int count, Vector3D at, string drawing, bool inModel = false) =>
@@ -265,6 +289,8 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
             PartKind.Sheet => "S",
             PartKind.Armature => "R",
             PartKind.Rivet => "N",
+            PartKind.Strap => "U",
+            PartKind.JointPlate => "J",
             PartKind.Bolt => "M",
             PartKind.Flange => "F",
             PartKind.Plate => "P",

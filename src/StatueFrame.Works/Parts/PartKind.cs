@@ -30,7 +30,13 @@ public enum PartKind
     /// <summary>Bars behind the sheet, as a length for each band.</summary>
     Armature,
 
-    /// <summary>Rivets of seams.</summary>
+    /// <summary>Straps that hold the sheet to its armature, as many as a band has.</summary>
+    Strap,
+
+    /// <summary>Gussets and splice plates of members, as far as their width and thickness are described.</summary>
+    JointPlate,
+
+    /// <summary>Rivets of seams and straps.</summary>
     Rivet,
 
     /// <summary>Bolts with nuts and washers.</summary>

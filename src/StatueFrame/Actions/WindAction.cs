@@ -7,7 +7,7 @@ namespace StatueFrame;
 /// <summary>
 /// Wind on the skin and on tower that no skin covers: on every band the force q·G·C_f·A along the wind, at the band's
 /// pressure center, for each heading. q is the profile's peak velocity pressure at the height of the pressure center above
-/// ground, A the band's area projected on the plane across the wind. On bare tower, A is the area of its members, and C_f
+/// ground, or with an <see cref="En1991Wind"/> at that of the band's highest point, A the band's area projected on the plane across the wind. On bare tower, A is the area of its members, and C_f
 /// follows from their shape, the lattice's solidity and the wind's angle to its faces; the force is shared by the levels
 /// below and above. Force coefficients that vary with the heading may have a part across the wind.
 /// </summary>

@@ -56,6 +56,17 @@ internal sealed class BodyModel
         }
     }
 
+    /// <summary>The elevation whose peak pressure a band meets, m: that of its pressure center, or of its highest point where the code says so.</summary>
+    public double ReferenceElevation(WindProfile profile, int band, Vector3D center) => profile.IsReadAtTop ? Highest(band) : center.Z;
+
+    /// <summary>Elevation of a band's highest point, m; of its upper edge on the trunk.</summary>
+    public double Highest(int band) => (highest ??= Array.ConvertAll(Bands, b => Math.Max(Of(b.BottomOutline, b.Bottom), Of(b.TopOutline, b.Top))))[band];
+
+    /// <summary>Worked out when first asked for; the same whoever does.</summary>
+    private double[]? highest;
+
+    private double Of(PlanCurve outline, double z) => Enumerable.Range(0, outline.X.Length).Max(i => Axes.ToGlobal(new Vector3D(outline.X[i], outline.Y[i], z)).Z);
+
     /// <summary>How far a place is in plan from the tower's own members at the level of a ring, m; from its axis where nothing says its shape.</summary>
     public double DistanceToTower(RingElement ring, Vector3D place)
     {

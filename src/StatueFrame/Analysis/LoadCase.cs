@@ -126,15 +126,18 @@ public sealed class LoadCase
             (BodyModel body, int index) = model.BandAt(i);
             WindExposure exposure = body.Bands[index].Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D force = exposure.ProjectedArea * bandPressures[i];
-            double z = body.Axes.ToGlobal(exposure.PressureCenter).Z;
+            Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter);
             var wind = Wind?.Action as WindAction;
+            WindProfile? profile = wind?.ProfileTowards(Heading!.Value.Radians);
+            double reference = Math.Max(0, model.Statue.BaseAboveGround.Meters + (profile is null ? center.Z : body.ReferenceElevation(profile, index, center)));
             all[i] = new BandWindForce
             {
                 Band = body.BandName(index),
-                Elevation = Length.FromMeters(z),
+                Elevation = Length.FromMeters(center.Z),
+                ReferenceHeight = Length.FromMeters(reference),
                 LoadFactor = Wind?.Factor ?? 0,
                 GustFactor = wind?.GustFactorOf(i) ?? 0,
-                PeakPressure = Pressure.FromPascals(wind?.ProfileTowards(Heading!.Value.Radians).PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + z)) ?? 0),
+                PeakPressure = Pressure.FromPascals(profile?.PeakPressureSi(reference) ?? 0),
                 Coefficient = wind is not null && exposure.ProjectedArea > 0
                     ? wind.AreasOf(body.Bands[index], body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea).Along / exposure.ProjectedArea
                     : 0,

@@ -134,7 +134,7 @@ internal sealed class Loads
             SkinBand band = body.Bands[index];
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter), at = center;
-            double q = profile.PeakPressureSi(Math.Max(0, baseHeight + center.Z));
+            double q = profile.PeakPressureSi(Math.Max(0, baseHeight + body.ReferenceElevation(profile, index, center)));
             if (wind.Side != 0 && band.MeetsWind(body.Axes.Axes.ToLocal(WindDirection), out double width))
             {
                 (double eccentricity, double share) = wind.OffCenter(band, body.Axes.Axes.ToLocal(WindDirection));
@@ -143,8 +143,9 @@ internal sealed class Loads
             }
             WindAreas areas = wind.AreasOf(band, body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea);
             double pressure = factor * wind.GustFactorOf(i) * q;
-            Vector3D force = pressure * (areas.Along * WindDirection + areas.Across * across + areas.Up * Vector3D.UnitZ);
+            Vector3D force = pressure * (areas.Along * WindDirection + areas.Across * across);
             WindForce += force;
+            force += pressure * areas.Up * Vector3D.UnitZ;
             if (wind.LiftWay != 0 && body.Prefix.Length > 0 && exposure.ProjectedArea > 0 && !areas.HasUp)
                 force += pressure * wind.LiftWay * wind.LiftCoefficientInUse * LiftArea(body, band);
             BandPressures[i] = exposure.ProjectedArea > 0 ? 1 / exposure.ProjectedArea * force : Vector3D.Zero;

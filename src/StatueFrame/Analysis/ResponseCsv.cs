@@ -37,12 +37,12 @@ internal static class ResponseCsv
     public static string Wind(Response response, DisplayUnits units) => Table(
         units,
         [
-            ("case", null), ("band", null), ("elevation", Dimension.Length), ("load factor", null), ("gust factor", null), ("peak pressure", Dimension.Pressure), ("force coefficient", null),
+            ("case", null), ("band", null), ("elevation", Dimension.Length), ("load factor", null), ("gust factor", null), ("reference height", Dimension.Length), ("peak pressure", Dimension.Pressure), ("force coefficient", null),
             ("area", Dimension.Area), ("force along", Dimension.Force), ("force across", Dimension.Force),
         ],
         response.Cases.SelectMany(c => c.BandWindForces().Select(b => new object?[]
         {
-            c.When, b.Band, b.Elevation.Meters, b.LoadFactor, b.GustFactor, b.PeakPressure.Pascals, b.Coefficient, b.Area.SquareMeters, b.Along.Newtons, b.Across.Newtons,
+            c.When, b.Band, b.Elevation.Meters, b.LoadFactor, b.GustFactor, b.ReferenceHeight.Meters, b.PeakPressure.Pascals, b.Coefficient, b.Area.SquareMeters, b.Along.Newtons, b.Across.Newtons,
         })));
 
     private static string Table(DisplayUnits units, (string Name, Dimension? Dimension)[] columns, IEnumerable<object?[]> rows)

@@ -44,6 +44,24 @@ public class PartListTests
         static int Count(PartKind kind) => List.Parts.Count(p => p.Kind == kind);
     }
 
+    /// <summary>Straps by the length of armature, each with its rivets; gussets two a member.</summary>
+    [Fact]
+    public void Straps_and_gussets_are_listed_with_their_rivets()
+    {
+        Skin skin = Heron.Statue.Skin!;
+        SaddleStrap strap = skin.Armature!.Straps!;
+        foreach (Part straps in List.Parts.Where(p => p.Kind == PartKind.Strap && !p.Where.Contains('/')))
+        {
+            Part armature = List.Parts.Single(p => p.Kind == PartKind.Armature && $"{p.Where}, straps" == straps.Where);
+            Assert.Equal((int)Math.Ceiling(armature.Length!.Value.Meters / strap.Distance.Meters - 1e-9), straps.Count);
+            Assert.Equal(strap.Rivets * straps.Count, List.Parts.Single(p => p.Kind == PartKind.Rivet && p.Where == straps.Where).Count);
+            double each = strap.Width.Meters * strap.Thickness.Meters * straps.Length!.Value.Meters * strap.Material.Density.KilogramsPerCubicMeter;
+            Assert.Equal(each * straps.Count, straps.Mass!.Value.Kilograms, 1e-9);
+        }
+        Assert.Contains(List.Parts, p => p.Kind == PartKind.Strap);
+        Assert.All(List.Parts.Where(p => p.Kind == PartKind.JointPlate), plate => Assert.Contains(List.Parts, p => p.Kind is PartKind.Bolt or PartKind.Rivet && p.Where == plate.Where));
+    }
+
     [Fact]
     public void Like_pieces_carry_one_mark_and_unlike_ones_another()
     {

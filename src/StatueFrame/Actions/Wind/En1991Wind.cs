@@ -6,10 +6,10 @@ namespace StatueFrame;
 /// <summary>
 /// Wind by EN 1991-1-4: from the fundamental basic wind velocity of the map and the terrain category to the mean velocity
 /// v_m(z) = c_r c_o v_b, the turbulence intensity I_v(z) = k_I / (c_o ln(z/z₀)), and the peak velocity pressure
-/// q_p(z) = (1 + 7 I_v) ½ρv_m² that forces are worked out from. Recommended values; a national annex may differ.
+/// q_p(z) = (1 + 7 I_v) ½ρv_m² that forces are worked out from, on each band with z_e at its highest point. Recommended values; a national annex may differ.
 /// </summary>
 /// <remarks>
-/// Immutable and safe to share between threads. Valid up to 200 m above ground. Source: EN 1991-1-4:2005, 4.2 to 4.5,
+/// Immutable and safe to share between threads. Valid up to 200 m above ground. Source: EN 1991-1-4:2005, 4.2 to 4.5, 7.6 (3) (reference height, from memory),
 /// A.3 and B.1.
 /// </remarks>
 public sealed record En1991Wind : WindProfile
@@ -65,6 +65,8 @@ public sealed record En1991Wind : WindProfile
     internal override string SpeedsInWords => "Mean speeds are over 10 minutes; gust speeds are those of the peak pressure.";
 
     internal override bool IsCharacteristic => true;
+
+    internal override bool IsReadAtTop => true;
 
     internal override Assumption? StructuralFactorAssumption => null;
 

@@ -91,6 +91,9 @@ public abstract record WindProfile
     /// <summary>Whether its speeds are characteristic, so that load factors must come on top.</summary>
     internal virtual bool IsCharacteristic => false;
 
+    /// <summary>Whether the peak pressure on a part is that at its highest point, rather than at its middle.</summary>
+    internal virtual bool IsReadAtTop => false;
+
     /// <summary>The rule for lattices in the open that goes with it.</summary>
     internal virtual LatticeRule LatticeRule => LatticeRule.En1993_3_1;
 

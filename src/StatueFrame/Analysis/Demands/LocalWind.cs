@@ -1,4 +1,3 @@
-using StatueFrame.Mechanics;
 using UnitsNet;
 
 namespace StatueFrame.Analysis;
@@ -23,7 +22,7 @@ internal sealed class LocalWind
         for (int i = 0; i < found.Length; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);
-            double height = Math.Max(0, model.Statue.BaseAboveGround.Meters + Highest(body, body.Bands[index]));
+            double height = Math.Max(0, model.Statue.BaseAboveGround.Meters + body.Highest(index));
             found[i] = local.OnStrip(body.Bands[index], 0, 1, height, body.Bands[^1].Top - body.Bands[0].Bottom, IsTrunk(body) ? wind.Headings : aroundLimb);
         }
     }
@@ -48,10 +47,4 @@ internal sealed class LocalWind
     public IEnumerable<string> Warnings(int band) => found[band].Warnings;
 
     public bool IsTrunk(BodyModel body) => body == model.Bodies[0];
-
-    /// <summary>Elevation of a band's highest point, m; of its upper edge on the trunk.</summary>
-    private static double Highest(BodyModel body, SkinBand band) => Math.Max(Highest(body, band.BottomOutline, band.Bottom), Highest(body, band.TopOutline, band.Top));
-
-    private static double Highest(BodyModel body, PlanCurve outline, double z) =>
-        Enumerable.Range(0, outline.X.Length).Max(i => body.Axes.ToGlobal(new Vector3D(outline.X[i], outline.Y[i], z)).Z);
 }

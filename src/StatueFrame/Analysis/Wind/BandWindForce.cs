@@ -24,7 +24,12 @@ public sealed record BandWindForce
     /// <summary>Gust factor G.</summary>
     public required double GustFactor { get; init; }
 
-    /// <summary>Peak velocity pressure q at <see cref="Elevation"/>.</summary>
+    /// <summary>
+    /// Height above ground that q is taken at: of the center of pressure, or with an <see cref="En1991Wind"/> of the band's highest point.
+    /// </summary>
+    public required Length ReferenceHeight { get; init; }
+
+    /// <summary>Peak velocity pressure q at <see cref="ReferenceHeight"/>.</summary>
     public required Pressure PeakPressure { get; init; }
 
     /// <summary>Force coefficient c along the wind.</summary>

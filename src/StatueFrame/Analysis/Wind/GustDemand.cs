@@ -106,6 +106,9 @@ internal sealed record GustDemand(string Group, string Where, string What, Angle
             return false;
         for (int i = 0; i < a.Parts.Length; i++)
         {
+            // What lifts or twists does not turn round with the wind.
+            if (a.Parts[i].MeanUp != 0 || a.Parts[i].MeanTwist != 0)
+                return false;
             if (Math.Abs(a.Parts[i].MeanForce - b.Parts[i].MeanForce) > same * a.Parts[i].MeanForce || Math.Abs(a.Parts[i].MeanAside - b.Parts[i].MeanAside) > same * a.Parts[i].MeanForce || (a.Parts[i].At - b.Parts[i].At).Length > same)
                 return false;
         }

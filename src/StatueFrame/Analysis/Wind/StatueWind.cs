@@ -76,7 +76,7 @@ internal sealed class StatueWind
         WindAreas areas = wind.AreasOf(band, local, Heading.Radians, exposure.ProjectedArea);
         (double eccentricity, double share) = wind.OffCenter(band, local);
         (Vector3D spanAlong, Vector3D spanAcross) = Spans(body, band, local, exposure.ProjectedArea);
-        return Met(model, wind, body.BandPlaces[index], at, areas) with
+        return Met(model, wind, body.BandPlaces[index], at, body.ReferenceElevation(wind.ProfileTowards(Heading.Radians), index, at), areas) with
         {
             Area = exposure.ProjectedArea,
             Coefficient = exposure.ProjectedArea > 0 ? areas.Along / exposure.ProjectedArea : 0,
@@ -99,7 +99,7 @@ internal sealed class StatueWind
             // A limb end on meets nothing, and is one part of the wind all the same.
             (BareSlice Slice, double Share)[] shares = [.. stretch.Select(met => (met.Slice, drag > 0 ? met.Drag / drag : met.Slice.Length / length))];
             Vector3D at = shares.Aggregate(Vector3D.Zero, (sum, part) => sum + part.Share * part.Slice.At);
-            yield return Met(model, wind, stretch.Key.Body.Levels[stretch.Key.Segment], at, Drag(drag)) with
+            yield return Met(model, wind, stretch.Key.Body.Levels[stretch.Key.Segment], at, at.Z, Drag(drag)) with
             {
                 Upper = stretch.Key.Body.Levels[stretch.Key.Segment + 1],
                 T = shares.Sum(part => part.Share * part.Slice.T),
@@ -117,12 +117,13 @@ internal sealed class StatueWind
             if (fitting.WindArea is not { SquareMeters: > 0 and double area })
                 continue;
             Place place = model.PlaceOf(fitting.On);
-            yield return Met(model, wind, place, fitting.At?.Meters ?? place.Center, Drag(area));
+            Vector3D at = fitting.At?.Meters ?? place.Center;
+            yield return Met(model, wind, place, at, at.Z, Drag(area));
         }
     }
 
     /// <summary>The wind at a height and what it does to areas that have their coefficients in them.</summary>
-    private Part Met(StatueModel model, WindAction wind, Place place, Vector3D at, WindAreas areas)
+    private Part Met(StatueModel model, WindAction wind, Place place, Vector3D at, double reference, WindAreas areas)
     {
         WindProfile profile = wind.ProfileTowards(Heading.Radians);
         double z = Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z), V = profile.MeanSpeedSi(z), pressure = profile.LoadOfMean * 0.5 * profile.Rho * V * V;
@@ -137,7 +138,7 @@ internal sealed class StatueWind
             MeanAside = pressure * areas.Across,
             MeanUp = pressure * areas.Up,
             MeanTwist = pressure * areas.Twist,
-            PeakOverMean = pressure > 0 ? profile.PeakPressureSi(z) / pressure : 0,
+            PeakOverMean = pressure > 0 ? profile.PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + reference)) / pressure : 0,
             OffCenterShare = WindAction.OffCenterShare,
         };
     }

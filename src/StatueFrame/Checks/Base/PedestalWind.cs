@@ -30,7 +30,7 @@ internal static class PedestalWind
                 break;
             (double X, double Y) widths = course.Section.Widths;
             double width = course.Section.IsRound ? widths.X : widths.X * Math.Abs(sin) + widths.Y * Math.Abs(cos), middle = 0.5 * (top + bottom);
-            double force = factor * G * Coefficient * wind.Profile.PeakPressureSi(ground - middle) * width * height, lever = depth - middle;
+            double force = factor * G * Coefficient * wind.Profile.PeakPressureSi(ground - (wind.Profile.IsReadAtTop ? top : middle)) * width * height, lever = depth - middle;
             load = load with { Vx = load.Vx + force * cos, Vy = load.Vy + force * sin, mx = load.mx + lever * force * cos, my = load.my + lever * force * sin };
             top += course.Height.Meters;
         }
