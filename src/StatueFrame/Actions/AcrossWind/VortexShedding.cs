@@ -105,10 +105,13 @@ public static class VortexShedding
         return w.Let("y_1", b * K * K_w * c_lat / (St * St * Sc), Dimension.SmallLength, amplitude, "greatest amplitude on this body by approach 1");
     }
 
+    /// <summary>Places that differ by rounding alone are the same; the first of them counts.</summary>
+    private const double MoreThan = 1 + 1e-9;
+
     private static bool IsWorse(VortexResult a, VortexResult b) =>
         a.IsBeyondRange != b.IsBeyondRange ? b.IsBeyondRange
-        : a.IsBeyondRange ? a.CriticalSpeed / a.MeanSpeed < b.CriticalSpeed / b.MeanSpeed
-        : a.Amplitude > b.Amplitude;
+        : a.IsBeyondRange ? MoreThan * (a.CriticalSpeed / a.MeanSpeed) < b.CriticalSpeed / b.MeanSpeed
+        : a.Amplitude > MoreThan * b.Amplitude;
 
     /// <summary>The vibration when the vortices of a strip are shed about a place in it.</summary>
     private static VortexResult At(VortexInput input, VortexBody body, int strip, double place)

@@ -110,15 +110,20 @@ public class VortexSheddingTests
     {
         // Same speeds and Scruton number; a rectangle, since a circle knows the Reynolds number.
         VortexInput sharp = input with { Strips = input.Strips.Select(s => s with { Section = BluffSection.Rectangle(1) }).ToValueList() };
-        VortexResult one = VortexShedding.Evaluate(sharp);
-        VortexResult other = VortexShedding.Evaluate(sharp with
+        VortexInput large = sharp with
         {
             Strips = sharp.Strips.Select(s => s with { Length = k * s.Length, Width = k * s.Width }).ToValueList(),
             Frequency = sharp.Frequency / k,
             EquivalentMass = k * k * sharp.EquivalentMass,
-        });
-        Assert.Equal(k * one.Amplitude.Meters, other.Amplitude.Meters, 1e-9 * (other.Width + other.Amplitude).Meters);
-        Assert.Equal(one.CriticalSpeed.MetersPerSecond, other.CriticalSpeed.MetersPerSecond, 1e-9 * one.CriticalSpeed.MetersPerSecond);
+        };
+        // Strip by strip: which of two that swing alike is named may hang on rounding.
+        for (int strip = 1; strip <= sharp.Strips.Count; strip++)
+        {
+            VortexResult one = VortexShedding.Evaluate(sharp with { ReferenceStrip = strip }), other = VortexShedding.Evaluate(large with { ReferenceStrip = strip });
+            Assert.Equal(k * one.Amplitude.Meters, other.Amplitude.Meters, 1e-9 * (other.Width + other.Amplitude).Meters);
+            Assert.Equal(one.CriticalSpeed.MetersPerSecond, other.CriticalSpeed.MetersPerSecond, 1e-9 * one.CriticalSpeed.MetersPerSecond);
+        }
+        Assert.Equal(k * VortexShedding.Evaluate(sharp).Amplitude.Meters, VortexShedding.Evaluate(large).Amplitude.Meters, 1e-8 * k * sharp.Strips.Max(s => s.Width.Meters));
     }, iter: 200);
 
     /// <summary>By chance far from lock-in, steady within it: the peak factor goes from about 4 to √2, and the amplitude to the limit of the table.</summary>
