@@ -34,7 +34,7 @@ internal sealed class PackageForces
             html.Element("p", "No wind acts in the situation that overturns most.");
             return;
         }
-        html.Element("p", $"In the case that overturns most: {Governing}. Along the wind each band gets F = γ G q c A, with the load factor γ, the gust factor G of the band, the peak velocity pressure q at the height z_e above ground, the force coefficient c and the area A that it shows to the wind; z is the height of its center of pressure.");
+        html.Element("p", $"In the case that overturns most: {Governing}. Along the wind each band gets F = γ G q c A, with the load factor γ, the gust factor G of the band, the peak velocity pressure q at the height z_e above ground (that of the band's highest point by EN 1991-1-4, 7.6 (3), from memory; of its center of pressure by other winds), the force coefficient c and the area A that it shows to the wind; z is the height of its center of pressure.");
         var rows = new List<string[]>();
         Force along = Force.Zero, across = Force.Zero;
         foreach (BandWindForce b in worst.BandWindForces())

@@ -146,7 +146,7 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
                     itemized += AddStraps(name, strap, armature, skin, length / strap.Distance.Meters, at, drawing);
             }
             if (plan is null && skin.SheetSeam is { } seam && i > 0)
-                itemized += AddRivets($"{name}, seam below", seam, skin, band.BottomOutline.Perimeter / seam.Pitch.Meters * seam.Rows * (seam.Kind == SeamKind.Lapped ? 1 : 2), at, drawing);
+                itemized += AddRivets($"{name}, seam below", seam.Rivet, 2 * skin.Thickness.Meters, skin.Material.Density, band.BottomOutline.Perimeter / seam.Pitch.Meters * seam.Rows * (seam.Kind == SeamKind.Lapped ? 1 : 2), at, drawing);
         }
         foreach (MetalSheet sheet in plan?.Sheets ?? [])
             Add(PartKind.Sheet, Invariant($"{body.Name}, sheet {sheet.Number}"), Invariant($"{sheet.Length.Meters:0.##}×{sheet.Width.Meters:0.##} m blank"), skin.Material.Name, skin.Material.Family, null, sheet.Mass.Kilograms, body.Axes.ToGlobal(sheet.Center.Meters), "template", inModel: false);
@@ -155,7 +155,7 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
             Add(PartKind.Allowance, $"{body.Name}, sheet in the model beyond the sheets listed", "folds, laps and rounding of the outline", skin.Material.Name, skin.Material.Family, null, inSheets, body.Axes.ToGlobal(new Vector3D(0, 0, 0.5 * (body.Bands[0].Bottom + body.Bands[^1].Top))), "elevation");
             notes.Add(Invariant($"Skin of {body.Name}: {plan.Sheets.Count} sheets weigh {plan.Mass.Kilograms:0} kg, laps not included; the model has {inSheets:0} kg of sheet. The line \"sheet in the model\" stands for it in the model's mass."));
             if (skin.SheetSeam is { } seam)
-                itemized += AddRivets($"{body.Name}, all seams", seam, skin, plan.Rivets * seam.Rows, body.Axes.ToGlobal(body.Bands[0].Centroid), "template");
+                itemized += AddRivets($"{body.Name}, all seams", seam.Rivet, 2 * skin.Thickness.Meters, skin.Material.Density, plan.Rivets * seam.Rows, body.Axes.ToGlobal(body.Bands[0].Centroid), "template");
         }
         else if (skin.SheetSeam is not null)
         {
@@ -175,19 +175,24 @@ internal sealed class PartCollector(StatueModel model, ValueList<BodySheets> she
         double end = strap.EndDistance?.Meters ?? 1.5 * strap.Rivet.d_0, length = across + 2 * (up + strap.Reach.Meters + end), t = strap.Thickness.Meters;
         double own = n * strap.Width.Meters * t * length * strap.Material.Density.KilogramsPerCubicMeter;
         Add(PartKind.Strap, $"{where}, straps", Invariant($"{strap.Width.Millimeters:0.##}×{strap.Thickness.Millimeters:0.##} mm"), strap.Material.Name, strap.Material.Family, length, own, at, drawing, n, inModel: false);
-        // Through strap and sheet, and two and a half diameters for head and tail (common practice, no source).
-        double d = strap.Rivet.d_0, rivets = n * strap.Rivets * strap.Rivet.Area * (t + skin.Thickness.Meters + 2.5 * d) * strap.Material.Density.KilogramsPerCubicMeter;
-        Add(PartKind.Rivet, $"{where}, straps", Invariant($"rivet, hole {1000 * d:0.##} mm{(strap.Rivet.IsCountersunk ? ", countersunk" : "")}"), Words(strap.Rivet.Family), strap.Rivet.Family, null, rivets, at, drawing, n * strap.Rivets, inModel: false);
-        return own + rivets;
+        return own + AddRivets($"{where}, straps", strap.Rivet, t + skin.Thickness.Meters, strap.Material.Density, n * strap.Rivets, at, drawing);
     }
 
-    private double AddRivets(string where, RivetedSeam seam, Skin skin, double count, Vector3D at, string drawing)
+    /// <param name="where">Where they are.</param>
+    /// <param name="rivet">The rivet.</param>
+    /// <param name="grip">What it goes through, m.</param>
+    /// <param name="density">Of what it joins.</param>
+    /// <param name="count">How many, rounded up.</param>
+    /// <param name="at">Their middle.</param>
+    /// <param name="drawing">The drawing.</param>
+    private double AddRivets(string where, Rivet rivet, double grip, Density density, double count, Vector3D at, string drawing)
     {
-        // Two sheets to go through, and two and a half diameters for head and tail (common practice, no source).
-        double d = seam.Rivet.d_0, mass = seam.Rivet.Area * (2 * skin.Thickness.Meters + 2.5 * d) * skin.Material.Density.KilogramsPerCubicMeter;
+        // Two and a half diameters for head and tail (common practice, no source).
+        double d = rivet.d_0;
         int n = (int)Math.Ceiling(count - 1e-9);
-        Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * d:0.##} mm{(seam.Rivet.IsCountersunk ? ", countersunk" : "")}"), Words(seam.Rivet.Family), seam.Rivet.Family, null, n * mass, at, drawing, n, inModel: false);
-        return n * mass;
+        double mass = n * rivet.Area * (grip + 2.5 * d) * density.KilogramsPerCubicMeter;
+        Add(PartKind.Rivet, where, Invariant($"rivet, hole {1000 * d:0.##} mm{(rivet.IsCountersunk ? ", countersunk" : "")}"), Words(rivet.Family), rivet.Family, null, mass, at, drawing, n, inModel: false);
+        return mass;
     }
 
     /// <summary>A rivet tells the family of its metal alone.</summary>

@@ -124,7 +124,10 @@ public sealed record RaisingStudy
     private static WindAction InItsGusts(Statue standing, WindAction wind, DampingModel? damping)
     {
         WindAction plain = wind with { GustByBand = [], GustEffectFactor = Math.Max(wind.GustEffectFactor ?? 1, wind.GustByBand.Max()) };
-        return standing.FindProblems().Count > 0 ? plain : GustFactors.ByBand(StatueModel.Build(standing), wind with { GustByBand = [] }, damping);
+        if (standing.FindProblems().Count > 0)
+            return plain;
+        var model = StatueModel.Build(standing);
+        return GustGuard.CatchesWind(model) ? GustFactors.ByBand(model, wind with { GustByBand = [] }, damping) : plain;
     }
 
     /// <summary>What stands of a statue.</summary>

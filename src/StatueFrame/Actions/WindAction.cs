@@ -146,6 +146,9 @@ public sealed record WindAction : StatueAction
         return (Eccentricity ?? double.Lerp(UsualEccentricity, PlateEccentricityInUse, flatness), double.Lerp(OffCenterShare, 1, flatness));
     }
 
+    /// <summary>By how much more than <see cref="OffCenterShare"/>, which is in the situation's factor, of the wind presses on a band where it is off the middle; 1 amid.</summary>
+    internal double MoreOffCenter(SkinBand band, Vector3D wind) => Side == 0 ? 1 : OffCenter(band, wind).Share / OffCenterShare;
+
     /// <summary>How far off the middle of bare tower the wind may press, as a part of its width.</summary>
     internal double OffCenterOfRest => Eccentricity ?? UsualEccentricity;
 

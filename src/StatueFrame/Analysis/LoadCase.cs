@@ -124,7 +124,8 @@ public sealed class LoadCase
         for (int i = 0; i < all.Length; i++)
         {
             (BodyModel body, int index) = model.BandAt(i);
-            WindExposure exposure = body.Bands[index].Exposure(body.Axes.Axes.ToLocal(WindDirection));
+            Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
+            WindExposure exposure = body.Bands[index].Exposure(local);
             Vector3D force = exposure.ProjectedArea * bandPressures[i];
             Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter);
             var wind = Wind?.Action as WindAction;
@@ -135,11 +136,11 @@ public sealed class LoadCase
                 Band = body.BandName(index),
                 Elevation = Length.FromMeters(center.Z),
                 ReferenceHeight = Length.FromMeters(reference),
-                LoadFactor = Wind?.Factor ?? 0,
+                LoadFactor = wind is null ? 0 : Wind!.Factor * wind.MoreOffCenter(body.Bands[index], local),
                 GustFactor = wind?.GustFactorOf(i) ?? 0,
                 PeakPressure = Pressure.FromPascals(profile?.PeakPressureSi(reference) ?? 0),
                 Coefficient = wind is not null && exposure.ProjectedArea > 0
-                    ? wind.AreasOf(body.Bands[index], body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea).Along / exposure.ProjectedArea
+                    ? wind.AreasOf(body.Bands[index], local, Heading!.Value.Radians, exposure.ProjectedArea).Along / exposure.ProjectedArea
                     : 0,
                 Area = Area.FromSquareMeters(exposure.ProjectedArea),
                 Along = Force.FromNewtons(force.Dot(WindDirection)),

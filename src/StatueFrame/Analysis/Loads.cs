@@ -135,14 +135,11 @@ internal sealed class Loads
             WindExposure exposure = band.Exposure(body.Axes.Axes.ToLocal(WindDirection));
             Vector3D center = body.Axes.ToGlobal(exposure.PressureCenter), at = center;
             double q = profile.PeakPressureSi(Math.Max(0, baseHeight + body.ReferenceElevation(profile, index, center)));
-            if (wind.Side != 0 && band.MeetsWind(body.Axes.Axes.ToLocal(WindDirection), out double width))
-            {
-                (double eccentricity, double share) = wind.OffCenter(band, body.Axes.Axes.ToLocal(WindDirection));
-                at += wind.Side * eccentricity * width * across;
-                q *= share / WindAction.OffCenterShare;
-            }
-            WindAreas areas = wind.AreasOf(band, body.Axes.Axes.ToLocal(WindDirection), Heading!.Value.Radians, exposure.ProjectedArea);
-            double pressure = factor * wind.GustFactorOf(i) * q;
+            Vector3D local = body.Axes.Axes.ToLocal(WindDirection);
+            if (wind.Side != 0 && band.MeetsWind(local, out double width))
+                at += wind.Side * wind.OffCenter(band, local).Eccentricity * width * across;
+            WindAreas areas = wind.AreasOf(band, local, Heading!.Value.Radians, exposure.ProjectedArea);
+            double pressure = factor * wind.MoreOffCenter(band, local) * wind.GustFactorOf(i) * q;
             Vector3D force = pressure * (areas.Along * WindDirection + areas.Across * across);
             WindForce += force;
             force += pressure * areas.Up * Vector3D.UnitZ;
@@ -190,12 +187,8 @@ internal sealed class Loads
 
     private void AddFittingWind(StatueModel model, WindAction wind, double factor, Span<double> nodal)
     {
-        foreach (Fitting fitting in model.Statue.Fittings.AsSpan())
+        foreach ((Fitting fitting, Place place, Vector3D at, double area) in model.FittingsInWind)
         {
-            if (fitting.WindArea is not { SquareMeters: > 0 and double area })
-                continue;
-            Place place = model.PlaceOf(fitting.On);
-            Vector3D at = fitting.At?.Meters ?? place.Center;
             double q = wind.ProfileTowards(Heading!.Value.Radians).PeakPressureSi(Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z));
             Vector3D force = factor * wind.GustFactorOfRest * q * area * WindDirection;
             WindForce += force;

@@ -190,6 +190,21 @@ public sealed class StatueModel
 
     internal int BarCount { get; }
 
+    /// <summary>The fittings that meet wind and pressure: what they hang on, where, and their wind area, m².</summary>
+    internal IEnumerable<(Fitting Fitting, Place Place, Vector3D At, double Area)> FittingsInWind
+    {
+        get
+        {
+            foreach (Fitting fitting in Statue.Fittings)
+            {
+                if (fitting.WindArea is not { SquareMeters: > 0 and double area })
+                    continue;
+                Place place = PlaceOf(fitting.On);
+                yield return (fitting, place, fitting.At?.Meters ?? place.Center, area);
+            }
+        }
+    }
+
     internal bool HasTensionOnly { get; }
 
     /// <summary>The tower that stands in the open.</summary>

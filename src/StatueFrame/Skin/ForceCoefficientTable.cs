@@ -14,6 +14,9 @@ public sealed record ForceCoefficientTable
 {
     private const double Turn = 2 * Math.PI;
 
+    /// <summary>What the wind must push a body with at some heading.</summary>
+    private const double LeastDrag = 0.05;
+
     /// <summary>The rows, at least two, headings ascending within one turn; the first heading is not repeated at its end.</summary>
     public required ValueList<ForceCoefficientRow> Rows { get; init; }
 
@@ -102,6 +105,8 @@ public sealed record ForceCoefficientTable
         }
         if (!(Rows[^1].Heading.Radians - Rows[0].Heading.Radians <= Turn - 1e-6))
             v.At(nameof(Rows), Rows.Count - 1).Add(nameof(ForceCoefficientRow.Heading), "must be less than a full turn above the first", "The table closes on itself: leave out the row that repeats the first.");
+        if (Rows.All(row => row.Along < LeastDrag))
+            v.Add(nameof(Rows), FormattableString.Invariant($"push along the wind by less than {LeastDrag} at every heading"), "A part may be drawn against the wind at some headings, not at all of them.");
         if (ReferenceArea is { } area)
             v.Positive(area, area.SquareMeters, 1e-3, 1e4, nameof(ReferenceArea));
         if (ReferenceWidth is { } width)

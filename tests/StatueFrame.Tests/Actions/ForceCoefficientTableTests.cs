@@ -195,7 +195,7 @@ public class ForceCoefficientTableTests
     [Fact]
     public void A_band_may_be_drawn_against_the_wind()
     {
-        WindAction wind = Figures.Wind with { ForceCoefficient = null, HeadingCoefficients = tunnel with { Rows = [Row(0, -0.3), Row(180, -0.3)] } };
+        WindAction wind = Figures.Wind with { ForceCoefficient = null, HeadingCoefficients = tunnel with { Rows = [Row(0, -0.3), Row(90, 0.5), Row(180, -0.3)] } };
         CheckSheet sheet = Figures.Leaning.Check(new Criteria(), new Situation { Name = "s", Actions = [new SelfWeight(), wind] });
         Assert.All(sheet.Checks, check => Assert.False(check.Demand is { } demand && !double.IsFinite(demand), check.ToString()));
         Assert.True(Figures.At(Figures.Model, wind, 1).Cases[0].BandWindForces()[0].Along.Newtons < 0);
@@ -208,6 +208,7 @@ public class ForceCoefficientTableTests
         AssertProblem(tunnel with { Rows = [Row(0, 1), Row(0, 1.1)] }, "Rows[1].Heading");
         AssertProblem(tunnel with { Rows = [Row(0, 1), Row(180, 1.1), Row(360, 1)] }, "Rows[2].Heading");
         AssertProblem(tunnel with { Rows = [Row(0, 12), Row(90, 1)] }, "Rows[0].Along");
+        AssertProblem(tunnel with { Rows = [Row(0, 0), Row(90, -1)] }, "Rows");
         AssertProblem(tunnel with { Rows = [Row(0, double.NaN), Row(90, 1)] }, "Rows[0].Along");
         AssertProblem(tunnel with { Rows = [Row(0, 1, 0), Row(90, 1)] }, "Rows[1].Across");
         AssertProblem(tunnel with { Rows = [Row(0, 1, 0), Row(90, 1, 7)] }, "Rows[1].Across");

@@ -98,6 +98,21 @@ public class FittingSheetTests
         Assert.InRange(shock.Fittings![0].Across, 0.9 * most, 1.3 * most);
     }
 
+    /// <summary>A pulse pushes what holds a fitting by its wind area, 2 kPa on 3 m², beside what shakes it; one on named bands spares it.</summary>
+    [Fact]
+    public void A_pulse_pushes_what_holds_a_fitting()
+    {
+        Assert.Equal("6 kN", Pushed([]));
+        Assert.Equal("0 kN", Pushed(["band 1"]));
+
+        static string Pushed(ValueList<string> bands)
+        {
+            var bang = new Situation { Name = "bang", Actions = [new SelfWeight(), new PressurePulse { Name = "wave", Shape = new HalfSinePulse(), Peak = 2.Kilopascals, Duration = 0.06.Seconds, Bands = bands }] };
+            string line = Fixing(Sheet(lamp with { WindArea = 3.SquareMeters }, bang)).Working().ToText().Split('\n').Single(l => l.Contains("pressure pulses on it", StringComparison.Ordinal));
+            return line.Split('=')[1].Split("wind")[0].Trim();
+        }
+    }
+
     [Fact]
     public void A_heavy_fitting_bends_the_horizontal_it_hangs_on()
     {

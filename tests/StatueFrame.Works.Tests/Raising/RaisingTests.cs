@@ -38,6 +38,34 @@ public class RaisingTests
         static double Compression(CheckSheet sheet) => sheet.Checks.Where(c => c.Id == "tower.compression").Max(c => c.Utilization!.Value);
     }
 
+    /// <summary>A core whose shape nobody gave meets no wind before it is clad: the stage is open there, and no error.</summary>
+    [Fact]
+    public void A_stage_that_catches_no_wind_is_no_error()
+    {
+        var rigidity = Rigidity.FromNewtonSquareMeters(5e9);
+        SkinStation Station(double z) => new() { Elevation = z.Meters, Outline = new EllipseOutline { WidthX = 2.Meters, WidthY = 2.Meters } };
+        var statue = new Statue
+        {
+            Name = "post",
+            Tower = new Tower
+            {
+                Levels = [new TowerLevel("base", 0.Meters), new TowerLevel("mid", 4.Meters), new TowerLevel("top", 8.Meters)],
+                Segments = [.. Enumerable.Repeat((TowerSegment)new CoreSegment { BendingX = rigidity, BendingY = rigidity, Torsion = rigidity, Axial = 1e10.Newtons, Mass = LinearDensity.FromKilogramsPerMeter(500) }, 2)],
+            },
+            Skin = new Skin { Material = Copper.HalfHardR240, Thickness = 2.Millimeters, Stations = [Station(3), Station(9)], BandEdges = [3.Meters, 6.Meters, 9.Meters] },
+            Standoffs =
+            [
+                .. new[] { "mid", "top" }.Select(level => (StandoffRing)new EvenRing { Level = level, Count = 8, Length = 0.5.Meters, Standoff = new Standoff { Section = new FlatBar(60.Millimeters, 10.Millimeters), Material = StainlessSteel.Grade316L, TowerFixity = EndFixity.Rigid, SkinFixity = EndFixity.Rigid } }),
+            ],
+        };
+        Assert.Empty(statue.FindProblems());
+        WindAction wind = new() { Profile = new En1991Wind { FundamentalVelocity = 26.MetersPerSecond, Terrain = TerrainCategory.II }, GustByBand = [1.1, 1.2] };
+        RaisedStage stage = Assert.Single(RaisingStudy.Of(statue, Heron.Document.Criteria with { Sway = [], Platforms = [], AcrossWind = null, Fine = null }, new CharacteristicActions { Variable = [wind] },
+            new RaisingStage { Name = "bare", CladTo = 0.Meters, Stands = Duration.FromDays(20) }).Stages);
+        Assert.NotNull(stage.Sheet);
+        Assert.NotEqual(Verdict.Pass, stage.Sheet!.Checks.First(c => c.Id == "wind.bare").Verdict);
+    }
+
     [Fact]
     public void Slips_in_stages_are_told_together()
     {

@@ -87,6 +87,12 @@ internal sealed class ShockLoads
         return loads;
     }
 
+    /// <summary>What pulses do to what no band of skin is.</summary>
+    public static Assumption BareParts { get; } = new("pressure pulse on bare tower and fittings", "its drag in a wind of the peak pressure, air of 1.25 kg/m³, lattices by EN 1993-3-1; fittings by their wind area", Source.Assumed("shock"));
+
+    /// <summary>Whether a pulse meets any of it.</summary>
+    public bool MeetsBareParts { get; private set; }
+
     /// <summary>For the speed that a pressure stands for, kg/m³.</summary>
     private const double AirDensity = 1.25;
 
@@ -106,7 +112,11 @@ internal sealed class ShockLoads
             met.Add((body.BandPlaces[index], at, pulse.Coefficient * exposure.ProjectedArea, at.Dot(along)));
         }
         if (chosen.Count == 0)
-            met.AddRange(BareParts(pulse));
+        {
+            int skin = met.Count;
+            met.AddRange(OnBareParts(pulse));
+            MeetsBareParts |= met.Count > skin;
+        }
         double first = met.Min(m => m.Reached);
         var byStart = new SortedDictionary<double, Pattern>();
         foreach ((Place place, Vector3D at, double area, double reached) in met)
@@ -120,7 +130,7 @@ internal sealed class ShockLoads
     }
 
     /// <summary>Bare tower, its drag shared by the levels below and above, and fittings with a wind area.</summary>
-    private IEnumerable<(Place Place, Vector3D At, double Area, double Reached)> BareParts(PressurePulse pulse)
+    private IEnumerable<(Place Place, Vector3D At, double Area, double Reached)> OnBareParts(PressurePulse pulse)
     {
         Vector3D along = pulse.Direction;
         double gust = Math.Sqrt(2 * pulse.Peak.Pascals / AirDensity);
@@ -133,14 +143,8 @@ internal sealed class ShockLoads
             yield return (lower, lower.Center, (1 - slice.T) * area, reached);
             yield return (upper, upper.Center, slice.T * area, reached);
         }
-        foreach (Fitting fitting in model.Statue.Fittings)
-        {
-            if (fitting.WindArea is not { SquareMeters: > 0 and double area })
-                continue;
-            Place place = model.PlaceOf(fitting.On);
-            Vector3D at = fitting.At?.Meters ?? place.Center;
+        foreach ((_, Place place, Vector3D at, double area) in model.FittingsInWind)
             yield return (place, at, area, at.Dot(along));
-        }
     }
 
     private void AddBlow(Blow blow, double factor)

@@ -46,6 +46,8 @@ public sealed class ShockResponse
         AtRest = rest.Resultant;
         var recorder = new ShockRecorder(model, probes, step, samples, rest.Resultant, options.KeepsHistory);
         var notes = new List<Assumption> { new("bars and skin in a shock", "each band a rigid ring on its bars, and each bar alone with its own strip of limp skin while the tower stands still; the worse counts", Source.Assumed("shock")) };
+        if (loads.MeetsBareParts)
+            notes.Add(ShockLoads.BareParts);
         if (options.Yielding is { } yielding)
         {
             double w1 = 2 * Math.PI * lowest, w2 = 2 * Math.PI * highest;

@@ -43,7 +43,7 @@ internal static class GustGuard
 
     /// <summary>Whether skin, bare tower or a fitting meets the wind.</summary>
     public static bool CatchesWind(StatueModel? model) =>
-        model is not null && (model.BandCount > 0 || model.BareSlices.Any(slice => slice.HasShape) || model.Statue.Fittings.Any(fitting => fitting.WindArea?.SquareMeters > 0));
+        model is not null && (model.BandCount > 0 || model.BareSlices.Any(slice => slice.HasShape) || model.FittingsInWind.Any());
 
     private static void Require(StatueModel model, ModalResponse modes, bool catchesWind)
     {

@@ -16,7 +16,7 @@ internal sealed class StatueWind
         BandCount = model.BandCount;
         Direction = new Vector3D(Math.Cos(heading.Radians), Math.Sin(heading.Radians), 0);
         Across = new Vector3D(-Direction.Y, Direction.X, 0);
-        Parts = [.. Enumerable.Range(0, BandCount).Select(i => OfBand(model, wind, i)), .. Bare(model, wind), .. Fittings(model, wind)];
+        Parts = [.. Enumerable.Range(0, BandCount).Select(i => OfBand(model, wind, i)), .. Bare(model, wind), .. model.FittingsInWind.Select(met => Met(model, wind, met.Place, met.At, met.At.Z, Drag(met.Area)))];
     }
 
     public Angle Heading { get; }
@@ -107,18 +107,6 @@ internal sealed class StatueWind
                 SpanAcross = shares.Sum(part => part.Share * part.Slice.WidthAcross(Direction)) * Across,
                 Eccentricity = wind.OffCenterOfRest,
             };
-        }
-    }
-
-    private IEnumerable<Part> Fittings(StatueModel model, WindAction wind)
-    {
-        foreach (Fitting fitting in model.Statue.Fittings)
-        {
-            if (fitting.WindArea is not { SquareMeters: > 0 and double area })
-                continue;
-            Place place = model.PlaceOf(fitting.On);
-            Vector3D at = fitting.At?.Meters ?? place.Center;
-            yield return Met(model, wind, place, at, at.Z, Drag(area));
         }
     }
 

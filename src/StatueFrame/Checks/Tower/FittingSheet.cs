@@ -8,7 +8,7 @@ namespace StatueFrame.Checks;
 /// <param name="Weight">Its weight with its factor.</param>
 /// <param name="Vertical">What shakes it up and down, N.</param>
 /// <param name="Shaken">What shakes it sideways, N.</param>
-/// <param name="Wind">Wind on it.</param>
+/// <param name="Wind">Wind and pressure pulses on it.</param>
 /// <param name="Design">Rules of the bolts.</param>
 internal readonly record struct FittingLoad(Fitting Fitting, double Weight, double Vertical, double Shaken, double Wind, BarDesign Design);
 
@@ -41,6 +41,8 @@ internal sealed class FittingSheet(StatueModel model, Criteria criteria, Situati
         int firstCheck = lists.Checks.Count;
         double weightFactor = demands.Response.Cases.Max(loadCase => loadCase.WeightFactor);
         FactoredAction? wind = demands.Situation.Wind;
+        // At its peak: the fitting is stiff. A pulse on named bands spares it.
+        double pulses = demands.Situation.Actions.Sum(a => a.Action is PressurePulse { Bands.Count: 0 } pulse ? Math.Abs(a.Factor) * pulse.Peak.Pascals : 0);
         BarDesign design = criteria.Apply(BarDesign.For(StructuralSteel.S355, criteria.TowerCodeInUse));
         for (int i = 0; i < model.Statue.Fittings.Count; i++)
         {
@@ -49,7 +51,7 @@ internal sealed class FittingSheet(StatueModel model, Criteria criteria, Situati
             Vector3D at = fitting.At?.Meters ?? model.PlaceOf(fitting.On).Center;
             (double across, double up) = demands.AccelerationsAt(model, i, at);
             double height = Math.Max(0, model.Statue.BaseAboveGround.Meters + at.Z);
-            double pressed = wind is { Action: WindAction blowing, Factor: var factor } ? Math.Abs(factor) * blowing.GustFactorOfRest * blowing.Profile.PeakPressureSi(height) : 0;
+            double pressed = pulses + (wind is { Action: WindAction blowing, Factor: var factor } ? Math.Abs(factor) * blowing.GustFactorOfRest * blowing.Profile.PeakPressureSi(height) : 0);
             var load = new FittingLoad(fitting, weightFactor * SelfWeight.Gravity * m, m * up, m * across, pressed * (fitting.WindArea?.SquareMeters ?? 0), design);
             lists.Run(FixingEntry, [load]);
             double sideways = load.Shaken + load.Wind;
@@ -62,7 +64,7 @@ internal sealed class FittingSheet(StatueModel model, Criteria criteria, Situati
     {
         FittingFixing fixing = load.Fitting.Fixing!;
         double W = w.Given("W", load.Weight, Dimension.Force, "weight"), F_v = w.Given("F_v", load.Vertical, Dimension.Force, "shaken up and down");
-        double F_h = w.Given("F_h", load.Shaken, Dimension.Force, "shaken sideways"), F_w = w.Given("F_w", load.Wind, Dimension.Force, "wind on it");
+        double F_h = w.Given("F_h", load.Shaken, Dimension.Force, "shaken sideways"), F_w = w.Given("F_w", load.Wind, Dimension.Force, "wind and pressure pulses on it");
         double n = w.Given("n", fixing.Count, Dimension.Number, "bolts"), s = w.Given("s", fixing.Lever.Meters, Dimension.SmallLength, "between the outermost bolts"), e = w.Given("e", fixing.Reach.Meters, Dimension.SmallLength, "reach of its center of mass");
         double V = w.Let("V", W + F_v, Dimension.Force, lever, "down"), H = w.Let("H", F_h + F_w, Dimension.Force, lever, "sideways, any way");
         double T_1 = w.Let("T_1", H / n + 2 * (V + H) * e / (n * s), Dimension.Force, lever, "tension of a bolt"), V_1 = w.Let("V_1", Math.Sqrt(V * V + H * H) / n, Dimension.Force, lever, "shear of a bolt");

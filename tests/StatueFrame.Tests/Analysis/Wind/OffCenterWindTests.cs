@@ -50,6 +50,10 @@ public class OffCenterWindTests
             Situation storm = new() { Name = "storm", Actions = [1.5 * wind] };
             double force = leaf.Respond(storm).WindForceGoverns.WindForce.Newtons, twist = Twist(SituationDemands.Of([leaf], storm, DampingModel.OfRatio(0.01)));
             Assert.Equal(eccentricity * chord * force, twist, 1e-3 * twist);
+            // What is told of a band gives its force, off the middle too.
+            LoadCase aside = leaf.Respond(new Situation { Name = "storm", Actions = [0.75 * 1.5 * (wind with { Side = 1 })] }).WindForceGoverns;
+            Assert.Equal(force, aside.WindForce.Newtons, 1e-6 * force);
+            Assert.All(aside.BandWindForces(), b => Assert.Equal(b.Along.Newtons, b.LoadFactor * b.GustFactor * b.PeakPressure.Pascals * b.Coefficient * b.Area.SquareMeters, 1e-9 * force));
             // A number that is given holds for all bands, but a flat one still takes the whole wind.
             Situation less = new() { Name = "storm", Actions = [1.5 * (wind with { Eccentricity = 0.1 })] };
             Assert.Equal(0.1 * chord * force, Twist(SituationDemands.Of([leaf], less, DampingModel.OfRatio(0.01))), 1e-3 * twist);
